@@ -1,0 +1,8 @@
+// The two web-standard globals that pure code may use: both are functions of their input alone.
+declare class TextEncoder {
+  encode(text: string): Uint8Array;
+}
+declare class TextDecoder {
+  constructor(label?: string, options?: { fatal?: boolean });
+  decode(bytes: Uint8Array): string;
+}

@@ -1,0 +1,86 @@
+import { z } from 'zod';
+import {
+  CoveringFacts,
+  Day,
+  HouseFacts,
+  Id,
+  Instant,
+  MarkShape,
+  MemberFacts,
+  PersonShape,
+  PhotoFacts,
+  RoleShape,
+  Sha256,
+  TagFacts,
+  line,
+  paragraph,
+} from '../contract/shapes.ts';
+
+/**
+ * Everything that can be said of a house, by kind and version. A version, once released, is never
+ * altered or removed: a new shape is a new version beside it, and the projection reads both.
+ */
+export const STATEMENTS = {
+  'house.created': { 1: HouseFacts },
+  'house.changed': { 1: HouseFacts },
+  'role.granted': { 1: z.strictObject({ person: PersonShape, role: RoleShape }) },
+  'role.withdrawn': { 1: z.strictObject({ person: PersonShape }) },
+  'schedule.imported': {
+    1: z.strictObject({
+      source: z.strictObject({ fileName: z.string().max(255), sha256: Sha256 }),
+      added: z.array(MemberFacts),
+      changed: z.array(MemberFacts),
+      retired: z.array(MarkShape),
+      badRows: z.number().int().min(0),
+    }),
+  },
+  'member.entered': { 1: MemberFacts },
+  'member.retired': { 1: z.strictObject({ mark: MarkShape }) },
+  'member.removed': { 1: z.strictObject({ mark: MarkShape }) },
+  'photo.added': { 1: PhotoFacts.extend({ photo: Id }) },
+  'tag.placed': { 1: TagFacts.extend({ tag: Id, photo: Id }) },
+  'tag.superseded': { 1: TagFacts.extend({ tag: Id, photo: Id, supersedes: Id }) },
+  'tag.withdrawn': { 1: z.strictObject({ tag: Id, photo: Id, reason: paragraph(1000) }) },
+  'covering.planned': { 1: CoveringFacts.extend({ covering: Id }) },
+  'covering.changed': { 1: CoveringFacts.extend({ covering: Id }) },
+  'covering.closed': { 1: z.strictObject({ covering: Id, closedAt: Instant, note: paragraph(2000) }) },
+  'covering.reopened': { 1: z.strictObject({ covering: Id, reason: line(1000) }) },
+  'note.written': { 1: z.strictObject({ day: Day, text: paragraph(20_000) }) },
+} as const;
+
+export type StatementKind = keyof typeof STATEMENTS;
+export const STATEMENT_KINDS = Object.keys(STATEMENTS) as StatementKind[];
+
+/** The newest version of each kind: what is written today. */
+export type Statement = {
+  [K in StatementKind]: { kind: K; version: 1; payload: z.infer<(typeof STATEMENTS)[K][1]> };
+}[StatementKind];
+
+export type StatementOf<K extends StatementKind> = Extract<Statement, { kind: K }>;
+
+/** One entry: a statement with its place, time and speaker. `by` is null where the machine speaks. */
+export type Entry<S extends Statement = Statement> = S & {
+  readonly house: string;
+  readonly seq: number;
+  readonly at: string;
+  readonly by: z.infer<typeof PersonShape> | null;
+};
+
+export const EntryFrame = z.strictObject({
+  house: Id,
+  seq: z.number().int().min(0),
+  at: Instant,
+  by: PersonShape.nullable(),
+  kind: z.enum(STATEMENT_KINDS as [StatementKind, ...StatementKind[]]),
+  version: z.number().int().min(1),
+  payload: z.unknown(),
+});
+
+/** Reads an entry of any version; throws where the kind or version is unknown or the payload does not fit. */
+export function parseEntry(value: unknown): Entry {
+  const frame = EntryFrame.parse(value);
+  const versions: Record<number, z.ZodType> = STATEMENTS[frame.kind];
+  const shape = versions[frame.version];
+  if (!shape) throw new Error(`Entry ${frame.seq}: ${frame.kind} version ${frame.version} is not known.`);
+  return { ...frame, payload: shape.parse(frame.payload) } as Entry;
+}

@@ -1,0 +1,32 @@
+import type { Region, UnitBox } from '#domain/photo/region';
+import type { MediaType, Readings } from '#domain/contract/shapes';
+import type { ProblemCode } from '#domain/contract/problems';
+
+/** What the services need from image files; server/imaging implements it. */
+
+export interface Inspection {
+  readonly ok: true;
+  readonly mediaType: MediaType;
+  /** Pixels of the upright image. */
+  readonly width: number;
+  readonly height: number;
+  readonly readings: Readings;
+}
+
+export interface Refusal {
+  readonly ok: false;
+  readonly code: ProblemCode;
+  readonly params: Record<string, string | number>;
+}
+
+export type PictureState = 'ready' | 'damaged' | 'unreadable';
+
+export interface Imaging {
+  /** Looks at a file that lies complete on disk: true type by content, size in pixels, what is written in it. Never throws for bad content. */
+  inspect(path: string): Promise<Inspection | Refusal>;
+  /** Writes thumbnail (320 px) and preview (1600 px), both JPEG, upright, each by a temporary name and rename. */
+  makePictures(original: string, mediaType: MediaType, to: { thumb: string; preview: string }): Promise<PictureState>;
+  /** A part of the upright original as JPEG, at most `width` px wide, with the region's outline drawn when given. */
+  crop(original: string, mediaType: MediaType, box: UnitBox, width: number, outline?: Region): Promise<Uint8Array>;
+  close(): Promise<void>;
+}
