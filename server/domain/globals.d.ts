@@ -6,3 +6,7 @@ declare class TextDecoder {
   constructor(label?: string, options?: { fatal?: boolean });
   decode(bytes: Uint8Array): string;
 }
+// ES2024, in every engine that this runs on.
+interface String {
+  isWellFormed(): boolean;
+}

@@ -25,8 +25,18 @@ export interface Imaging {
   /** Looks at a file that lies complete on disk: true type by content, size in pixels, what is written in it. Never throws for bad content. */
   inspect(path: string): Promise<Inspection | Refusal>;
   /** Writes thumbnail (320 px) and preview (1600 px), both JPEG, upright, each by a temporary name and rename. */
-  makePictures(original: string, mediaType: MediaType, to: { thumb: string; preview: string }): Promise<PictureState>;
+  makePictures(
+    original: string,
+    mediaType: MediaType,
+    to: { thumb: string; preview: string },
+  ): Promise<PictureState>;
   /** A part of the upright original as JPEG, at most `width` px wide, with the region's outline drawn when given. */
-  crop(original: string, mediaType: MediaType, box: UnitBox, width: number, outline?: Region): Promise<Uint8Array>;
+  crop(
+    original: string,
+    mediaType: MediaType,
+    box: UnitBox,
+    width: number,
+    outline?: Region,
+  ): Promise<Uint8Array>;
   close(): Promise<void>;
 }

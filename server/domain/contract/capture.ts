@@ -14,8 +14,14 @@ export const CAPTURE_FLAGS = [
   'camera-not-in-house-zone',
   'ambiguous-hour',
   'skipped-hour',
+  // Another zone would fit the GPS time, or the GPS time lies after the picture.
   'gps-disagrees',
+  // No zone fits the GPS time, which lies before the picture: an old fix.
   'gps-stale',
+  // The GPS time repeats the camera's local time instead of UTC.
+  'gps-not-utc',
+  // A GPS time was written but without a usable date, so it could not help.
+  'gps-unusable',
   'implausible-year',
 ] as const;
 export type CaptureFlag = (typeof CAPTURE_FLAGS)[number];
@@ -24,8 +30,12 @@ export const REJECTION_REASONS = [
   'a-better-source-exists',
   'disagrees-with-gps',
   'no-such-offset',
+  'gps-not-utc',
+  'house-zone-preferred',
+  'other-reading-of-the-hour',
   'implausible-year',
 ] as const;
+export type RejectionReason = (typeof REJECTION_REASONS)[number];
 
 export const RejectedCandidate = z.object({
   source: z.enum(CAPTURE_SOURCES),
@@ -33,6 +43,8 @@ export const RejectedCandidate = z.object({
   offsetMinutes: z.number().int(),
   why: z.enum(REJECTION_REASONS),
 });
+
+export type RejectedCandidate = z.infer<typeof RejectedCandidate>;
 
 /** When the picture was taken, with how that is known and what was not believed. Design: provenance, never a bare value. */
 export const CaptureShape = z.discriminatedUnion('state', [

@@ -58,11 +58,9 @@ export const PhotoView = PhotoFacts.extend({
   addedAt: Instant,
   addedBy: PersonShape.nullable(),
   capture: CaptureShape,
-  pictures: z
-    .enum(DERIVATIVE_STATES)
-    .meta({
-      description: 'Thumbnail and preview: not made yet, made, made from a damaged file, cannot be made.',
-    }),
+  pictures: z.enum(DERIVATIVE_STATES).meta({
+    description: 'Thumbnail and preview: not made yet, made, made from a damaged file, cannot be made.',
+  }),
   tags: z.int().meta({ description: 'Tags that stand.' }),
 }).meta({ id: 'Photo' });
 export type PhotoView = z.infer<typeof PhotoView>;
@@ -139,12 +137,9 @@ export const ReportCoveringView = z.object({
   kind: CoveringFacts.shape.kind,
   plannedDay: Day.nullable(),
   closedAt: Instant.nullable(),
-  daysLeft: z
-    .int()
-    .nullable()
-    .meta({
-      description: 'To the planned day; negative when it has passed; null when closed or without a day.',
-    }),
+  daysLeft: z.int().nullable().meta({
+    description: 'To the planned day; negative when it has passed; null when closed or without a day.',
+  }),
   counts: z.object({ hidden: z.int(), onRecord: z.int(), gaps: z.int(), lost: z.int(), retired: z.int() }),
   lines: z.array(ReportLineView),
 });
@@ -153,11 +148,9 @@ export const ClosingReportView = z
   .object({
     asOf: Instant,
     today: Day,
-    days: z
-      .array(z.object({ day: Day.nullable(), coverings: z.array(ReportCoveringView) }))
-      .meta({
-        description: 'By closing day, actual before planned; coverings without a day last (day: null).',
-      }),
+    days: z.array(z.object({ day: Day.nullable(), coverings: z.array(ReportCoveringView) })).meta({
+      description: 'By closing day, actual before planned; coverings without a day last (day: null).',
+    }),
     counts: z.object({ hidden: z.int(), onRecord: z.int(), gaps: z.int(), lost: z.int(), retired: z.int() }),
     unhidden: z.int().meta({ description: 'Standing members that no covering names.' }),
   })

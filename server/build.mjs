@@ -1,0 +1,117 @@
+import { createHash } from 'node:crypto';
+import { existsSync, mkdirSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { PlainError, ROOT, assertNode, installMissing, runPlainly } from './install.mjs';
+
+/** Bundle name → source. Packages stay outside; #domain is bundled. */
+const SERVER_ENTRIES = {
+  main: 'server/main.ts',
+  rebuild: 'server/rebuild.ts',
+  'heic-worker': 'server/imaging/heic-worker.ts',
+};
+const COMMON_INPUTS = ['package.json', 'package-lock.json', 'tsconfig.json', 'server/build.mjs'];
+const DIST = path.join(ROOT, 'dist');
+
+/** Bundles the server into dist/server unless it is fresh. */
+export async function buildServer() {
+  const [present, absent] = partition(Object.entries(SERVER_ENTRIES), ([, source]) => exists(source));
+  for (const [name, source] of absent) console.log(`Not built: ${name}, because ${source} does not exist.`);
+  if (present.length === 0) return;
+  const outputs = present.map(([name]) => path.join(DIST, 'server', `${name}.js`));
+  await unlessFresh('server', hashOf(['server']), outputs, async (folder) => {
+    const { build } = await import('esbuild');
+    await build({
+      absWorkingDir: ROOT,
+      entryPoints: Object.fromEntries(present),
+      outdir: folder,
+      bundle: true,
+      platform: 'node',
+      format: 'esm',
+      target: 'node20',
+      packages: 'external',
+      sourcemap: true,
+      logLevel: 'warning',
+    });
+    replaceFiles(folder, path.join(DIST, 'server'));
+  });
+}
+
+/** Builds the client into dist/client unless it is fresh. */
+export async function buildClient() {
+  if (!exists('client/index.html')) {
+    console.log('Not built: the client, because client/index.html does not exist.');
+    return;
+  }
+  const outputs = [path.join(DIST, 'client', 'index.html')];
+  await unlessFresh('client', hashOf(['client', 'server/domain']), outputs, async (folder) => {
+    const { build } = await import('vite');
+    await build({
+      root: path.join(ROOT, 'client'),
+      configFile: path.join(ROOT, 'client', 'vite.config.ts'),
+      mode: 'production',
+      logLevel: 'warn',
+      build: { outDir: folder, emptyOutDir: true },
+    });
+    rmSync(path.join(DIST, 'client'), { recursive: true, force: true });
+    renameSync(folder, path.join(DIST, 'client'));
+  });
+}
+
+/** Runs `make` into a temporary folder; the stamp is written last, so a broken build is never fresh. */
+async function unlessFresh(name, hash, outputs, make) {
+  const stamp = path.join(DIST, 'stamps', name);
+  if (existsSync(stamp) && readFileSync(stamp, 'utf8') === hash && outputs.every(existsSync)) return;
+  const started = performance.now();
+  const folder = path.join(DIST, `making-${name}-${process.pid}`);
+  mkdirSync(path.dirname(stamp), { recursive: true });
+  rmSync(stamp, { force: true });
+  try {
+    await make(folder);
+  } catch (error) {
+    throw new PlainError(`The ${name} could not be built.\n${error.message}`);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+  writeFileSync(stamp, hash);
+  console.log(`Built the ${name} in ${((performance.now() - started) / 1000).toFixed(1)} s.`);
+}
+
+/** By content, not by time: a fresh checkout or a touched file changes nothing. */
+function hashOf(folders) {
+  const hash = createHash('sha256');
+  for (const file of [...COMMON_INPUTS, ...folders.flatMap(sourcesBelow)]) {
+    const bytes = readFileSync(path.join(ROOT, file));
+    hash.update(`${file}\0${bytes.length}\0`).update(bytes);
+  }
+  return hash.digest('hex');
+}
+
+function sourcesBelow(folder) {
+  return readdirSync(path.join(ROOT, folder), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && !entry.name.endsWith('.sql'))
+    .map((entry) => path.relative(ROOT, path.join(entry.parentPath, entry.name)))
+    .sort();
+}
+
+/** File by file with rename, so that whoever is running from there never sees half a file. */
+function replaceFiles(from, to) {
+  mkdirSync(to, { recursive: true });
+  for (const name of readdirSync(from)) renameSync(path.join(from, name), path.join(to, name));
+}
+
+function partition(items, test) {
+  return [items.filter(test), items.filter((item) => !test(item))];
+}
+
+function exists(file) {
+  return existsSync(path.join(ROOT, file));
+}
+
+if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href)
+  await runPlainly(async () => {
+    assertNode();
+    installMissing();
+    await buildServer();
+    await buildClient();
+  });

@@ -1,0 +1,103 @@
+import path from 'node:path';
+import pino, { type Logger } from 'pino';
+import type { Config } from './config.ts';
+import { createImaging } from './imaging/imaging.ts';
+import { packageRoot } from './package-root.ts';
+import type { Context } from './services/context.ts';
+import { makePictures } from './services/make-pictures.ts';
+import { accounts } from './storage/accounts/accounts.ts';
+import { instanceSecret } from './storage/accounts/secrets.ts';
+import { signInLibrary } from './storage/accounts/sign-in-library.ts';
+import { lockFolder } from './storage/folder-lock.ts';
+import { openJobQueue, type JobQueue } from './storage/job-queue.ts';
+import { LedgerFolder } from './storage/ledger-folder.ts';
+import { migrate } from './storage/migrate.ts';
+import { openDatabase, type Database } from './storage/open-database.ts';
+import { DiskPhotoFiles } from './storage/photo-files.ts';
+import { pictureLog } from './storage/picture-log.ts';
+import { recordStore } from './storage/record-store.ts';
+
+/** The program without its HTTP face. */
+export interface Core {
+  readonly context: Context;
+  readonly database: Database;
+  readonly jobs: JobQueue;
+  readonly log: Logger;
+  close(): Promise<void>;
+}
+
+export interface ComposeOptions {
+  readonly now?: () => Date;
+  readonly log?: Logger;
+}
+
+type Undo = () => Promise<unknown>;
+
+/** Configuration → lock → database → ledger files → photo store → jobs. Closes in reverse, also when it fails half way. */
+export async function compose(config: Config, options: ComposeOptions = {}): Promise<Core> {
+  const undo: Undo[] = [];
+  const close = async () => {
+    for (let step = undo.pop(); step; step = undo.pop()) await step();
+  };
+  try {
+    return { ...(await build(config, options, undo)), close };
+  } catch (error) {
+    await close();
+    throw error;
+  }
+}
+
+async function build(config: Config, options: ComposeOptions, undo: Undo[]): Promise<Omit<Core, 'close'>> {
+  const log = options.log ?? pino({ level: config.logLevel });
+  const now = options.now ?? (() => new Date());
+  const alone = config.database.kind === 'embedded';
+  if (alone) undo.push(await lockFolder(config.dataFolder));
+  const database = await openDatabase(config.database);
+  undo.push(() => database.close());
+  await migrate(database.pool, path.join(packageRoot(), 'server', 'storage', 'migrations'));
+  const keeper = alone ? await LedgerFolder.open(database.db, path.join(config.dataFolder, 'houses')) : null;
+  if (keeper) undo.push(() => keeper.close());
+
+  const files = new DiskPhotoFiles(config.dataFolder);
+  await files.prepare(alone, now());
+  const imaging = createImaging({ heicWorker: path.join(packageRoot(), 'dist', 'server', 'heic-worker.js') });
+  undo.push(() => imaging.close());
+  const jobs = await openJobQueue(database, (err) => log.warn({ err }, 'job queue'));
+  undo.push(() => jobs.close());
+
+  const store = recordStore({
+    db: database.db,
+    keeper,
+    now,
+    enqueuePictures: (tx, photo) => jobs.enqueuePictures(tx, photo),
+  });
+  const library = signInLibrary(database.pool, await signInSettings(config, database));
+  const context: Context = { store, accounts: accounts(database.db, library, now), files, imaging, now };
+  if (config.role !== 'web') await startWorking(database, jobs, context, log);
+  return { context, database, jobs, log };
+}
+
+async function signInSettings({ origin, host, port }: Config, { db }: Database) {
+  return {
+    secret: await instanceSecret(db, 'session'),
+    origin: origin ?? `http://${host}:${port}`,
+    secure: origin?.startsWith('https://') ?? false,
+  };
+}
+
+/** Also what an earlier process left: a photo whose job died with it still gets its pictures. */
+async function startWorking(
+  database: Database,
+  jobs: JobQueue,
+  context: Context,
+  log: Logger,
+): Promise<void> {
+  const made = pictureLog(database.db);
+  await jobs.workOnPictures((photos) => makePictures(context, made, photos));
+  const left = await context.store.read.photosWithoutPictures();
+  if (left.length === 0) return;
+  log.info({ photos: left.length }, 'making pictures that are missing');
+  await database.db.transaction().execute(async (tx) => {
+    for (const photo of left) await jobs.enqueuePictures(tx, photo);
+  });
+}

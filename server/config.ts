@@ -1,0 +1,84 @@
+import path from 'node:path';
+import { z } from 'zod';
+
+/** Where the tables live. */
+export type DatabaseConfig =
+  { readonly kind: 'embedded'; readonly folder: string } | { readonly kind: 'server'; readonly url: string };
+
+/** Which half of the work this process does: answering people, making pictures, or both. */
+export type ProcessRole = 'all' | 'web' | 'worker';
+
+export interface Config {
+  readonly host: string;
+  readonly port: number;
+  /** The address that people type; null: derived from host and port once listening. */
+  readonly origin: string | null;
+  readonly dataFolder: string;
+  readonly database: DatabaseConfig;
+  readonly role: ProcessRole;
+  readonly logLevel: string;
+  readonly owner: { readonly email: string; readonly password: string } | null;
+}
+
+const Environment = z.object({
+  HOST: z.string().min(1).default('127.0.0.1'),
+  PORT: z.coerce.number().int().min(0).max(65535).default(4310),
+  ARAKABE_URL: z.url({ protocol: /^https?$/ }).optional(),
+  ARAKABE_DATA: z.string().min(1).default('data'),
+  DATABASE_URL: z
+    .string()
+    .regex(/^postgres(ql)?:\/\//, 'must begin with postgres://')
+    .optional(),
+  ARAKABE_ROLE: z.enum(['all', 'web', 'worker']).default('all'),
+  ARAKABE_LOG: z.enum(['silent', 'error', 'warn', 'info', 'debug']).default('info'),
+  ARAKABE_OWNER_EMAIL: z.email().optional(),
+  ARAKABE_OWNER_PASSWORD: z.string().min(10, 'must have at least 10 characters').optional(),
+});
+
+/** Every contradiction in the environment at once, each a plain sentence. */
+export class ConfigError extends Error {
+  constructor(readonly sentences: readonly string[]) {
+    super(sentences.join('\n'));
+  }
+}
+
+/** Reads the environment; empty values count as absent. Throws ConfigError. */
+export function readConfig(environment: NodeJS.ProcessEnv = process.env): Config {
+  const present = Object.fromEntries(Object.entries(environment).filter(([, value]) => value !== ''));
+  const parsed = Environment.safeParse(present);
+  const sentences = parsed.success
+    ? contradictions(parsed.data)
+    : parsed.error.issues.map((issue) => `${issue.path.join('.')}: ${issue.message}`);
+  if (!parsed.success || sentences.length > 0) throw new ConfigError(sentences);
+  return toConfig(parsed.data);
+}
+
+function contradictions(env: z.infer<typeof Environment>): string[] {
+  const found: string[] = [];
+  if (Boolean(env.ARAKABE_OWNER_EMAIL) !== Boolean(env.ARAKABE_OWNER_PASSWORD))
+    found.push('ARAKABE_OWNER_EMAIL and ARAKABE_OWNER_PASSWORD belong together: set both or neither.');
+  if (env.ARAKABE_ROLE !== 'all' && !env.DATABASE_URL)
+    found.push(
+      `ARAKABE_ROLE=${env.ARAKABE_ROLE} needs DATABASE_URL: the embedded database serves one process.`,
+    );
+  return found;
+}
+
+function toConfig(env: z.infer<typeof Environment>): Config {
+  const dataFolder = path.resolve(env.ARAKABE_DATA);
+  return {
+    host: env.HOST,
+    port: env.PORT,
+    origin: env.ARAKABE_URL ? new URL(env.ARAKABE_URL).origin : null,
+    dataFolder,
+    database: env.DATABASE_URL
+      ? { kind: 'server', url: env.DATABASE_URL }
+      : { kind: 'embedded', folder: path.join(dataFolder, 'database') },
+    role: env.ARAKABE_ROLE,
+    logLevel: env.ARAKABE_LOG,
+    owner:
+      env.ARAKABE_OWNER_EMAIL && env.ARAKABE_OWNER_PASSWORD
+        ? { email: env.ARAKABE_OWNER_EMAIL, password: env.ARAKABE_OWNER_PASSWORD }
+        : null,
+  };
+}

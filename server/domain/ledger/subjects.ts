@@ -1,0 +1,44 @@
+import type { Statement } from './statements.ts';
+
+/** What a statement is about, as `member:<mark>`, `photo:<id>`, `covering:<id>`, `day:<date>`. */
+export function subjectsOf(statement: Statement): string[] {
+  return [...new Set(listSubjects(statement))];
+}
+
+function listSubjects(statement: Statement): string[] {
+  const { kind, payload } = statement;
+  switch (kind) {
+    case 'schedule.imported':
+      return [...payload.added, ...payload.changed]
+        .map((m) => member(m.mark))
+        .concat(payload.retired.map(member));
+    case 'member.entered':
+    case 'member.retired':
+    case 'member.removed':
+      return [member(payload.mark)];
+    case 'photo.added':
+      return [photo(payload.photo)];
+    case 'tag.placed':
+    case 'tag.withdrawn':
+      return [photo(payload.photo), member(payload.mark)];
+    case 'tag.superseded':
+      return [photo(payload.photo), member(payload.mark), member(payload.was)];
+    case 'covering.planned':
+    case 'covering.changed':
+      return [covering(payload.covering), ...payload.hides.map((h) => member(h.mark))];
+    case 'covering.closed':
+    case 'covering.reopened':
+      return [covering(payload.covering)];
+    case 'note.written':
+      return [`day:${payload.day}`];
+    case 'house.created':
+    case 'house.changed':
+    case 'role.granted':
+    case 'role.withdrawn':
+      return [];
+  }
+}
+
+const member = (mark: string) => `member:${mark}`;
+const photo = (id: string) => `photo:${id}`;
+const covering = (id: string) => `covering:${id}`;

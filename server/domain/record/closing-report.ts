@@ -1,0 +1,143 @@
+import type { CoveringKind } from '../contract/shapes.ts';
+import type { ClosingReportView } from '../contract/views.ts';
+import { compareText } from '../frame/mark-order.ts';
+import { stageRank, type Stage } from '../frame/stage.ts';
+import { daysBetween } from './days-between.ts';
+import { reportLine, type ReportLine } from './report-line.ts';
+import { keyCache, sortLines, sortNamed, type KeyOf } from './report-order.ts';
+import type { StandingTag } from './requirement.ts';
+
+export type ClosingReport = ClosingReportView;
+type CoveringReport = ClosingReport['days'][number]['coverings'][number];
+type Counts = ClosingReport['counts'];
+
+export interface ReportMember {
+  readonly mark: string;
+  readonly kind: string;
+  readonly place: string;
+  readonly retired: boolean;
+}
+
+export interface ReportCovering {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: CoveringKind;
+  readonly plannedDay: string | null;
+  /** null while it is open. */
+  readonly closedAt: string | null;
+  /** The day of `closedAt` in the house's zone. */
+  readonly closedDay: string | null;
+  readonly hides: readonly { readonly mark: string; readonly least: Stage }[];
+}
+
+export interface ClosingReportInput {
+  readonly members: readonly ReportMember[];
+  readonly coverings: readonly ReportCovering[];
+  /** Standing tags only: neither superseded nor withdrawn. */
+  readonly tags: readonly StandingTag[];
+  readonly asOf: string;
+  /** The day of `asOf` in the house's zone. */
+  readonly today: string;
+}
+
+/**
+ * What each covering hides and what is on record of it, by closing day (design 3.4; a stretch is the
+ * whole member). Marks in normal form; instants UTC with milliseconds; days YYYY-MM-DD.
+ * Days ascend, coverings without a day come last; in a day by name, then id. `hidden` counts what needs
+ * a record (on record + gaps + lost), retired members beside it; totals are sums over the coverings.
+ * A mark listed twice in a covering is one line with the further of its stages; a mark that the
+ * schedule does not know counts as a standing member without kind and place.
+ */
+export function reportClosings(input: ClosingReportInput): ClosingReport {
+  const facts = new Map(input.members.map((member) => [member.mark, member]));
+  const tagsOf = tagsByMark(input.tags);
+  const keyOf = keyCache();
+  const coverings = input.coverings.map((covering) => {
+    const lines = hiddenOnce(covering).map(([mark, least]) =>
+      reportLine(
+        facts.get(mark) ?? { mark, kind: '', place: '', retired: false },
+        { covering: covering.kind, least, closedAt: covering.closedAt },
+        tagsOf.get(mark) ?? [],
+      ),
+    );
+    return {
+      day: closingDay(covering),
+      report: coveringReport(covering, sortLines(lines, keyOf), input.today),
+    };
+  });
+  return {
+    asOf: input.asOf,
+    today: input.today,
+    days: byDay(coverings, keyOf),
+    counts: coverings.map(({ report }) => report.counts).reduce(sum, NOTHING),
+    unhidden: countUnhidden(input),
+  };
+}
+
+function closingDay(covering: ReportCovering): string | null {
+  return covering.closedAt === null ? covering.plannedDay : covering.closedDay;
+}
+
+function tagsByMark(tags: readonly StandingTag[]): Map<string, StandingTag[]> {
+  const groups = new Map<string, StandingTag[]>();
+  for (const tag of tags) {
+    const group = groups.get(tag.mark);
+    if (group) group.push(tag);
+    else groups.set(tag.mark, [tag]);
+  }
+  return groups;
+}
+
+function hiddenOnce(covering: ReportCovering): [mark: string, least: Stage][] {
+  const least = new Map<string, Stage>();
+  for (const hidden of covering.hides) {
+    const known = least.get(hidden.mark);
+    if (known === undefined || stageRank(hidden.least) > stageRank(known))
+      least.set(hidden.mark, hidden.least);
+  }
+  return [...least];
+}
+
+function coveringReport(covering: ReportCovering, lines: ReportLine[], today: string): CoveringReport {
+  const { id, name, kind, plannedDay, closedAt } = covering;
+  const daysLeft = closedAt === null && plannedDay !== null ? daysBetween(today, plannedDay) : null;
+  return { id, name, kind, plannedDay, closedAt, daysLeft, counts: count(lines), lines };
+}
+
+const NOTHING: Counts = { hidden: 0, onRecord: 0, gaps: 0, lost: 0, retired: 0 };
+
+function count(lines: readonly ReportLine[]): Counts {
+  const of = (state: ReportLine['state']) => lines.filter((line) => line.state === state).length;
+  const [onRecord, gaps, lost, retired] = [of('on-record'), of('gap'), of('lost'), of('retired')];
+  return { hidden: onRecord + gaps + lost, onRecord, gaps, lost, retired };
+}
+
+function sum(a: Counts, b: Counts): Counts {
+  return {
+    hidden: a.hidden + b.hidden,
+    onRecord: a.onRecord + b.onRecord,
+    gaps: a.gaps + b.gaps,
+    lost: a.lost + b.lost,
+    retired: a.retired + b.retired,
+  };
+}
+
+function byDay(
+  coverings: readonly { day: string | null; report: CoveringReport }[],
+  keyOf: KeyOf,
+): ClosingReport['days'] {
+  const days = new Map<string | null, CoveringReport[]>();
+  for (const { day, report } of coverings) {
+    const group = days.get(day);
+    if (group) group.push(report);
+    else days.set(day, [report]);
+  }
+  return [...days]
+    .sort(([a], [b]) => Number(a === null) - Number(b === null) || compareText(a ?? '', b ?? ''))
+    .map(([day, reports]) => ({ day, coverings: sortNamed(reports, keyOf) }));
+}
+
+function countUnhidden({ members, coverings }: ClosingReportInput): number {
+  const hidden = new Set(coverings.flatMap((covering) => covering.hides.map(({ mark }) => mark)));
+  return members.filter((member) => !member.retired && !hidden.has(member.mark)).length;
+}

@@ -1,0 +1,35 @@
+import type { CoveringKind } from '../contract/shapes.ts';
+import type { MissReason } from '../contract/views.ts';
+import { stageRank, type Stage } from '../frame/stage.ts';
+
+/** A tag that stands, with the instant of its photo; instants are UTC text of one form and compare as text. */
+export interface StandingTag {
+  readonly id: string;
+  readonly photo: string;
+  readonly mark: string;
+  readonly stage: Stage;
+  /** null where the photo is undated. */
+  readonly instant: string | null;
+}
+
+/** What a covering needs on record about one member. */
+export interface Requirement {
+  readonly covering: CoveringKind;
+  readonly least: Stage;
+  readonly closedAt: string | null;
+}
+
+/**
+ * Why a tag does not count, in the order of MISS_REASONS; empty when it counts (design 3.4).
+ * What is seen after plastering is the plaster: building codes ask for the look before it
+ * (IBC 110.3.6, lath "before any plastering is applied"; Japan's BSA art. 7-3 (6) alike).
+ */
+export function reasonsAgainst(tag: StandingTag, requirement: Requirement): MissReason[] {
+  const { covering, least, closedAt } = requirement;
+  const reasons: MissReason[] = [];
+  if (stageRank(tag.stage) < stageRank(least)) reasons.push('before-stage');
+  if (covering === 'plaster' && tag.stage === 'plastered') reasons.push('shows-the-covering');
+  if (tag.instant === null) reasons.push('undated');
+  else if (closedAt !== null && tag.instant >= closedAt) reasons.push('after-closing');
+  return reasons;
+}

@@ -1,0 +1,92 @@
+import express, { type Express } from 'express';
+import helmet from 'helmet';
+import type { Logger } from 'pino';
+import type { Context } from '../services/context.ts';
+import type { EventHub } from './event-hub.ts';
+import { implement, type Handlers } from './implement.ts';
+import { openApiDocument } from './openapi.ts';
+import { notFound, problemHandler } from './problem.ts';
+import { coveringHandlers } from './routes/coverings.ts';
+import { houseHandlers } from './routes/houses.ts';
+import { memberHandlers } from './routes/members.ts';
+import { photoHandlers } from './routes/photos.ts';
+import { sessionHandlers } from './routes/session.ts';
+import { serveClient } from './serve-client.ts';
+import { SignInGuard } from './sign-in-guard.ts';
+
+export interface AppParts {
+  readonly context: Context;
+  readonly log: Logger;
+  readonly hub: EventHub;
+  readonly wakeJobs: () => void;
+  readonly isHealthy: () => Promise<void>;
+  readonly version: string;
+  /** The built client; null where only the API is wanted. */
+  readonly clientFolder: string | null;
+  readonly secure: boolean;
+}
+
+export const API = '/api/v1';
+
+export function createApp(parts: AppParts): Express {
+  const app = express();
+  app.disable('x-powered-by');
+  app.set('query parser', 'simple');
+  // Only a proxy on this machine may say whom it speaks for.
+  app.set('trust proxy', 'loopback');
+  app.use(securityHeaders(parts.secure));
+  app.use(API, api(parts));
+  if (parts.clientFolder) app.use(serveClient(parts.clientFolder));
+  app.use(notFound);
+  app.use(problemHandler(parts.log));
+  return app;
+}
+
+function api(parts: AppParts): express.Router {
+  const { context, log, hub, wakeJobs } = parts;
+  const router = express.Router();
+  router.use((_req, res, next) => {
+    res.setHeader('cache-control', 'no-store');
+    next();
+  });
+  const handlers: Handlers = {
+    ...instanceHandlers(parts),
+    ...sessionHandlers(context, new SignInGuard(context.now)),
+    ...houseHandlers(context, hub),
+    ...memberHandlers(context),
+    ...photoHandlers(context, log, wakeJobs),
+    ...coveringHandlers(context),
+  };
+  implement(router, context, handlers);
+  router.use(notFound);
+  return router;
+}
+
+function instanceHandlers({ isHealthy, version }: AppParts): Handlers {
+  return {
+    health: async () => {
+      await isHealthy();
+      return { status: 'ok', version };
+    },
+    openapi: () => Promise.resolve(openApiDocument(version)),
+  };
+}
+
+function securityHeaders(secure: boolean) {
+  return helmet({
+    contentSecurityPolicy: {
+      useDefaults: false,
+      directives: {
+        'default-src': ["'self'"],
+        'img-src': ["'self'", 'blob:', 'data:'],
+        'style-src': ["'self'", "'unsafe-inline'"],
+        'object-src': ["'none'"],
+        'base-uri': ["'none'"],
+        'form-action': ["'self'"],
+        'frame-ancestors': ["'none'"],
+      },
+    },
+    strictTransportSecurity: secure,
+    crossOriginEmbedderPolicy: false,
+  });
+}

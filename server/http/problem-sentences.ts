@@ -1,0 +1,116 @@
+import type { ProblemCode } from '#domain/contract/problems';
+
+/** What a person reads: what is wrong and what to do. {names} are filled from the failure's params. */
+export const PROBLEM_SENTENCES: Record<ProblemCode, readonly [title: string, detail: string]> = {
+  'invalid-request': [
+    'The request cannot be read',
+    'Some values are missing or wrong; `errors` says which. Correct them and send again.',
+  ],
+  'invalid-json': [
+    'The body is not JSON',
+    'The body could not be read as JSON. Check commas, quotes and brackets.',
+  ],
+  'not-signed-in': ['Not signed in', 'Sign in first, or send an access token.'],
+  'wrong-credentials': [
+    'E-mail or password is wrong',
+    'No account has this e-mail with this password. Check both and try again.',
+  ],
+  'cross-site-request': [
+    'The request came from another site',
+    'Changes are accepted only from the pages of this server or with an access token.',
+  ],
+  'not-permitted': ['Your role does not allow this', 'Ask an owner of the house.'],
+  'not-found': ['Nothing here', 'There is nothing at this address, or it is not yours to see.'],
+  'method-not-allowed': ['This cannot be done here', 'The address exists, but not for this method.'],
+  'id-used-for-something-else': [
+    'The id is in use',
+    'The id {id} already names something with other content. Make a new id.',
+  ],
+  'email-in-use': [
+    'There is an account with this e-mail',
+    '{email} has an account already. Sign in with it.',
+  ],
+  'tag-withdrawn': ['The tag was withdrawn', 'The tag of {mark} was withdrawn meanwhile. Place a new one.'],
+  'tag-superseded': [
+    'The tag was replaced',
+    'The tag of {mark} was replaced meanwhile. Withdraw the newer one instead.',
+  ],
+  'covering-closed': ['The covering is closed', '{covering} is closed. Reopen it first, with the reason.'],
+  'covering-not-closed': ['The covering is open', '{covering} is not closed.'],
+  'schedule-changed-since-preview': [
+    'The schedule has changed',
+    'What would be imported is no longer what was shown. Look at the preview again.',
+  ],
+  'last-owner': [
+    'A house needs an owner',
+    'This person is its only owner. Give somebody else the role first.',
+  ],
+  'link-used-or-expired': [
+    'The link no longer works',
+    'It was used already, or it is too old. Ask for a new one.',
+  ],
+  'file-too-large': [
+    'The file is too large',
+    '{file} is larger than {limit} MB. Send a smaller export of it.',
+  ],
+  'request-too-large': [
+    'The request is too large',
+    'It is larger than the server takes at once. Send it in parts.',
+  ],
+  'unsupported-media-type': ['The kind of content is not understood', 'This address does not take {found}.'],
+  'unknown-zone': [
+    'The time zone is not known',
+    '{zone} is not a time zone with a place name, such as Asia/Tokyo.',
+  ],
+  'unknown-marks': [
+    'Marks that the schedule does not know',
+    'The schedule has no {marks}. Correct them or add the members first.',
+  ],
+  'stage-outside-track': [
+    'The stage does not fit the member',
+    '{mark} cannot be asked for at the stage {stage} under this covering. Choose a stage that it passes and at which it is still seen.',
+  ],
+  'closing-in-the-future': [
+    'The closing lies in the future',
+    '{closedAt} has not come yet. Plan the day instead, and close when it is done.',
+  ],
+  'schedule-unreadable': [
+    'The schedule cannot be read',
+    'The file cannot be read as a table: {reason}. Save it as CSV or XLSX and send it again.',
+  ],
+  'schedule-has-bad-rows': [
+    'Some rows cannot be imported',
+    '{count} rows have errors. Correct the file, or import without these rows.',
+  ],
+  'schedule-has-no-mark-column': ['No column holds the marks', 'Say which column holds the members’ marks.'],
+  'no-photo-in-request': ['No photo was sent', 'Send one or more files in the field `photos`.'],
+  'photo-empty': ['The file is empty', '{file} has no content. Copy it from the camera again.'],
+  'photo-not-an-image': ['Not an image', '{file} is not an image. Only photos can be added.'],
+  'photo-type-not-supported': [
+    'This kind of image is not taken',
+    '{file} is {found}. Save it as JPEG, PNG, WebP, TIFF, HEIC or AVIF.',
+  ],
+  'photo-too-many-pixels': [
+    'The image has too many pixels',
+    '{file} has {megapixels} megapixels; the limit is {limit}. Save it smaller.',
+  ],
+  'photo-damaged': [
+    'The file is damaged',
+    '{file} cannot be read as an image. Copy it from the camera again, or take the photo again.',
+  ],
+  'photo-interrupted': ['The file did not arrive whole', '{file} was cut off on the way. Send it again.'],
+  'picture-not-ready': ['The picture is not made yet', 'It is being made. Ask again in a few seconds.'],
+  'crop-outside-image': [
+    'The part lies outside the image',
+    '{xywh} is no part of this image. Use xywh=percent:x,y,w,h.',
+  ],
+  'too-many-attempts': ['Too many attempts', 'Wait {seconds} seconds and try again.'],
+  'internal-error': [
+    'Something went wrong here',
+    'It is our fault and is written in the log of the server. Try again; nothing that was accepted is lost.',
+  ],
+  'storage-full': [
+    'The disk is full',
+    'The server has no room left. Free some space; nothing that was accepted is lost.',
+  ],
+};

@@ -1,0 +1,36 @@
+import type { Context } from '../../services/context.ts';
+import { Failure } from '../../services/failure.ts';
+import { changeHouse, createHouse } from '../../services/houses.ts';
+import { addPerson, removePerson } from '../../services/people.ts';
+import type { EventHub } from '../event-hub.ts';
+import type { Handlers } from '../implement.ts';
+
+export function houseHandlers(context: Context, hub: EventHub): Handlers {
+  const { read } = context.store;
+  return {
+    createHouse: ({ account, body: { id, ...facts } }) => createHouse(context, account, id, facts),
+    listHouses: async ({ account }) => ({ houses: await read.houses(account.id) }),
+    readHouse: async ({ account, house }) => {
+      const view = await read.house(house, account.id);
+      if (!view) throw new Failure('not-found', { what: 'house' });
+      return view;
+    },
+    changeHouse: ({ account, house, body }) => changeHouse(context, account, house, body),
+    houseEvents: async ({ house, req, res }) => {
+      hub.stream(house, req, res);
+      return undefined;
+    },
+
+    listPeople: async ({ house }) => ({ people: await read.people(house) }),
+    addPerson: ({ account, house, body }) => addPerson(context, account, house, body),
+    removePerson: async ({ account, house, params }) => {
+      await removePerson(context, account, house, params.person);
+      return undefined;
+    },
+
+    readLedger: async ({ house, query: { from, limit } }) => ({
+      entries: await read.entries(house, from, limit),
+      ...(await read.ledgerState(house)),
+    }),
+  };
+}

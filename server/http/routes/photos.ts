@@ -1,0 +1,93 @@
+import type { Response } from 'express';
+import type { Logger } from 'pino';
+import { parseMark } from '#domain/frame/mark';
+import type { MediaType } from '#domain/contract/shapes';
+import type { Context } from '../../services/context.ts';
+import { cropPhoto } from '../../services/crop-photo.ts';
+import { Failure } from '../../services/failure.ts';
+import { placeTag, supersedeTag, withdrawTag } from '../../services/tags.ts';
+import type { Handlers } from '../implement.ts';
+import { receivePhotos } from '../upload.ts';
+
+/** A photo's files never change under their address. */
+const FOREVER = 'private, max-age=31536000, immutable';
+
+export function photoHandlers(context: Context, log: Logger, wakeJobs: () => void): Handlers {
+  const { read } = context.store;
+  return {
+    addPhotos: async ({ account, house, req, res }) => {
+      const defect = (err: unknown, fileName: string) =>
+        log.error({ err, fileName }, 'photo could not be taken');
+      const results = await receivePhotos(context, account, house, { req, res, defect });
+      wakeJobs();
+      return { results };
+    },
+    listPhotos: ({ house, query }) =>
+      read.photos(house, {
+        ...query,
+        mark: query.mark === undefined ? undefined : normalMark(query.mark),
+        untagged: query.untagged === '1',
+      }),
+    readPhoto: async ({ params }) => ({
+      ...(await required(read.photo(params.photo))),
+      allTags: await read.tagsOn(params.photo),
+    }),
+
+    photoOriginal: async ({ params, res }) => {
+      const { sha256, mediaType, fileName } = await required(read.photoFile(params.photo));
+      res.setHeader('content-disposition', `inline; filename*=UTF-8''${encodeURIComponent(fileName)}`);
+      return sendFile(res, context.files.original(sha256), mediaType);
+    },
+    photoPreview: ({ params, res }) => sendPicture(context, res, params.photo, 'preview'),
+    photoThumb: ({ params, res }) => sendPicture(context, res, params.photo, 'thumb'),
+    photoCrop: async ({ params, query, res }) => {
+      const jpeg = await cropPhoto(context, params.photo, query.xywh, query.width);
+      res.setHeader('cache-control', FOREVER);
+      res.type('image/jpeg').send(Buffer.from(jpeg));
+      return undefined;
+    },
+
+    placeTag: ({ account, house, params, body: { id, ...facts } }) =>
+      placeTag(context, account, { house, photo: params.photo, tag: id }, facts),
+    supersedeTag: ({ account, house, params, body: { id, ...facts } }) =>
+      supersedeTag(context, account, { house, supersedes: params.tag, tag: id }, facts),
+    withdrawTag: ({ account, house, params, query }) =>
+      withdrawTag(context, account, { house, tag: params.tag }, query.reason),
+  };
+}
+
+async function sendPicture(
+  context: Context,
+  res: Response,
+  photo: string,
+  size: 'thumb' | 'preview',
+): Promise<undefined> {
+  const view = await required(context.store.read.photo(photo));
+  if (view.pictures === 'pending' || view.pictures === 'unreadable') throw new Failure('picture-not-ready');
+  return sendFile(res, context.files.picture(view.sha256, size), 'image/jpeg');
+}
+
+function sendFile(res: Response, path: string, type: MediaType): Promise<undefined> {
+  return new Promise((resolve, reject) => {
+    const headers = { 'content-type': type, 'cache-control': FOREVER };
+    res.sendFile(
+      path,
+      { headers, cacheControl: false, dotfiles: 'allow' },
+      (error?: Error & { code?: string }) => {
+        if (!error || error.code === 'ECONNABORTED' || res.headersSent) resolve(undefined);
+        else reject(error.code === 'ENOENT' ? new Failure('picture-not-ready') : error);
+      },
+    );
+  });
+}
+
+async function required<T>(reading: Promise<T | undefined>): Promise<T> {
+  const value = await reading;
+  if (value === undefined) throw new Failure('not-found', { what: 'photo' });
+  return value;
+}
+
+function normalMark(text: string): string {
+  const parsed = parseMark(text);
+  return parsed.ok ? parsed.mark : text;
+}

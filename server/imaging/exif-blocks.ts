@@ -1,0 +1,100 @@
+import exifr from 'exifr';
+
+/** Exif values as they are stored, by tag number. Nothing is checked yet. */
+export interface ExifBlocks {
+  readonly ifd0: ReadonlyMap<number, unknown>;
+  readonly exif: ReadonlyMap<number, unknown>;
+  readonly gps: ReadonlyMap<number, unknown>;
+  /** Some part could not be parsed; what remained was read tag by tag. */
+  readonly broken: boolean;
+}
+
+type BlockName = 'ifd0' | 'exif' | 'gps';
+const BLOCKS = ['ifd0', 'exif', 'gps'] as const;
+
+export const TAG = {
+  make: 0x010f,
+  model: 0x0110,
+  orientation: 0x0112,
+  modified: 0x0132,
+  original: 0x9003,
+  digitized: 0x9004,
+  offsetOriginal: 0x9011,
+  focalLength: 0x920a,
+  subSecOriginal: 0x9291,
+  focalLength35: 0xa405,
+  serial: 0xa431,
+  lens: 0xa434,
+  latRef: 1,
+  lat: 2,
+  lonRef: 3,
+  lon: 4,
+  altitudeRef: 5,
+  altitude: 6,
+  gpsTime: 7,
+  headingRef: 0x10,
+  heading: 0x11,
+  gpsDate: 0x1d,
+  positionError: 0x1f,
+} as const;
+
+const TAGS: Record<BlockName, number[]> = {
+  ifd0: [TAG.make, TAG.model, TAG.orientation, TAG.modified],
+  exif: [
+    ...[TAG.original, TAG.digitized, TAG.offsetOriginal, TAG.subSecOriginal],
+    ...[TAG.focalLength, TAG.focalLength35, TAG.serial, TAG.lens],
+  ],
+  gps: [
+    ...[TAG.latRef, TAG.lat, TAG.lonRef, TAG.lon, TAG.altitudeRef, TAG.altitude],
+    ...[TAG.gpsTime, TAG.gpsDate, TAG.headingRef, TAG.heading, TAG.positionError],
+  ],
+};
+
+/** Only named tags are read: a hostile file decides neither how many values are made nor of which kind. */
+const optionsFor = (pick: Partial<Record<BlockName, number[]>>) => ({
+  ...{ tiff: false, ifd1: false, interop: false, makerNote: false, userComment: false },
+  ...{ jfif: false, ihdr: false, xmp: false, icc: false, iptc: false },
+  ...{ reviveValues: false, translateKeys: false, translateValues: false, mergeOutput: false },
+  ...Object.fromEntries(BLOCKS.map((b) => [b, pick[b] ? { pick: pick[b] } : false])),
+});
+
+// exifr keeps every options object that it has seen for ever, so each is made once.
+const ALL_TAGS = optionsFor(TAGS);
+const ONE_BY_ONE = BLOCKS.flatMap((block) => TAGS[block].map((tag) => optionsFor({ [block]: [tag] })));
+
+/** Parses the start of a JPEG or TIFF file, or a bare TIFF block. Never throws; null where nothing was found. */
+export async function parseExifBlocks(bytes: Uint8Array): Promise<ExifBlocks | null> {
+  const whole = await parse(bytes, ALL_TAGS);
+  if (!whole.broken) return isEmpty(whole) ? null : whole;
+  // One bad tag makes exifr drop its block and those after it.
+  const parts: ExifBlocks[] = [];
+  for (const options of ONE_BY_ONE) parts.push(await parse(bytes, options));
+  const join = (block: BlockName) => new Map(parts.flatMap((part) => [...part[block]]));
+  return { ifd0: join('ifd0'), exif: join('exif'), gps: join('gps'), broken: true };
+}
+
+async function parse(bytes: Uint8Array, options: object): Promise<ExifBlocks> {
+  try {
+    const output: unknown = await exifr.parse(bytes, options);
+    const found = isRecord(output) ? output : {};
+    const block = (name: BlockName) => numbered(found[name]);
+    return { ifd0: block('ifd0'), exif: block('exif'), gps: block('gps'), broken: 'errors' in found };
+  } catch {
+    return { ifd0: new Map(), exif: new Map(), gps: new Map(), broken: true };
+  }
+}
+
+function isEmpty({ ifd0, exif, gps }: ExifBlocks): boolean {
+  return ifd0.size + exif.size + gps.size === 0;
+}
+
+function numbered(block: unknown): Map<number, unknown> {
+  const entries = isRecord(block) ? Object.entries(block) : [];
+  return new Map(
+    entries.map(([tag, value]): [number, unknown] => [Number(tag), value]).filter(([tag]) => tag >= 0),
+  );
+}
+
+function isRecord(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null;
+}

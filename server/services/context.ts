@@ -1,0 +1,20 @@
+import type { AccountView } from '#domain/contract/views';
+import type { Person } from '#domain/contract/shapes';
+import type { Accounts } from './accounts.ts';
+import type { PhotoFiles } from './photo-files.ts';
+import type { Imaging } from './ports.ts';
+import type { RecordStore } from './record-store.ts';
+
+/** What a use case works with. */
+export interface Context {
+  readonly store: RecordStore;
+  readonly accounts: Accounts;
+  readonly files: PhotoFiles;
+  readonly imaging: Imaging;
+  readonly now: () => Date;
+}
+
+/** How the ledger names the one who speaks. */
+export function speaker({ id, name }: AccountView): Person {
+  return { id, name };
+}

@@ -1,0 +1,109 @@
+import type { CoveringFacts } from '#domain/contract/shapes';
+import type { AccountView, CoveringView } from '#domain/contract/views';
+import { isInTrack } from '#domain/frame/stage';
+import { speaker, type Context } from './context.ts';
+import { Failure } from './failure.ts';
+import type { HouseWriting } from './record-store.ts';
+import { assertRepeated, sameContent } from './same-content.ts';
+
+/** How far a client's clock may run ahead of the server's before 'now' counts as the future. */
+const CLOCK_SLACK_MS = 5 * 60 * 1000;
+
+export async function planCovering(
+  context: Context,
+  account: AccountView,
+  place: { house: string; covering: string },
+  facts: CoveringFacts,
+): Promise<CoveringView> {
+  return context.store.write(place.house, speaker(account), async (writing) => {
+    const before = await writing.covering(place.covering);
+    if (before) {
+      assertRepeated(place.covering, factsOf(before), facts);
+      return before;
+    }
+    await assertCanHide(writing, facts);
+    const payload = { ...facts, covering: place.covering };
+    await writing.say({ kind: 'covering.planned', version: 1, payload });
+    return read(writing, place.covering);
+  });
+}
+
+export async function changeCovering(
+  context: Context,
+  account: AccountView,
+  place: { house: string; covering: string },
+  facts: CoveringFacts,
+): Promise<CoveringView> {
+  return context.store.write(place.house, speaker(account), async (writing) => {
+    const before = await read(writing, place.covering);
+    if (sameContent(factsOf(before), facts)) return before;
+    if (before.closed) throw new Failure('covering-closed', { covering: before.name });
+    await assertCanHide(writing, facts);
+    const payload = { ...facts, covering: place.covering };
+    await writing.say({ kind: 'covering.changed', version: 1, payload });
+    return read(writing, place.covering);
+  });
+}
+
+export async function closeCovering(
+  context: Context,
+  account: AccountView,
+  place: { house: string; covering: string },
+  { closedAt, note }: { closedAt: string | null; note: string },
+): Promise<CoveringView> {
+  const now = context.now();
+  if (closedAt !== null && Date.parse(closedAt) > now.getTime() + CLOCK_SLACK_MS)
+    throw new Failure('closing-in-the-future', { closedAt });
+  return context.store.write(place.house, speaker(account), async (writing) => {
+    const before = await read(writing, place.covering);
+    if (before.closed && (closedAt === null || closedAt === before.closed.at)) return before;
+    if (before.closed) throw new Failure('covering-closed', { covering: before.name });
+    const payload = { covering: place.covering, closedAt: closedAt ?? now.toISOString(), note };
+    await writing.say({ kind: 'covering.closed', version: 1, payload });
+    return read(writing, place.covering);
+  });
+}
+
+export async function reopenCovering(
+  context: Context,
+  account: AccountView,
+  place: { house: string; covering: string },
+  reason: string,
+): Promise<CoveringView> {
+  return context.store.write(place.house, speaker(account), async (writing) => {
+    const before = await read(writing, place.covering);
+    if (!before.closed) throw new Failure('covering-not-closed', { covering: before.name });
+    const payload = { covering: place.covering, reason };
+    await writing.say({ kind: 'covering.reopened', version: 1, payload });
+    return read(writing, place.covering);
+  });
+}
+
+async function read(writing: HouseWriting, id: string): Promise<CoveringView> {
+  const covering = await writing.covering(id);
+  if (!covering) throw new Failure('not-found', { what: 'covering' });
+  return covering;
+}
+
+/** A covering names members of the schedule, each once, and asks of each a stage that it passes and that shows it. */
+async function assertCanHide(writing: HouseWriting, { hides, kind }: CoveringFacts): Promise<void> {
+  const members = new Map((await writing.members(writing.houseId)).map((member) => [member.mark, member]));
+  const unknown = [...new Set(hides.filter(({ mark }) => !members.has(mark)).map(({ mark }) => mark))];
+  if (unknown.length > 0)
+    throw new Failure('unknown-marks', { marks: unknown.slice(0, 20).join(', '), count: unknown.length });
+  const seen = new Set<string>();
+  const twice = hides.find(({ mark }) => seen.size === seen.add(mark).size);
+  if (twice)
+    throw new Failure('invalid-request', { mark: twice.mark }, [
+      { path: 'hides', message: `${twice.mark} stands twice in the list.` },
+    ]);
+  for (const { mark, least } of hides) {
+    const member = members.get(mark);
+    const shown = member && isInTrack(least, member.track) && !(kind === 'plaster' && least === 'plastered');
+    if (!shown) throw new Failure('stage-outside-track', { mark, stage: least });
+  }
+}
+
+function factsOf({ name, kind, plannedDay, hides, note }: CoveringView): CoveringFacts {
+  return { name, kind, plannedDay, hides, note };
+}

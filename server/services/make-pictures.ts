@@ -1,0 +1,40 @@
+import type { PictureState } from './ports.ts';
+import type { Context } from './context.ts';
+
+/** Two photos at once keep two cores busy; more only take memory. */
+const AT_ONCE = 2;
+
+export interface PictureLog {
+  isMade(photo: string): Promise<boolean>;
+  /** Notes the state and tells whoever looks at the house. */
+  made(house: string, photo: string, state: PictureState): Promise<void>;
+}
+
+/** Makes thumbnail and preview of each photo that has none; one that fails does not stop the others. */
+export async function makePictures(
+  context: Context,
+  log: PictureLog,
+  photos: readonly string[],
+): Promise<void> {
+  const waiting = [...photos];
+  const failures: unknown[] = [];
+  const hand = async () => {
+    for (let photo = waiting.shift(); photo !== undefined; photo = waiting.shift())
+      await makeOne(context, log, photo).catch((error: unknown) => failures.push(error));
+  };
+  await Promise.all(Array.from({ length: AT_ONCE }, hand));
+  if (failures.length > 0) throw new AggregateError(failures, `${failures.length} photos got no pictures.`);
+}
+
+async function makeOne(context: Context, log: PictureLog, photo: string): Promise<void> {
+  if (await log.isMade(photo)) return;
+  const file = await context.store.read.photoFile(photo);
+  if (!file) return;
+  const { files, imaging } = context;
+  await files.prepareForPictures(file.sha256);
+  const state = await imaging.makePictures(files.original(file.sha256), file.mediaType, {
+    thumb: files.picture(file.sha256, 'thumb'),
+    preview: files.picture(file.sha256, 'preview'),
+  });
+  await log.made(file.house, photo, state);
+}

@@ -1,0 +1,88 @@
+import type { Mark } from '#domain/frame/mark';
+import type { MemberFacts } from '#domain/contract/shapes';
+import type { AccountView, MemberHistoryView, MemberView } from '#domain/contract/views';
+import { boundingBox } from '#domain/photo/region';
+import { stageIntervals } from '#domain/record/member-history';
+import { speaker, type Context } from './context.ts';
+import { Failure } from './failure.ts';
+import type { HouseWriting, RecordReader, Sighting } from './record-store.ts';
+import { sameContent } from './same-content.ts';
+
+export async function putMember(
+  context: Context,
+  account: AccountView,
+  house: string,
+  facts: MemberFacts,
+): Promise<MemberView> {
+  return context.store.write(house, speaker(account), async (writing) => {
+    const before = await writing.member(house, facts.mark);
+    const unchanged = before && !before.retired && sameContent(factsOf(before), facts);
+    if (!unchanged) await writing.say({ kind: 'member.entered', version: 1, payload: facts });
+    return required(writing, house, facts.mark);
+  });
+}
+
+/** A member that a tag or a covering names is retired and keeps its history; one that nothing names is removed. */
+export async function deleteMember(
+  context: Context,
+  account: AccountView,
+  house: string,
+  mark: Mark,
+): Promise<'retired' | 'removed'> {
+  return context.store.write(house, speaker(account), async (writing) => {
+    const before = await required(writing, house, mark);
+    if (before.retired) return 'retired';
+    const outcome = (await writing.isReferredTo(house, mark)) ? 'retired' : 'removed';
+    await writing.say({ kind: `member.${outcome}`, version: 1, payload: { mark } });
+    return outcome;
+  });
+}
+
+/** All that is known of one member. Its coverings say only what they ask of this member. */
+export async function readMemberHistory(
+  context: Context,
+  house: string,
+  mark: Mark,
+): Promise<MemberHistoryView> {
+  const { read } = context.store;
+  const member = await required(read, house, mark);
+  const sightings = await read.sightings(house, mark);
+  return {
+    member,
+    stages: stageIntervals(
+      member.track,
+      sightings.map(({ tag, capture }) => ({
+        tag: tag.id,
+        photo: tag.photo,
+        stage: tag.stage,
+        instant: capture.state === 'dated' ? capture.instant : null,
+      })),
+    ),
+    sightings: sightings.map((sighting) => ({ ...sighting, crop: cropAddress(sighting) })),
+    coverings: (await read.coverings(house)).flatMap(({ hides, ...covering }) => {
+      const hidden = hides.find((h) => h.mark === mark);
+      return hidden ? [{ ...covering, least: hidden.least }] : [];
+    }),
+    statements: await read.entriesAbout(house, `member:${mark}`),
+  };
+}
+
+/** The crop with a margin of an eighth of the region around it, so that one sees where it sits. */
+function cropAddress({ tag }: Sighting): string {
+  const { x, y, w, h } = boundingBox(tag.region);
+  const left = Math.max(0, x - w / 8);
+  const top = Math.max(0, y - h / 8);
+  const box = [left, top, Math.min(1, x + w * 1.125) - left, Math.min(1, y + h * 1.125) - top];
+  const percent = box.map((part) => (part * 100).toFixed(3)).join(',');
+  return `/api/v1/photos/${tag.photo}/crop?xywh=percent:${percent}`;
+}
+
+async function required(read: RecordReader | HouseWriting, house: string, mark: string): Promise<MemberView> {
+  const member = await read.member(house, mark);
+  if (!member) throw new Failure('not-found', { what: 'member', mark });
+  return member;
+}
+
+function factsOf({ mark, kind, name, place, statedTrack, note, other }: MemberView): MemberFacts {
+  return { mark, kind, name, place, track: statedTrack, note, other };
+}

@@ -1,0 +1,21 @@
+import type { Readable } from 'node:stream';
+
+/** A file that has come in whole and lies on disk under a temporary name. */
+export interface Incoming {
+  readonly path: string;
+  readonly bytes: number;
+  readonly sha256: string;
+  readonly tooLarge: boolean;
+}
+
+/** Where originals and what is made of them lie; server/storage implements it. */
+export interface PhotoFiles {
+  receive(source: Readable, limit: number): Promise<Incoming>;
+  /** Gives the file its name by content, for good. */
+  keep(incoming: Incoming): Promise<void>;
+  discard(incoming: Incoming): Promise<void>;
+  original(sha256: string): string;
+  picture(sha256: string, size: 'thumb' | 'preview'): string;
+  prepareForPictures(sha256: string): Promise<void>;
+  freeBytes(): Promise<number>;
+}

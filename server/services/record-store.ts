@@ -1,0 +1,104 @@
+import type { Capture } from '#domain/contract/capture';
+import type { MediaType, MemberFacts, Person, Role } from '#domain/contract/shapes';
+import type {
+  CoveringView,
+  DaySummaryView,
+  DayView,
+  HouseView,
+  LedgerEntryView,
+  MemberView,
+  PersonInHouseView,
+  PhotoView,
+  TagView,
+} from '#domain/contract/views';
+import type { Stage } from '#domain/frame/stage';
+import type { Entry, Statement } from '#domain/ledger/statements';
+
+/** What the services need of the record; server/storage implements it. */
+
+export interface PhotoFilter {
+  readonly day?: string | undefined;
+  readonly mark?: string | undefined;
+  readonly untagged?: boolean;
+  readonly after?: string | undefined;
+  readonly limit: number;
+}
+
+export interface PhotoPage {
+  readonly photos: PhotoView[];
+  readonly total: number;
+  readonly next: string | null;
+}
+
+export interface Sighting {
+  readonly tag: TagView;
+  readonly fileName: string;
+  readonly capture: Capture;
+}
+
+/** The plain values of which the closing report is made. */
+export interface ReportMaterial {
+  readonly members: readonly { mark: string; kind: string; place: string; retired: boolean }[];
+  readonly coverings: readonly CoveringView[];
+  readonly tags: readonly { id: string; photo: string; mark: string; stage: Stage; instant: string | null }[];
+}
+
+export type OwnedThing = 'house' | 'photo' | 'tag' | 'covering';
+
+/** Reads the tables; inside a write it sees what was said so far. */
+export interface RecordReader {
+  houseOf(thing: OwnedThing, id: string): Promise<string | undefined>;
+  roleIn(house: string, person: string): Promise<Role | undefined>;
+  house(house: string, person: string): Promise<HouseView | undefined>;
+  houses(person: string): Promise<HouseView[]>;
+  /** Houses of which no owner has an account any more. */
+  housesWithoutOwner(): Promise<string[]>;
+  zone(house: string): Promise<string>;
+  people(house: string): Promise<PersonInHouseView[]>;
+
+  members(house: string): Promise<MemberView[]>;
+  member(house: string, mark: string): Promise<MemberView | undefined>;
+  schedule(house: string): Promise<{ facts: MemberFacts; retired: boolean; tags: number }[]>;
+  isReferredTo(house: string, mark: string): Promise<boolean>;
+
+  photo(photo: string): Promise<PhotoView | undefined>;
+  photoByContent(house: string, sha256: string): Promise<PhotoView | undefined>;
+  photos(house: string, filter: PhotoFilter): Promise<PhotoPage>;
+  photosWithoutPictures(): Promise<string[]>;
+  photoFile(
+    photo: string,
+  ): Promise<{ house: string; sha256: string; mediaType: MediaType; fileName: string } | undefined>;
+
+  tag(tag: string): Promise<TagView | undefined>;
+  tagsOn(photo: string): Promise<TagView[]>;
+  sightings(house: string, mark: string): Promise<Sighting[]>;
+
+  covering(covering: string): Promise<CoveringView | undefined>;
+  coverings(house: string): Promise<CoveringView[]>;
+  reportMaterial(house: string): Promise<ReportMaterial>;
+
+  days(house: string, zone: string): Promise<DaySummaryView[]>;
+  notes(house: string, day: string): Promise<DayView['notes']>;
+
+  entries(house: string, from: number, limit: number): Promise<LedgerEntryView[]>;
+  entriesAbout(house: string, subject: string): Promise<LedgerEntryView[]>;
+  entriesBetween(house: string, from: Date, to: Date): Promise<LedgerEntryView[]>;
+  ledgerState(house: string): Promise<{ size: number; head: string }>;
+}
+
+/** Inside one transaction that holds the house's lock. */
+export interface HouseWriting extends RecordReader {
+  readonly houseId: string;
+  /** Appends a statement to the ledger and applies it to the tables. */
+  say(statement: Statement): Promise<Entry>;
+  /** Has thumbnail and preview made once this is committed. */
+  requestPictures(photo: string): Promise<void>;
+}
+
+export interface RecordStore {
+  readonly read: RecordReader;
+  /** Runs `work` under the house's lock, all or nothing; resolves once what was said is durable. Unknown house: NotFound. */
+  write<T>(house: string, by: Person | null, work: (writing: HouseWriting) => Promise<T>): Promise<T>;
+  /** The same for a house that is new; `work` sees `isNew` false when the id is in use. */
+  open<T>(house: string, by: Person, work: (writing: HouseWriting, isNew: boolean) => Promise<T>): Promise<T>;
+}

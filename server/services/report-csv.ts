@@ -1,0 +1,77 @@
+import { stringify } from 'csv-stringify/sync';
+import { Temporal } from 'temporal-polyfill';
+import type { ClosingReportView } from '#domain/contract/views';
+import { REPORT_WORDS, type ReportWords } from './report-words.ts';
+
+type Covering = ClosingReportView['days'][number]['coverings'][number];
+type Line = Covering['lines'][number];
+type Cell = string | number;
+
+/**
+ * The closing report as a sheet, one row a hidden member, in the order of the report; a covering that
+ * hides nothing yet has a row without a member. RFC 4180 in UTF-8 with a byte order mark, without which
+ * Excel garbles Japanese. Times are local to `zone` (IANA; throws RangeError where it is none).
+ * Of a record or nearest miss the best tag is named.
+ */
+export function reportCsv(report: ClosingReportView, lang: 'en' | 'ja', zone: string): string {
+  const words = REPORT_WORDS[lang];
+  const local = (instant: string | null) => (instant === null ? '' : localTime(instant, zone));
+  const rows = report.days.flatMap(({ day, coverings }) =>
+    coverings.flatMap((covering) => {
+      const left = coveringCells(day, covering, words, local);
+      if (covering.lines.length === 0) return [left];
+      return covering.lines.map((line) => [...left, ...lineCells(line, words, local)]);
+    }),
+  );
+  const table = [[...words.headings], ...rows].map((row) =>
+    words.headings.map((_, i) => harmless(row[i] ?? '')),
+  );
+  return stringify(table, { bom: true, record_delimiter: 'windows' });
+}
+
+function coveringCells(
+  day: string | null,
+  covering: Covering,
+  words: ReportWords,
+  local: (instant: string | null) => string,
+): Cell[] {
+  return [
+    day ?? '',
+    covering.name,
+    words.kind[covering.kind],
+    covering.plannedDay ?? '',
+    local(covering.closedAt),
+    covering.daysLeft ?? '',
+  ];
+}
+
+function lineCells(line: Line, words: ReportWords, local: (instant: string | null) => string): Cell[] {
+  const tag = line.records[0] ?? line.nearestMiss?.tag ?? null;
+  return [
+    line.mark,
+    line.kind,
+    line.place,
+    words.stage[line.least],
+    words.state[line.state],
+    (line.nearestMiss?.reasons ?? []).map((reason) => words.miss[reason]).join(words.and),
+    tag ? words.stage[tag.stage] : '',
+    local(tag && tag.instant),
+    tag ? tag.photo : '',
+    line.records.length,
+  ];
+}
+
+/** Day and time to the second, as spreadsheets read it; the zone is the house's throughout. */
+function localTime(instant: string, zone: string): string {
+  const { year, month, day, hour, minute, second } = Temporal.Instant.from(instant).toZonedDateTimeISO(zone);
+  const two = (n: number) => String(n).padStart(2, '0');
+  return `${String(year)}-${two(month)}-${two(day)} ${two(hour)}:${two(minute)}:${two(second)}`;
+}
+
+/**
+ * Text that a spreadsheet would run as a formula gets an apostrophe in front. Source: OWASP, CSV
+ * Injection, with its full-width forms. Numbers are left as they are.
+ */
+function harmless(cell: Cell): Cell {
+  return typeof cell === 'string' && /^[=+\-@\t\r\n＝＋－＠]/u.test(cell) ? `'${cell}` : cell;
+}

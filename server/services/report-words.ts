@@ -1,0 +1,93 @@
+import type { CoveringKind } from '#domain/contract/shapes';
+import type { ClosingReportView, MissReason } from '#domain/contract/views';
+import type { Stage } from '#domain/frame/stage';
+
+type LineState = ClosingReportView['days'][number]['coverings'][number]['lines'][number]['state'];
+
+export interface ReportWords {
+  readonly headings: readonly [string, ...string[]];
+  readonly kind: Readonly<Record<CoveringKind, string>>;
+  readonly stage: Readonly<Record<Stage, string>>;
+  readonly state: Readonly<Record<LineState, string>>;
+  readonly miss: Readonly<Record<MissReason, string>>;
+  /** Between several reasons. */
+  readonly and: string;
+}
+
+/** The words of the closing report as a file; on screen the same ones stand in the client's catalogs. */
+export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
+  en: {
+    headings: [
+      'Closing day',
+      'Covering',
+      'Kind of covering',
+      'Planned day',
+      'Closed at',
+      'Days left',
+      'Mark',
+      'Kind',
+      'Place',
+      'Least stage',
+      'State',
+      'Nearest miss',
+      'Stage seen',
+      'Photographed at',
+      'Photo',
+      'Records',
+    ],
+    kind: {
+      plaster: 'plaster coat',
+      floor: 'floor',
+      ceiling: 'ceiling',
+      'roof-boards': 'roof boards',
+      other: 'other layer',
+    },
+    stage: { cut: 'cut', raised: 'raised', pegged: 'pegged', 'lath-on': 'lath on', plastered: 'plastered' },
+    state: { 'on-record': 'on record', gap: 'gap', lost: 'lost', retired: 'retired' },
+    miss: {
+      'no-photo': 'no photo at all',
+      'before-stage': 'photographed, but before the stage that is needed',
+      'shows-the-covering': 'the photo already shows the covering',
+      'after-closing': 'photographed after closing',
+      undated: 'the photo has no date',
+    },
+    and: '; ',
+  },
+  ja: {
+    headings: [
+      'ふさぐ日',
+      '隠蔽工事',
+      '種別',
+      '予定日',
+      'ふさいだ日時',
+      '残り日数',
+      '番付',
+      '部材',
+      '場所',
+      '必要な段階',
+      '状態',
+      '最も近い写真の不足',
+      '写っている段階',
+      '撮影日時',
+      '写真',
+      '記録数',
+    ],
+    kind: {
+      plaster: '壁塗り',
+      floor: '床張り',
+      ceiling: '天井張り',
+      'roof-boards': '野地板',
+      other: 'その他の層',
+    },
+    stage: { cut: '刻み', raised: '建て方', pegged: '栓締め', 'lath-on': '小舞', plastered: '壁塗り' },
+    state: { 'on-record': '記録あり', gap: '記録漏れ', lost: '記録のないまま隠れた', retired: '廃止' },
+    miss: {
+      'no-photo': '写真が一枚もない',
+      'before-stage': '写真はあるが、必要な段階より前',
+      'shows-the-covering': '写真ではもう隠れている',
+      'after-closing': 'ふさいだ後の写真',
+      undated: '写真に日付がない',
+    },
+    and: '、',
+  },
+};

@@ -1,0 +1,50 @@
+import type { LinkRequest, ReadLink } from '../../services/accounts.ts';
+import { Failure } from '../../services/failure.ts';
+import type { Db } from '../open-database.ts';
+import { hashSecret, newSecret } from './secrets.ts';
+
+const LINK_LIFE_MS = 7 * 24 * 60 * 60 * 1000;
+
+/** A one-time link; making one for the first account ends the ones that were printed before. */
+export async function makeLink(db: Db, now: Date, link: LinkRequest): Promise<string> {
+  const secret = newSecret();
+  if (link.purpose === 'first-account')
+    await db.deleteFrom('accountLink').where('purpose', '=', link.purpose).execute();
+  await db
+    .insertInto('accountLink')
+    .values({
+      ...link,
+      secretHash: hashSecret(secret),
+      createdAt: now,
+      expiresAt: new Date(now.getTime() + LINK_LIFE_MS),
+      usedAt: null,
+    })
+    .execute();
+  return secret;
+}
+
+export async function readLink(db: Db, now: Date, secret: string): Promise<ReadLink> {
+  const row = await db
+    .selectFrom('accountLink')
+    .leftJoin('house', 'house.id', 'accountLink.houseId')
+    .where('secretHash', '=', hashSecret(secret))
+    .where('usedAt', 'is', null)
+    .where('expiresAt', '>', now)
+    .select(['purpose', 'email', 'role', 'accountLink.houseId', 'house.name as house'])
+    .executeTakeFirst();
+  if (!row) throw new Failure('link-used-or-expired');
+  return row;
+}
+
+/** Of two who spend the same link, one gets link-used-or-expired. */
+export async function spendLink(db: Db, now: Date, secret: string): Promise<void> {
+  const spent = await db
+    .updateTable('accountLink')
+    .set({ usedAt: now })
+    .where('secretHash', '=', hashSecret(secret))
+    .where('usedAt', 'is', null)
+    .where('expiresAt', '>', now)
+    .returning('purpose')
+    .execute();
+  if (spent.length === 0) throw new Failure('link-used-or-expired');
+}

@@ -1,0 +1,63 @@
+import { CompiledQuery } from 'kysely';
+import PgBoss from 'pg-boss';
+import type { Database } from './open-database.ts';
+import type { Tx } from './tx.ts';
+
+const PICTURES = 'make-pictures';
+/** The queue sleeps half a second between fetches, so a fetch takes as many as two hands finish in about that time. */
+const BATCH = 8;
+const EXPIRE_S = 300;
+
+export interface JobQueue {
+  /** Part of the transaction: the job exists only if the statement does. */
+  enqueuePictures(tx: Tx, photo: string): Promise<void>;
+  /** Starts to work; `photos` come in small batches, a batch that throws is tried again. */
+  workOnPictures(make: (photos: readonly string[]) => Promise<void>): Promise<void>;
+  /** Looks for work now and not at the next half second. */
+  wake(): void;
+  close(): Promise<void>;
+}
+
+/** Jobs in the same database, by pg-boss. `onError` hears what the queue itself cannot do. */
+export async function openJobQueue(database: Database, onError: (error: Error) => void): Promise<JobQueue> {
+  const boss = new PgBoss({
+    db: { executeSql: (text, values) => execute(database, text, values) },
+    schedule: false,
+  });
+  boss.on('error', onError);
+  await boss.start();
+  await boss.createQueue(PICTURES);
+  let worker: string | undefined;
+  return {
+    enqueuePictures: async (tx, photo) => {
+      const executeSql = (text: string, values: unknown[]) =>
+        tx.executeQuery(CompiledQuery.raw(text, values));
+      const options = { retryLimit: 3, retryDelay: 5, expireInSeconds: EXPIRE_S, db: { executeSql } };
+      await boss.send(PICTURES, { photo }, options as PgBoss.SendOptions);
+    },
+    workOnPictures: async (make) => {
+      const options = { batchSize: BATCH, pollingIntervalSeconds: 0.5 };
+      worker = await boss.work<{ photo: string }>(PICTURES, options, (jobs) =>
+        make(jobs.map((job) => job.data.photo)),
+      );
+    },
+    wake: () => {
+      if (worker !== undefined) boss.notifyWorker(worker);
+    },
+    close: () => boss.stop({ graceful: true, close: false, wait: true, timeout: 20_000 }),
+  };
+}
+
+/** A client of its own for each call: after a failed pool.query() the embedded database's next one would fail too. */
+async function execute(
+  database: Database,
+  text: string,
+  values: unknown[] | undefined,
+): Promise<{ rows: unknown[] }> {
+  const client = await database.pool.connect();
+  try {
+    return await client.query(text, values);
+  } finally {
+    client.release();
+  }
+}

@@ -1,0 +1,81 @@
+import { createHash, randomUUID } from 'node:crypto';
+import { mkdir, open, readdir, rename, rm, stat, statfs } from 'node:fs/promises';
+import path from 'node:path';
+import type { Readable } from 'node:stream';
+import type { Incoming, PhotoFiles } from '../services/photo-files.ts';
+import { fsyncFolder } from './fsync-folder.ts';
+
+/** Incoming files of a process that died are swept after this time, so that a second process is not robbed. */
+const STALE_MS = 24 * 60 * 60 * 1000;
+
+/**
+ * Original files by content below `<data>/originals`, what is made of them below `<data>/pictures`.
+ * An original is never altered and never deleted; its name appears only when all of it is on disk.
+ */
+export class DiskPhotoFiles implements PhotoFiles {
+  constructor(private readonly dataFolder: string) {}
+
+  /** Makes the folders and sweeps what uploads left behind; `alone`: no other process uses the folder. */
+  async prepare(alone: boolean, now: Date): Promise<void> {
+    for (const folder of ['incoming', 'originals', 'pictures'])
+      await mkdir(path.join(this.dataFolder, folder), { recursive: true });
+    const incoming = path.join(this.dataFolder, 'incoming');
+    for (const name of await readdir(incoming)) {
+      const file = path.join(incoming, name);
+      const seen = await stat(file).catch(() => undefined);
+      if (seen && (alone || now.getTime() - seen.mtimeMs > STALE_MS)) await rm(file, { force: true });
+    }
+  }
+
+  /** One pass: hash, size, bytes to disk, fsync. Past the limit the rest is read and thrown away. */
+  async receive(source: Readable, limit: number): Promise<Incoming> {
+    const file = path.join(this.dataFolder, 'incoming', `${randomUUID()}.part`);
+    const handle = await open(file, 'wx');
+    const hash = createHash('sha256');
+    let bytes = 0;
+    try {
+      for await (const chunk of source as AsyncIterable<Buffer>) {
+        bytes += chunk.length;
+        if (bytes > limit) continue;
+        hash.update(chunk);
+        await handle.appendFile(chunk);
+      }
+      if (bytes <= limit) await handle.sync();
+    } catch (error) {
+      await rm(file, { force: true });
+      throw error;
+    } finally {
+      await handle.close();
+    }
+    return { path: file, bytes, sha256: hash.digest('hex'), tooLarge: bytes > limit };
+  }
+
+  async keep(incoming: Incoming): Promise<void> {
+    const target = this.original(incoming.sha256);
+    await mkdir(path.dirname(target), { recursive: true });
+    await rename(incoming.path, target);
+    await fsyncFolder(path.dirname(target));
+    await fsyncFolder(path.dirname(path.dirname(target)));
+  }
+
+  async discard(incoming: Incoming): Promise<void> {
+    await rm(incoming.path, { force: true });
+  }
+
+  original(sha256: string): string {
+    return path.join(this.dataFolder, 'originals', sha256.slice(0, 2), sha256);
+  }
+
+  picture(sha256: string, size: 'thumb' | 'preview'): string {
+    return path.join(this.dataFolder, 'pictures', sha256.slice(0, 2), `${sha256}.${size}.jpg`);
+  }
+
+  async prepareForPictures(sha256: string): Promise<void> {
+    await mkdir(path.dirname(this.picture(sha256, 'thumb')), { recursive: true });
+  }
+
+  async freeBytes(): Promise<number> {
+    const { bavail, bsize } = await statfs(this.dataFolder);
+    return bavail * bsize;
+  }
+}

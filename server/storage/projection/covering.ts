@@ -1,0 +1,57 @@
+import type { CoveringFacts } from '#domain/contract/shapes';
+import type { Entry } from '#domain/ledger/statements';
+import type { Tx } from '../tx.ts';
+import { inBatches } from './in-batches.ts';
+import { jsonOrNull } from './json.ts';
+import type { Projector } from './projector.ts';
+
+export const projectCovering: Projector<
+  'covering.planned' | 'covering.changed' | 'covering.closed' | 'covering.reopened'
+> = {
+  'covering.planned': async (tx, entry) => {
+    const { covering } = entry.payload;
+    await tx
+      .insertInto('covering')
+      .values({ id: covering, houseId: entry.house, ...columns(entry, entry.payload) })
+      .execute();
+    await insertHidden(tx, entry, covering, entry.payload.hides);
+  },
+
+  'covering.changed': async (tx, entry) => {
+    const { covering } = entry.payload;
+    await tx.updateTable('covering').set(columns(entry, entry.payload)).where('id', '=', covering).execute();
+    await tx.deleteFrom('coveringHides').where('coveringId', '=', covering).execute();
+    await insertHidden(tx, entry, covering, entry.payload.hides);
+  },
+
+  'covering.closed': async (tx, { by, payload }) => {
+    const closing = { closedAt: payload.closedAt, closedBy: jsonOrNull(by), closeNote: payload.note };
+    await tx.updateTable('covering').set(closing).where('id', '=', payload.covering).execute();
+  },
+
+  'covering.reopened': async (tx, { payload }) => {
+    const opened = { closedAt: null, closedBy: null, closeNote: null };
+    await tx.updateTable('covering').set(opened).where('id', '=', payload.covering).execute();
+  },
+};
+
+function columns({ at }: Entry, { name, kind, plannedDay, note }: CoveringFacts) {
+  return { name, kind, plannedDay, note, changedAt: at };
+}
+
+async function insertHidden(
+  tx: Tx,
+  { house }: Entry,
+  covering: string,
+  hides: CoveringFacts['hides'],
+): Promise<void> {
+  const rows = hides.map((hidden, position) => ({
+    coveringId: covering,
+    houseId: house,
+    ...hidden,
+    position,
+  }));
+  await inBatches(rows, 1000, async (batch) => {
+    await tx.insertInto('coveringHides').values(batch).execute();
+  });
+}

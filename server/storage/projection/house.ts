@@ -1,0 +1,47 @@
+import type { HouseFacts } from '#domain/contract/shapes';
+import { jsonOrNull } from './json.ts';
+import { datePhotosAgain } from './photo.ts';
+import type { Projector } from './projector.ts';
+import { readZone } from '../queries/houses.ts';
+
+export const projectHouse: Projector<
+  'house.created' | 'house.changed' | 'role.granted' | 'role.withdrawn' | 'note.written'
+> = {
+  'house.created': async (tx, { house, at, payload }) => {
+    await tx
+      .insertInto('house')
+      .values({ id: house, createdAt: at, ...columns(payload) })
+      .execute();
+  },
+
+  'house.changed': async (tx, { house, payload }) => {
+    const before = await readZone(tx, house);
+    await tx.updateTable('house').set(columns(payload)).where('id', '=', house).execute();
+    if (before !== payload.zone) await datePhotosAgain(tx, house, payload.zone);
+  },
+
+  'role.granted': async (tx, { house, payload: { person, role } }) => {
+    await tx
+      .insertInto('houseRole')
+      .values({ houseId: house, personId: person.id, name: person.name, role })
+      .onConflict((c) => c.columns(['houseId', 'personId']).doUpdateSet({ name: person.name, role }))
+      .execute();
+  },
+
+  'role.withdrawn': async (tx, { house, payload: { person } }) => {
+    await tx.deleteFrom('houseRole').where('houseId', '=', house).where('personId', '=', person.id).execute();
+  },
+
+  'note.written': async (tx, { house, at, by, payload: { day, text } }) => {
+    const row = { saidBy: jsonOrNull(by), saidAt: at, text };
+    await tx
+      .insertInto('dayNote')
+      .values({ houseId: house, day, personId: by?.id ?? '', ...row })
+      .onConflict((c) => c.columns(['houseId', 'day', 'personId']).doUpdateSet(row))
+      .execute();
+  },
+};
+
+function columns(facts: HouseFacts) {
+  return { name: facts.name, zone: facts.zone, firstDay: facts.firstDay, site: jsonOrNull(facts.site) };
+}

@@ -1,0 +1,55 @@
+import type { MemberFacts } from '#domain/contract/shapes';
+import type { Tx } from '../tx.ts';
+import { inBatches } from './in-batches.ts';
+import type { Projector } from './projector.ts';
+
+export const projectMember: Projector<
+  'schedule.imported' | 'member.entered' | 'member.retired' | 'member.removed'
+> = {
+  'schedule.imported': async (tx, { house, payload }) => {
+    await enter(tx, house, [...payload.added, ...payload.changed]);
+    await inBatches(payload.retired, 1000, (marks) => retire(tx, house, marks));
+  },
+
+  'member.entered': async (tx, { house, payload }) => {
+    await enter(tx, house, [payload]);
+  },
+
+  'member.retired': async (tx, { house, payload }) => {
+    await retire(tx, house, [payload.mark]);
+  },
+
+  'member.removed': async (tx, { house, payload }) => {
+    await tx.deleteFrom('member').where('houseId', '=', house).where('mark', '=', payload.mark).execute();
+  },
+};
+
+async function enter(tx: Tx, house: string, members: readonly MemberFacts[]): Promise<void> {
+  await inBatches(members, 500, async (batch) => {
+    await tx
+      .insertInto('member')
+      .values(batch.map((m) => ({ houseId: house, ...m, other: JSON.stringify(m.other), retired: false })))
+      .onConflict((c) =>
+        c.columns(['houseId', 'mark']).doUpdateSet((eb) => ({
+          kind: eb.ref('excluded.kind'),
+          name: eb.ref('excluded.name'),
+          place: eb.ref('excluded.place'),
+          track: eb.ref('excluded.track'),
+          note: eb.ref('excluded.note'),
+          other: eb.ref('excluded.other'),
+          retired: false,
+        })),
+      )
+      .execute();
+  });
+}
+
+async function retire(tx: Tx, house: string, marks: readonly string[]): Promise<void> {
+  if (marks.length === 0) return;
+  await tx
+    .updateTable('member')
+    .set({ retired: true })
+    .where('houseId', '=', house)
+    .where('mark', 'in', marks)
+    .execute();
+}

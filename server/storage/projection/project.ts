@@ -1,0 +1,29 @@
+import type { Entry, StatementKind } from '#domain/ledger/statements';
+import { subjectsOf } from '#domain/ledger/subjects';
+import type { Tx } from '../tx.ts';
+import { projectCovering } from './covering.ts';
+import { projectHouse } from './house.ts';
+import { inBatches } from './in-batches.ts';
+import { projectMember } from './member.ts';
+import { projectPhoto } from './photo.ts';
+import type { Projector } from './projector.ts';
+import { projectTag } from './tag.ts';
+
+/** One function per kind of statement, the same for a live write and for a rebuild. */
+const PROJECTORS: Projector<StatementKind> = {
+  ...projectHouse,
+  ...projectMember,
+  ...projectPhoto,
+  ...projectTag,
+  ...projectCovering,
+};
+
+/** Applies one entry to the tables. Deterministic: the entry and the tables before it decide everything. */
+export async function project(tx: Tx, entry: Entry): Promise<void> {
+  const apply = PROJECTORS[entry.kind] as (tx: Tx, entry: Entry) => Promise<void>;
+  await apply(tx, entry);
+  await inBatches(subjectsOf(entry), 1000, async (subjects) => {
+    const rows = subjects.map((subject) => ({ houseId: entry.house, seq: entry.seq, subject }));
+    await tx.insertInto('statementSubject').values(rows).execute();
+  });
+}

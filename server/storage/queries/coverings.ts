@@ -1,0 +1,42 @@
+import type { CoveringView } from '#domain/contract/views';
+import type { Mark } from '#domain/frame/mark';
+import type { Db } from '../open-database.ts';
+import type { Row } from '../tables.ts';
+import { toCoveringView } from './views.ts';
+
+export async function readCovering(db: Db, covering: string): Promise<CoveringView | undefined> {
+  const row = await db.selectFrom('covering').selectAll().where('id', '=', covering).executeTakeFirst();
+  if (!row) return undefined;
+  const hides = await db
+    .selectFrom('coveringHides')
+    .selectAll()
+    .where('coveringId', '=', covering)
+    .orderBy('position')
+    .execute();
+  return toCoveringView(row, hides.map(toHidden));
+}
+
+/** By planned day, those without a day last. */
+export async function readCoverings(db: Db, house: string): Promise<CoveringView[]> {
+  const rows = await db
+    .selectFrom('covering')
+    .selectAll()
+    .where('houseId', '=', house)
+    .orderBy('plannedDay', (order) => order.asc().nullsLast())
+    .orderBy('name')
+    .orderBy('id')
+    .execute();
+  const hides = await db
+    .selectFrom('coveringHides')
+    .selectAll()
+    .where('houseId', '=', house)
+    .orderBy('position')
+    .execute();
+  const byCovering = new Map<string, CoveringView['hides']>(rows.map((row) => [row.id, []]));
+  for (const row of hides) byCovering.get(row.coveringId)?.push(toHidden(row));
+  return rows.map((row) => toCoveringView(row, byCovering.get(row.id) ?? []));
+}
+
+function toHidden({ mark, least }: Row<'coveringHides'>): CoveringView['hides'][number] {
+  return { mark: mark as Mark, least };
+}

@@ -1,0 +1,96 @@
+import { sql } from 'kysely';
+import type { Role } from '#domain/contract/shapes';
+import type { HouseView, PersonInHouseView } from '#domain/contract/views';
+import type { OwnedThing } from '../../services/record-store.ts';
+import type { Db } from '../open-database.ts';
+
+export async function houseOf(db: Db, thing: OwnedThing, id: string): Promise<string | undefined> {
+  if (thing === 'house')
+    return (await db.selectFrom('house').select('id').where('id', '=', id).executeTakeFirst())?.id;
+  const row = await db.selectFrom(thing).select('houseId').where('id', '=', id).executeTakeFirst();
+  return row?.houseId;
+}
+
+export async function roleIn(db: Db, house: string, person: string): Promise<Role | undefined> {
+  const row = await db
+    .selectFrom('houseRole')
+    .select('role')
+    .where('houseId', '=', house)
+    .where('personId', '=', person)
+    .executeTakeFirst();
+  return row?.role;
+}
+
+export async function readHouses(db: Db, person: string, house?: string): Promise<HouseView[]> {
+  let query = db
+    .selectFrom('house')
+    .innerJoin('houseRole', 'houseRole.houseId', 'house.id')
+    .where('houseRole.personId', '=', person)
+    .selectAll('house')
+    .select('houseRole.role')
+    .select((eb) => {
+      const n = eb.fn.countAll<number>().as('n');
+      const ofHouse = sql.ref<string>('house.id');
+      return [
+        eb
+          .selectFrom('member')
+          .select(n)
+          .where('member.houseId', '=', ofHouse)
+          .where('retired', '=', false)
+          .as('members'),
+        eb.selectFrom('photo').select(n).where('photo.houseId', '=', ofHouse).as('photos'),
+        eb
+          .selectFrom('tag')
+          .select(n)
+          .where('tag.houseId', '=', ofHouse)
+          .where('state', '=', 'standing')
+          .as('tags'),
+        eb.selectFrom('covering').select(n).where('covering.houseId', '=', ofHouse).as('coverings'),
+      ];
+    })
+    .orderBy('house.createdAt', 'desc')
+    .orderBy('house.id');
+  if (house !== undefined) query = query.where('house.id', '=', house);
+  const rows = await query.execute();
+  return rows.map((row) => ({
+    id: row.id,
+    name: row.name,
+    zone: row.zone,
+    firstDay: row.firstDay,
+    site: row.site,
+    createdAt: row.createdAt.toISOString(),
+    role: row.role,
+    counts: {
+      members: row.members ?? 0,
+      photos: row.photos ?? 0,
+      tags: row.tags ?? 0,
+      coverings: row.coverings ?? 0,
+    },
+  }));
+}
+
+export async function readZone(db: Db, house: string): Promise<string> {
+  return (await db.selectFrom('house').select('zone').where('id', '=', house).executeTakeFirstOrThrow()).zone;
+}
+
+export async function readPeople(db: Db, house: string): Promise<PersonInHouseView[]> {
+  const rows = await db
+    .selectFrom('houseRole')
+    .leftJoin('person', 'person.id', 'houseRole.personId')
+    .where('houseId', '=', house)
+    .select(['houseRole.personId', 'houseRole.name', 'houseRole.role', 'person.email'])
+    .orderBy('houseRole.name')
+    .orderBy('houseRole.personId')
+    .execute();
+  return rows.map((row) => ({ id: row.personId, name: row.name, role: row.role, email: row.email }));
+}
+
+export async function readHousesWithoutOwner(db: Db): Promise<string[]> {
+  const owned = db
+    .selectFrom('houseRole')
+    .innerJoin('person', 'person.id', 'houseRole.personId')
+    .where('houseRole.role', '=', 'owner')
+    .select('houseRole.houseId');
+  const rows = await db.selectFrom('house').select('id').where('id', 'not in', owned).orderBy('id').execute();
+  return rows.map((row) => row.id);
+}

@@ -1,0 +1,69 @@
+import { EntryFrame } from '#domain/ledger/statements';
+import type { LedgerEntryView } from '#domain/contract/views';
+import type { Db } from '../open-database.ts';
+import type { Row } from '../tables.ts';
+
+type StoredEntry = Pick<Row<'ledgerEntry'>, 'canonical' | 'leaf' | 'head'>;
+
+export async function readEntries(
+  db: Db,
+  house: string,
+  from: number,
+  limit: number,
+): Promise<LedgerEntryView[]> {
+  const rows = await db
+    .selectFrom('ledgerEntry')
+    .select(['canonical', 'leaf', 'head'])
+    .where('houseId', '=', house)
+    .where('seq', '>=', from)
+    .orderBy('seq')
+    .limit(limit)
+    .execute();
+  return rows.map(toView);
+}
+
+export async function readEntriesAbout(db: Db, house: string, subject: string): Promise<LedgerEntryView[]> {
+  const rows = await db
+    .selectFrom('ledgerEntry')
+    .innerJoin('statementSubject as about', (join) =>
+      join.onRef('about.houseId', '=', 'ledgerEntry.houseId').onRef('about.seq', '=', 'ledgerEntry.seq'),
+    )
+    .select(['canonical', 'leaf', 'head'])
+    .where('about.houseId', '=', house)
+    .where('about.subject', '=', subject)
+    .orderBy('ledgerEntry.seq')
+    .execute();
+  return rows.map(toView);
+}
+
+/** What was said from `from` until before `to`. */
+export async function readEntriesBetween(
+  db: Db,
+  house: string,
+  from: Date,
+  to: Date,
+): Promise<LedgerEntryView[]> {
+  const rows = await db
+    .selectFrom('ledgerEntry')
+    .select(['canonical', 'leaf', 'head'])
+    .where('houseId', '=', house)
+    .where('at', '>=', from)
+    .where('at', '<', to)
+    .orderBy('seq')
+    .execute();
+  return rows.map(toView);
+}
+
+export async function readLedgerState(db: Db, house: string): Promise<{ size: number; head: string }> {
+  const row = await db
+    .selectFrom('ledger')
+    .select(['size', 'head'])
+    .where('houseId', '=', house)
+    .executeTakeFirstOrThrow();
+  return { size: row.size, head: row.head.toString('hex') };
+}
+
+function toView({ canonical, leaf, head }: StoredEntry): LedgerEntryView {
+  const { house: _, ...entry } = EntryFrame.parse(JSON.parse(canonical));
+  return { ...entry, leaf: leaf.toString('hex'), head: head.toString('hex') };
+}

@@ -1,0 +1,70 @@
+import type { TagView } from '#domain/contract/views';
+import type { ReportMaterial, Sighting } from '../../services/record-store.ts';
+import type { Db } from '../open-database.ts';
+import { readCoverings } from './coverings.ts';
+import { toTagView } from './views.ts';
+
+function tagsWithSchedule(db: Db) {
+  return db
+    .selectFrom('tag')
+    .leftJoin('member', (join) =>
+      join.onRef('member.houseId', '=', 'tag.houseId').onRef('member.mark', '=', 'tag.mark'),
+    )
+    .selectAll('tag')
+    .select((eb) => eb('member.mark', 'is not', null).as('known'));
+}
+
+type TagRow = Awaited<ReturnType<ReturnType<typeof tagsWithSchedule>['execute']>>[number];
+const view = (row: TagRow): TagView => toTagView({ ...row, known: Boolean(row.known) });
+
+export async function readTag(db: Db, tag: string): Promise<TagView | undefined> {
+  const row = await tagsWithSchedule(db).where('tag.id', '=', tag).executeTakeFirst();
+  return row && view(row);
+}
+
+export async function readTagsOn(db: Db, photo: string): Promise<TagView[]> {
+  const query = tagsWithSchedule(db).where('tag.photoId', '=', photo);
+  return (await query.orderBy('tag.saidAt').orderBy('tag.id').execute()).map(view);
+}
+
+/** Standing tags of a member with their photos, in order of capture, undated last. */
+export async function readSightings(db: Db, house: string, mark: string): Promise<Sighting[]> {
+  const rows = await tagsWithSchedule(db)
+    .innerJoin('photo', 'photo.id', 'tag.photoId')
+    .where('tag.houseId', '=', house)
+    .where('tag.mark', '=', mark)
+    .where('tag.state', '=', 'standing')
+    .select(['photo.fileName', 'photo.capture'])
+    .orderBy('photo.capturedAt', (order) => order.asc().nullsLast())
+    .orderBy('tag.id')
+    .execute();
+  return rows.map((row) => ({ tag: view(row), fileName: row.fileName, capture: row.capture }));
+}
+
+export async function readReportMaterial(db: Db, house: string): Promise<ReportMaterial> {
+  const members = await db
+    .selectFrom('member')
+    .select(['mark', 'kind', 'place', 'retired'])
+    .where('houseId', '=', house)
+    .execute();
+  const hidden = db.selectFrom('coveringHides').select('mark').where('houseId', '=', house);
+  const tags = await db
+    .selectFrom('tag')
+    .innerJoin('photo', 'photo.id', 'tag.photoId')
+    .where('tag.houseId', '=', house)
+    .where('tag.state', '=', 'standing')
+    .where('tag.mark', 'in', hidden)
+    .select(['tag.id', 'tag.photoId', 'tag.mark', 'tag.stage', 'photo.capturedAt'])
+    .execute();
+  return {
+    members,
+    coverings: await readCoverings(db, house),
+    tags: tags.map((row) => ({
+      id: row.id,
+      photo: row.photoId,
+      mark: row.mark,
+      stage: row.stage,
+      instant: row.capturedAt && row.capturedAt.toISOString(),
+    })),
+  };
+}

@@ -1,0 +1,42 @@
+import { parseEntry } from '#domain/ledger/statements';
+import { lockLedger } from './ledger-store.ts';
+import type { Tx } from './tx.ts';
+import type { Db } from './open-database.ts';
+import { project } from './projection/project.ts';
+import { PROJECTED } from './tables.ts';
+
+const PAGE = 500;
+
+/** Empties the projected tables and applies every ledger again, a house in a transaction. */
+export async function rebuildAll(db: Db): Promise<{ house: string; entries: number }[]> {
+  const ledgers = await db.selectFrom('ledger').select('houseId').orderBy('houseId').execute();
+  const done = [];
+  for (const { houseId } of ledgers) done.push({ house: houseId, entries: await rebuildHouse(db, houseId) });
+  return done;
+}
+
+export function rebuildHouse(db: Db, house: string): Promise<number> {
+  return db.transaction().execute(async (tx) => {
+    const frontier = await lockLedger(tx, house);
+    if (!frontier) return 0;
+    for (const table of PROJECTED)
+      await tx
+        .deleteFrom(table)
+        .where(table === 'house' ? 'id' : 'houseId', '=', house)
+        .execute();
+    for (let from = 0; from < frontier.size; from += PAGE) await applyPage(tx, house, from);
+    return frontier.size;
+  });
+}
+
+async function applyPage(tx: Tx, house: string, from: number): Promise<void> {
+  const rows = await tx
+    .selectFrom('ledgerEntry')
+    .select('canonical')
+    .where('houseId', '=', house)
+    .where('seq', '>=', from)
+    .where('seq', '<', from + PAGE)
+    .orderBy('seq')
+    .execute();
+  for (const { canonical } of rows) await project(tx, parseEntry(JSON.parse(canonical)));
+}

@@ -1,0 +1,56 @@
+import type { RecordReader } from '../services/record-store.ts';
+import type { Db } from './open-database.ts';
+import { readCovering, readCoverings } from './queries/coverings.ts';
+import { readDays, readNotes } from './queries/days.ts';
+import {
+  houseOf,
+  readHouses,
+  readHousesWithoutOwner,
+  readPeople,
+  readZone,
+  roleIn,
+} from './queries/houses.ts';
+import { readEntries, readEntriesAbout, readEntriesBetween, readLedgerState } from './queries/ledger.ts';
+import { isReferredTo, readMembers, readSchedule } from './queries/members.ts';
+import {
+  readPhoto,
+  readPhotoByContent,
+  readPhotoFile,
+  readPhotos,
+  readPhotosWithoutPictures,
+} from './queries/photos.ts';
+import { readReportMaterial, readSightings, readTag, readTagsOn } from './queries/tags.ts';
+
+/** The queries, by noun, over a connection or over an open transaction. */
+export function recordReader(db: Db): RecordReader {
+  return {
+    houseOf: (thing, id) => houseOf(db, thing, id),
+    roleIn: (house, person) => roleIn(db, house, person),
+    house: async (house, person) => (await readHouses(db, person, house))[0],
+    houses: (person) => readHouses(db, person),
+    housesWithoutOwner: () => readHousesWithoutOwner(db),
+    zone: (house) => readZone(db, house),
+    people: (house) => readPeople(db, house),
+    members: (house) => readMembers(db, house),
+    member: async (house, mark) => (await readMembers(db, house, mark))[0],
+    schedule: (house) => readSchedule(db, house),
+    isReferredTo: (house, mark) => isReferredTo(db, house, mark),
+    photo: (photo) => readPhoto(db, photo),
+    photoByContent: (house, sha256) => readPhotoByContent(db, house, sha256),
+    photos: (house, filter) => readPhotos(db, house, filter),
+    photosWithoutPictures: () => readPhotosWithoutPictures(db),
+    photoFile: (photo) => readPhotoFile(db, photo),
+    tag: (tag) => readTag(db, tag),
+    tagsOn: (photo) => readTagsOn(db, photo),
+    sightings: (house, mark) => readSightings(db, house, mark),
+    covering: (covering) => readCovering(db, covering),
+    coverings: (house) => readCoverings(db, house),
+    reportMaterial: (house) => readReportMaterial(db, house),
+    days: (house, zone) => readDays(db, house, zone),
+    notes: (house, day) => readNotes(db, house, day),
+    entries: (house, from, limit) => readEntries(db, house, from, limit),
+    entriesAbout: (house, subject) => readEntriesAbout(db, house, subject),
+    entriesBetween: (house, from, to) => readEntriesBetween(db, house, from, to),
+    ledgerState: (house) => readLedgerState(db, house),
+  };
+}

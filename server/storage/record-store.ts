@@ -1,0 +1,72 @@
+import type { Person } from '#domain/contract/shapes';
+import type { HouseEvent } from '#domain/contract/views';
+import type { Entry, Statement } from '#domain/ledger/statements';
+import { Failure } from '../services/failure.ts';
+import type { HouseWriting, RecordStore } from '../services/record-store.ts';
+import type { LedgerKeeper } from './ledger-folder.ts';
+import { LedgerWriter, announce, lockLedger, openLedger } from './ledger-store.ts';
+import type { Tx } from './tx.ts';
+import type { Db } from './open-database.ts';
+import { recordReader } from './record-reader.ts';
+
+export interface RecordStoreParts {
+  readonly db: Db;
+  /** null: the database itself is durable. */
+  readonly keeper: LedgerKeeper | null;
+  readonly now: () => Date;
+  /** Puts the making of pictures in the queue, inside the transaction. */
+  readonly enqueuePictures: (tx: Tx, photo: string) => Promise<void>;
+}
+
+export function recordStore(parts: RecordStoreParts): RecordStore {
+  return {
+    read: recordReader(parts.db),
+    write: (house, by, work) => inHouse(parts, house, by, false, work),
+    open: (house, by, work) => inHouse(parts, house, by, true, work),
+  };
+}
+
+/** One transaction under the house's lock; resolves when what was said is on disk. */
+async function inHouse<T>(
+  parts: RecordStoreParts,
+  house: string,
+  by: Person | null,
+  create: boolean,
+  work: (writing: HouseWriting, isNew: boolean) => Promise<T>,
+): Promise<T> {
+  const { result, size, written } = await parts.db.transaction().execute(async (tx) => {
+    const isNew = create && (await openLedger(tx, house));
+    const frontier = await lockLedger(tx, house);
+    if (!frontier) throw new Failure('not-found', { what: 'house' });
+    const writer = new LedgerWriter(tx, house, frontier);
+    const result = await work(houseWriting(parts, tx, writer, house, by), isNew);
+    return { result, size: writer.nextSeq, written: writer.written };
+  });
+  // Also when nothing is new: an entry whose first answer failed is accepted only once it is on disk.
+  await parts.keeper?.keep(house, size, written);
+  return result;
+}
+
+function houseWriting(
+  parts: RecordStoreParts,
+  tx: Tx,
+  writer: LedgerWriter,
+  house: string,
+  by: Person | null,
+): HouseWriting {
+  return {
+    ...recordReader(tx),
+    houseId: house,
+    say: async (statement: Statement): Promise<Entry> => {
+      const entry = await writer.say(statement, parts.now(), by);
+      await announce(tx, house, eventOf(entry));
+      return entry;
+    },
+    requestPictures: (photo) => parts.enqueuePictures(tx, photo),
+  };
+}
+
+function eventOf(entry: Entry): HouseEvent {
+  const photo = 'photo' in entry.payload ? entry.payload.photo : null;
+  return { type: 'statement', seq: entry.seq, kind: entry.kind, photo };
+}

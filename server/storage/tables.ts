@@ -1,0 +1,149 @@
+import type { ColumnType, Generated, Insertable, Selectable } from 'kysely';
+import type { Capture } from '#domain/contract/capture';
+import type { Person, Readings, Role } from '#domain/contract/shapes';
+import type { Stage, Track } from '#domain/frame/stage';
+import type { Region } from '#domain/photo/region';
+
+/** The tables as Kysely sees them: camel case here, snake case in SQL. */
+
+/** jsonb: written as JSON text, read as a value. */
+type Json<T> = ColumnType<T, string, string>;
+type JsonOrNull<T> = ColumnType<T | null, string | null, string | null>;
+type Time = ColumnType<Date, Date | string, Date | string>;
+type TimeOrNull = ColumnType<Date | null, Date | string | null, Date | string | null>;
+/** A calendar day, always as text: a Date would carry the server's zone. */
+type DayOrNull = string | null;
+
+export interface Tables {
+  person: {
+    id: string;
+    name: string;
+    email: string;
+    emailVerified: Generated<boolean>;
+    keeper: Generated<boolean>;
+    createdAt: Generated<Date>;
+    updatedAt: Generated<Date>;
+  };
+  personCredential: { id: string; userId: string; accountId: string; providerId: string; password: string };
+  accountLink: {
+    secretHash: Buffer;
+    purpose: 'first-account' | 'join-house';
+    email: string | null;
+    houseId: string | null;
+    role: Role | null;
+    createdAt: Time;
+    expiresAt: Time;
+    usedAt: TimeOrNull;
+  };
+  accessToken: {
+    id: string;
+    personId: string;
+    name: string;
+    secretHash: Buffer;
+    createdAt: Time;
+    lastUsedAt: TimeOrNull;
+    expiresAt: TimeOrNull;
+  };
+  instanceSecret: { name: string; value: string };
+  ledger: { houseId: string; size: number; frontier: Buffer; head: Buffer };
+  ledgerEntry: {
+    houseId: string;
+    seq: number;
+    at: Time;
+    kind: string;
+    canonical: string;
+    leaf: Buffer;
+    head: Buffer;
+  };
+  statementSubject: { houseId: string; seq: number; subject: string };
+  house: {
+    id: string;
+    name: string;
+    zone: string;
+    firstDay: DayOrNull;
+    site: JsonOrNull<{ lat: number; lon: number }>;
+    createdAt: Time;
+  };
+  houseRole: { houseId: string; personId: string; name: string; role: Role };
+  member: {
+    houseId: string;
+    mark: string;
+    kind: string;
+    name: string;
+    place: string;
+    track: Track | null;
+    note: string;
+    other: Json<Record<string, string>>;
+    retired: boolean;
+  };
+  photo: {
+    id: string;
+    houseId: string;
+    sha256: string;
+    bytes: number;
+    mediaType: string;
+    fileName: string;
+    width: number;
+    height: number;
+    readings: Json<Readings>;
+    addedAt: Time;
+    addedBy: JsonOrNull<Person>;
+    capture: Json<Capture>;
+    capturedAt: TimeOrNull;
+    captureDay: DayOrNull;
+  };
+  tag: {
+    id: string;
+    houseId: string;
+    photoId: string;
+    mark: string;
+    stage: Stage;
+    region: Json<Region>;
+    note: string;
+    saidAt: Time;
+    saidBy: JsonOrNull<Person>;
+    supersedes: string | null;
+    state: 'standing' | 'superseded' | 'withdrawn';
+    endedAt: TimeOrNull;
+    endedBy: JsonOrNull<Person>;
+    endReason: string | null;
+  };
+  covering: {
+    id: string;
+    houseId: string;
+    name: string;
+    kind: string;
+    plannedDay: DayOrNull;
+    note: string;
+    changedAt: Time;
+    closedAt: TimeOrNull;
+    closedBy: JsonOrNull<Person>;
+    closeNote: string | null;
+  };
+  coveringHides: { coveringId: string; houseId: string; mark: string; least: Stage; position: number };
+  dayNote: {
+    houseId: string;
+    day: string;
+    personId: string;
+    saidBy: JsonOrNull<Person>;
+    saidAt: Time;
+    text: string;
+  };
+  picture: { photoId: string; state: 'ready' | 'damaged' | 'unreadable'; madeAt: Generated<Date> };
+}
+
+export type Row<T extends keyof Tables> = Selectable<Tables[T]>;
+export type NewRow<T extends keyof Tables> = Insertable<Tables[T]>;
+
+/** The tables that follow from the ledger alone, in an order in which they can be emptied. */
+export const PROJECTED = [
+  'statementSubject',
+  'coveringHides',
+  'covering',
+  'dayNote',
+  'tag',
+  'photo',
+  'member',
+  'houseRole',
+  'house',
+] as const satisfies readonly (keyof Tables)[];

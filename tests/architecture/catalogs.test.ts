@@ -1,0 +1,55 @@
+import path from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { describe, expect, test } from 'vitest';
+import { compareCatalogs, type Catalog } from '../support/compare-catalogs.ts';
+import { ROOT, projectFiles } from '../support/project-files.ts';
+
+const FOLDER = 'client/i18n';
+
+/** File names of one language, e.g. closing-report.ts, which exports closingReport. */
+async function catalogNames(language: string): Promise<string[]> {
+  const folder = `${FOLDER}/${language}/`;
+  const files = await projectFiles(FOLDER);
+  return files.filter((file) => file.startsWith(folder)).map((file) => file.slice(folder.length));
+}
+
+async function readCatalog(language: string, name: string): Promise<Catalog> {
+  const url = pathToFileURL(path.join(ROOT, FOLDER, language, name)).href;
+  const module = (await import(url)) as Record<string, Catalog>;
+  const constant = name.replace(/\.ts$/, '').replace(/-(.)/g, (_, letter: string) => letter.toUpperCase());
+  const catalog = module[constant];
+  if (!catalog) throw new Error(`${FOLDER}/${language}/${name} does not export ${constant}.`);
+  return catalog;
+}
+
+describe('the catalogs of both languages', async () => {
+  const english = await catalogNames('en');
+  test('are the same files', async () => {
+    expect(english).not.toEqual([]);
+    expect(await catalogNames('ja')).toEqual(english);
+  });
+  test.each(english)('say the same things: %s', async (name) => {
+    expect(compareCatalogs(await readCatalog('en', name), await readCatalog('ja', name))).toEqual([]);
+  });
+});
+
+describe('comparing catalogs', () => {
+  test('accepts the plural forms of each language', () => {
+    expect(
+      compareCatalogs(
+        { n_one: '{{count}} photo', n_other: '{{count}} photos' },
+        { n_other: '写真{{count}}枚' },
+      ),
+    ).toEqual([]);
+  });
+  test('names what is missing, empty or different', () => {
+    const en: Catalog = { a: 'A', b: { c: 'C {{mark}}', d: 'D' }, e: ' ' };
+    const ja: Catalog = { a: 'あ', b: { c: 'か {{name}}', f: 'ふ' }, e: 'え' };
+    expect(compareCatalogs(en, ja)).toEqual([
+      'ja lacks b.d',
+      'en lacks b.f',
+      'b.c: the placeholders differ',
+      'en e is empty',
+    ]);
+  });
+});

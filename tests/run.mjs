@@ -1,0 +1,127 @@
+import { existsSync, readdirSync } from 'node:fs';
+import path from 'node:path';
+import { buildClient, buildServer } from '../server/build.mjs';
+import { PlainError, ROOT, assertNode, installMissing, runPlainly } from '../server/install.mjs';
+import { prepareMachine } from './support/machine.mjs';
+import { STEPS, runStep } from './support/steps.mjs';
+import { endGroup, runVitest } from './support/vitest-run.mjs';
+
+/** Projects that share one Vitest, and those that get the machine for themselves. */
+const TOGETHER = ['domain', 'reference', 'services', 'imaging', 'storage', 'http', 'architecture'];
+const ALONE = ['browser', 'torture'];
+const ON_REQUEST = ['bench'];
+const STEP_NAMES = [...new Set(STEPS.map((step) => step.name))];
+
+const total = { passed: 0, failed: 0, skipped: [] };
+/** Child processes that are running, to be ended with us. */
+const children = new Set();
+
+/** `[names…] [--kills=N] [-- arguments of vitest]` */
+function readArguments(argv) {
+  const cut = argv.indexOf('--');
+  const own = cut < 0 ? argv : argv.slice(0, cut);
+  const names = own.filter((word) => !word.startsWith('--'));
+  const kills = own.find((word) => word.startsWith('--kills='))?.slice('--kills='.length);
+  const known = [...STEP_NAMES, ...TOGETHER, ...ALONE, ...ON_REQUEST];
+  const unknown = names.filter((name) => !known.includes(name));
+  if (unknown.length > 0)
+    throw new PlainError(`There is no ${unknown.join(', ')}; there is ${known.join(', ')}.`);
+  const chosen = names.length > 0 ? names : known.filter((name) => !ON_REQUEST.includes(name));
+  return { chosen, kills, args: cut < 0 ? [] : argv.slice(cut + 1) };
+}
+
+function add(tally) {
+  total.passed += tally.passed;
+  total.failed += tally.failed;
+  total.skipped.push(...(tally.skipped ?? []));
+}
+
+function holdsTests(project) {
+  const folder = path.join(ROOT, 'tests', project);
+  if (
+    existsSync(folder) &&
+    readdirSync(folder, { recursive: true }).some((name) => name.endsWith('.test.ts'))
+  )
+    return true;
+  console.log(`Nothing to run: tests/${project} holds no test.`);
+  return false;
+}
+
+async function runProjects(projects, { kills, args }) {
+  const machine = await prepareMachine(projects, process.env);
+  onEnd.push(machine.stop);
+  for (const { what, reason } of machine.absent) console.log(`Could not run ${what}: ${reason}.`);
+  const environment = {
+    ...process.env,
+    ...machine.variables,
+    ...(kills === undefined ? {} : { ARAKABE_TEST_KILLS: kills }),
+  };
+  const together = projects.filter((name) => TOGETHER.includes(name));
+  const groups = [together, ...projects.filter((name) => !TOGETHER.includes(name)).map((name) => [name])];
+  for (const group of groups)
+    if (group.length > 0 && !stoppedBy) add(await runVitest(group, { environment, args, children }));
+  return machine.absent;
+}
+
+/** On a developer's machine an absent program is said; where CI=true everything must be there. */
+function judgeAbsent(absent) {
+  for (const { what, reason, required } of absent) {
+    const fails = process.env.CI === 'true' && required;
+    console.log(`${fails ? 'FAILED, because CI=true: could' : 'Could'} not run ${what}: ${reason}.`);
+    if (fails) total.failed += 1;
+  }
+}
+
+const onEnd = [];
+async function cleanUp() {
+  for (const stop of onEnd.splice(0)) await stop();
+}
+
+/** The first signal ends what runs and comes to the sum in an orderly way, the second ends everything. */
+let stoppedBy = null;
+for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'])
+  process.on(signal, () => {
+    if (stoppedBy) process.exit(1);
+    stoppedBy = signal;
+    for (const child of children) endGroup(child);
+  });
+
+/** What cannot be built is one failure; the rest is still worth knowing. */
+async function buildAll() {
+  for (const build of [buildServer, buildClient])
+    try {
+      await build();
+    } catch (error) {
+      if (!(error instanceof PlainError)) throw error;
+      console.log(`✗ ${error.message}`);
+      total.failed += 1;
+    }
+}
+
+async function runChosen(options) {
+  await buildAll();
+  for (const step of STEPS.filter(({ name }) => options.chosen.includes(name)))
+    if (!stoppedBy)
+      add((await runStep(step, children)) ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 });
+  const projects = options.chosen.filter((name) => !STEP_NAMES.includes(name)).filter(holdsTests);
+  const absent = projects.length > 0 && !stoppedBy ? await runProjects(projects, options) : [];
+  for (const { name, reason } of total.skipped) console.log(`Skipped: ${name}${reason && ` (${reason})`}`);
+  judgeAbsent(absent);
+}
+
+await runPlainly(async () => {
+  const options = readArguments(process.argv.slice(2));
+  try {
+    assertNode();
+    installMissing();
+    await runChosen(options);
+  } catch (error) {
+    total.failed += 1;
+    console.log(error instanceof PlainError ? error.message : error.stack);
+  } finally {
+    await cleanUp();
+  }
+  if (stoppedBy) console.log(`Stopped by ${stoppedBy} before the end.`);
+  console.log(`${total.passed} passed, ${total.failed} failed`);
+  if (total.failed > 0 || stoppedBy) process.exitCode = 1;
+});

@@ -1,0 +1,105 @@
+import { parse } from 'csv-parse/sync';
+import { describe, expect, it } from 'vitest';
+import type { ClosingReportView } from '#domain/contract/views';
+import { reportClosings } from '#domain/record/closing-report';
+import { reportCsv } from '../../server/services/report-csv.ts';
+import { REPORT_WORDS } from '../../server/services/report-words.ts';
+
+const member = (mark: string, kind = '貫', place = 'い通り') => ({ mark, kind, place, retired: false });
+const closedAt = '2026-04-08T15:30:00.000Z';
+const plain = {
+  id: 'c1',
+  name: 'West wall',
+  kind: 'plaster' as const,
+  plannedDay: '2026-04-07',
+  closedAt,
+  closedDay: '2026-04-09',
+  hides: [
+    { mark: 'い三', least: 'pegged' as const },
+    { mark: 'い二', least: 'pegged' as const },
+  ],
+};
+const tags = [
+  { id: 't1', photo: 'p1', mark: 'い二', stage: 'pegged' as const, instant: '2026-04-07T23:59:59.999Z' },
+  { id: 't2', photo: 'p2', mark: 'い三', stage: 'cut' as const, instant: closedAt },
+];
+const house = (more: Partial<Parameters<typeof reportClosings>[0]> = {}): ClosingReportView =>
+  reportClosings({
+    members: [member('い二'), member('い三')],
+    coverings: [plain],
+    tags,
+    asOf: '2026-04-10T00:00:00.000Z',
+    today: '2026-04-10',
+    ...more,
+  });
+
+describe('reportCsv', () => {
+  // RFC 4180: CRLF after every record. The byte order mark is what Excel goes by (common practice).
+  it('is this text', () =>
+    expect(reportCsv(house(), 'en', 'Asia/Tokyo')).toBe(
+      [
+        '\ufeffClosing day,Covering,Kind of covering,Planned day,Closed at,Days left,Mark,Kind,Place,Least stage,State,Nearest miss,Stage seen,Photographed at,Photo,Records',
+        '2026-04-09,West wall,plaster coat,2026-04-07,2026-04-09 00:30:00,,い三,貫,い通り,pegged,lost,"photographed, but before the stage that is needed; photographed after closing",cut,2026-04-09 00:30:00,p2,0',
+        '2026-04-09,West wall,plaster coat,2026-04-07,2026-04-09 00:30:00,,い二,貫,い通り,pegged,on record,,pegged,2026-04-08 08:59:59,p1,1',
+        '',
+      ].join('\r\n'),
+    ));
+
+  it('speaks Japanese', () => {
+    const [, first] = parse(reportCsv(house(), 'ja', 'Asia/Tokyo'), { bom: true });
+    expect(first?.slice(9, 13)).toEqual([
+      '栓締め',
+      '記録のないまま隠れた',
+      '写真はあるが、必要な段階より前、ふさいだ後の写真',
+      '刻み',
+    ]);
+    expect(REPORT_WORDS.ja.headings).toHaveLength(REPORT_WORDS.en.headings.length);
+  });
+
+  // Chatham Islands: UTC+12:45 outside daylight saving, which ended on 2026-04-05 (IANA tzdata).
+  it('tells time in the zone of the house', () =>
+    expect(reportCsv(house(), 'en', 'Pacific/Chatham')).toContain(',2026-04-09 04:15:00,'));
+  it('knows no made-up zone', () =>
+    expect(() => reportCsv(house(), 'en', 'Nowhere/Else')).toThrow(RangeError));
+
+  // OWASP, CSV Injection: cells that begin with = + - @ tab or carriage return.
+  it.each(['=1+1', '+1', '-1', '@SUM(A1)', '\t=1', '\r=1', '＝1', '＠x'])('makes %j harmless', (text) => {
+    const csv = reportCsv(
+      house({ members: [member('い二', text), member('い三')], coverings: [{ ...plain, name: text }] }),
+      'en',
+      'Asia/Tokyo',
+    );
+    const rows = parse(csv, { bom: true }).slice(1);
+    expect(rows.map((row) => row[1])).toEqual([`'${text}`, `'${text}`]);
+    expect(rows[1]?.[7]).toBe(`'${text}`);
+  });
+
+  it('leaves days left a number when overdue', () => {
+    const open = { ...plain, closedAt: null, closedDay: null };
+    const [, first] = parse(reportCsv(house({ coverings: [open] }), 'en', 'Asia/Tokyo'), { bom: true });
+    expect(first?.slice(4, 6)).toEqual(['', '-3']);
+  });
+
+  it('brings names with quotes, commas and breaks back', () => {
+    const name = 'a "b", c\nd';
+    const [, first] = parse(reportCsv(house({ coverings: [{ ...plain, name }] }), 'en', 'Asia/Tokyo'), {
+      bom: true,
+    });
+    expect(first?.[1]).toBe(name);
+  });
+
+  it('has a row for a covering that hides nothing yet, and a heading at least', () => {
+    const rows = parse(reportCsv(house({ coverings: [{ ...plain, hides: [] }] }), 'en', 'UTC'), {
+      bom: true,
+    });
+    expect(rows[1]).toEqual([
+      '2026-04-09',
+      'West wall',
+      'plaster coat',
+      '2026-04-07',
+      '2026-04-08 15:30:00',
+      ...Array<string>(11).fill(''),
+    ]);
+    expect(parse(reportCsv(house({ coverings: [] }), 'en', 'UTC'), { bom: true })).toHaveLength(1);
+  });
+});

@@ -1,0 +1,229 @@
+import { randomUUID } from 'node:crypto';
+import { rm } from 'node:fs/promises';
+import path from 'node:path';
+import fc from 'fast-check';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { MarkShape } from '#domain/contract/shapes';
+import { STAGES, type Stage } from '#domain/frame/stage';
+import { Failure } from '../../server/services/failure.ts';
+import {
+  changeCovering,
+  closeCovering,
+  planCovering,
+  reopenCovering,
+} from '../../server/services/coverings.ts';
+import { writeNote } from '../../server/services/days.ts';
+import { changeHouse, createHouse } from '../../server/services/houses.ts';
+import { deleteMember, putMember } from '../../server/services/members.ts';
+import { placeTag, supersedeTag, withdrawTag } from '../../server/services/tags.ts';
+import { rebuildAll } from '../../server/storage/rebuild.ts';
+import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import {
+  AKI,
+  HARU,
+  addPhoto,
+  dumpProjection,
+  openRecord,
+  temporaryFolder,
+  type TestRecord,
+} from '../support/record.ts';
+
+/** One act of a random history: small numbers stand for marks, photos, tags and coverings. */
+interface Act {
+  readonly what:
+    | 'member'
+    | 'retire'
+    | 'photo'
+    | 'tag'
+    | 'replace'
+    | 'withdraw'
+    | 'plan'
+    | 'change'
+    | 'close'
+    | 'reopen'
+    | 'note'
+    | 'zone';
+  readonly n: number;
+  readonly m: number;
+  readonly second: boolean;
+}
+
+const anyAct: fc.Arbitrary<Act> = fc.record({
+  what: fc.constantFrom(
+    ...([
+      'member',
+      'retire',
+      'photo',
+      'tag',
+      'replace',
+      'withdraw',
+      'plan',
+      'change',
+      'close',
+      'reopen',
+      'note',
+      'zone',
+    ] as const),
+  ),
+  n: fc.nat(4),
+  m: fc.nat(4),
+  second: fc.boolean(),
+});
+
+/** Every history begins with some members, or no covering could ever be planned. */
+const MEMBERS: Act[] = [0, 1, 2, 3].map((n) => ({ what: 'member', n, m: 0, second: false }));
+
+const ZONES = ['Asia/Tokyo', 'Europe/Oslo', 'America/St_Johns'];
+const mark = (n: number) => MarkShape.parse(`い${n}`);
+const stage = (n: number): Stage => STAGES[n % 5] as Stage;
+
+/** Plays acts through the real services; what they refuse is part of the history too. */
+async function play(record: TestRecord, house: string, acts: readonly Act[]): Promise<number> {
+  const tags: string[] = [];
+  const coverings = [0, 1, 2, 3, 4].map(() => randomUUID());
+  let refused = 0;
+  for (const act of acts) {
+    try {
+      await perform(record, house, act, tags, coverings);
+    } catch (error) {
+      if (!(error instanceof Failure)) throw error;
+      refused++;
+    }
+  }
+  return refused;
+}
+
+async function perform(
+  { context }: TestRecord,
+  house: string,
+  { what, n, m, second }: Act,
+  tags: string[],
+  coverings: string[],
+): Promise<void> {
+  const who = second ? AKI : HARU;
+  const covering = { house, covering: coverings[n] as string };
+  const hides = [...new Set([n, m])].map((i) => ({
+    mark: mark(i),
+    least: second ? ('pegged' as const) : ('cut' as const),
+  }));
+  const facts = {
+    name: `Covering ${n}`,
+    kind: 'floor' as const,
+    plannedDay: `2026-05-0${m + 1}`,
+    hides,
+    note: '',
+  };
+  const region = { shape: 'rectangle' as const, x: n / 10, y: m / 10, w: 0.1 + n / 20, h: 0.2 };
+  const tag = randomUUID();
+  const said = { mark: mark(m), stage: stage(n + m), region, note: second ? 'by the door' : '' };
+  const old = tags[(n * 5 + m) % Math.max(1, tags.length)] ?? randomUUID();
+  switch (what) {
+    case 'member':
+      await putMember(context, who, house, {
+        mark: mark(n),
+        kind: 'nuki',
+        name: '',
+        place: `bay ${m}`,
+        track: null,
+        note: '',
+        other: { Timber: 'cedar' },
+      });
+      return;
+    case 'retire':
+      await deleteMember(context, who, house, mark(n));
+      return;
+    case 'photo':
+      await addPhoto(context, house, n, { wallTime: second ? `2026-04-0${m + 1}T09:30:00` : null });
+      return;
+    case 'tag':
+      await placeTag(context, who, { house, photo: await addPhoto(context, house, n), tag }, said);
+      tags.push(tag);
+      return;
+    case 'replace':
+      await supersedeTag(context, who, { house, supersedes: old, tag }, said);
+      tags.push(tag);
+      return;
+    case 'withdraw':
+      await withdrawTag(context, who, { house, tag: old }, 'not this one');
+      return;
+    case 'plan':
+      await planCovering(context, who, covering, facts);
+      return;
+    case 'change':
+      await changeCovering(context, who, covering, { ...facts, note: 'moved' });
+      return;
+    case 'close':
+      await closeCovering(context, who, covering, { closedAt: null, note: '' });
+      return;
+    case 'reopen':
+      await reopenCovering(context, who, covering, 'said too early');
+      return;
+    case 'note':
+      await writeNote(context, who, house, `2026-04-0${n + 1}`, `Note ${m}`);
+      return;
+    case 'zone':
+      await changeHouse(context, HARU, house, { zone: ZONES[n % 3] });
+  }
+}
+
+describeOverBothDatabases('rebuild from the ledger', (make) => {
+  let place: PlaceForDatabase;
+  let record: TestRecord;
+  beforeAll(async () => {
+    place = await make();
+    record = await openRecord(place.config);
+  });
+  afterAll(async () => {
+    await record.close();
+    await place.remove();
+  });
+
+  it('reproduces identical tables for random histories', async () => {
+    let refusals = 0;
+    await fc.assert(
+      fc.asyncProperty(fc.array(anyAct, { minLength: 1, maxLength: 40 }), async (acts) => {
+        const house = randomUUID();
+        const facts = { name: 'Boathouse', zone: 'Asia/Tokyo', firstDay: null, site: null };
+        await createHouse(record.context, HARU, house, facts);
+        refusals += await play(record, house, [...MEMBERS, ...acts]);
+      }),
+      { numRuns: 80 },
+    );
+    // The histories must reach the refusals as well, or they test too little.
+    expect(refusals).toBeGreaterThan(0);
+    const before = await dumpProjection(record.database);
+    for (const rows of Object.values(before)) expect(rows.length).toBeGreaterThan(0);
+    const done = await rebuildAll(record.database.db);
+    expect(done.length).toBeGreaterThan(20);
+    expect(await dumpProjection(record.database)).toEqual(before);
+  }, 240_000);
+});
+
+it('a deleted embedded database is filled again from the ledger files', async () => {
+  const { folder, remove } = await temporaryFolder();
+  const config = { kind: 'embedded' as const, folder: path.join(folder, 'database') };
+  const houses = path.join(folder, 'houses');
+  try {
+    const record = await openRecord(config, houses);
+    const house = randomUUID();
+    await createHouse(record.context, HARU, house, {
+      name: '谷の舟小屋',
+      zone: 'Asia/Tokyo',
+      firstDay: null,
+      site: null,
+    });
+    const acts = fc.sample(anyAct, { numRuns: 120, seed: 7 });
+    await play(record, house, [...MEMBERS, ...acts]);
+    const before = await dumpProjection(record.database);
+    const state = await record.context.store.read.ledgerState(house);
+    await record.close();
+    await rm(config.folder, { recursive: true });
+
+    const again = await openRecord(config, houses);
+    expect(await dumpProjection(again.database)).toEqual(before);
+    expect(await again.context.store.read.ledgerState(house)).toEqual(state);
+    await again.close();
+  } finally {
+    await remove();
+  }
+}, 120_000);

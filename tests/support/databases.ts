@@ -1,0 +1,36 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import os from 'node:os';
+import path from 'node:path';
+import { describe } from 'vitest';
+import type { DatabaseConfig } from '../../server/config.ts';
+import { createTestDatabase } from './postgres.ts';
+
+export interface PlaceForDatabase {
+  readonly config: DatabaseConfig;
+  remove(): Promise<void>;
+}
+
+/** Runs the same tests over the embedded database and over a PostgreSQL server; each `make()` gives an empty one. */
+export function describeOverBothDatabases(
+  name: string,
+  body: (make: () => Promise<PlaceForDatabase>, kind: DatabaseConfig['kind']) => void,
+): void {
+  describe(`${name} (embedded)`, () => body(makeEmbedded, 'embedded'));
+  describe.skipIf(!process.env['ARAKABE_TEST_POSTGRES'])(`${name} (PostgreSQL)`, () =>
+    body(makeServer, 'server'),
+  );
+}
+
+async function makeEmbedded(): Promise<PlaceForDatabase> {
+  const folder = await mkdtemp(path.join(os.tmpdir(), 'arakabe-embedded-'));
+  return {
+    config: { kind: 'embedded', folder: path.join(folder, 'database') },
+    remove: () => rm(folder, { recursive: true, force: true }),
+  };
+}
+
+async function makeServer(): Promise<PlaceForDatabase> {
+  const database = await createTestDatabase();
+  if (!database) throw new Error('ARAKABE_TEST_POSTGRES is not set.');
+  return { config: { kind: 'server', url: database.url }, remove: () => database.drop() };
+}

@@ -1,0 +1,108 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import os from 'node:os';
+import path from 'node:path';
+import type { PhotoFacts } from '#domain/contract/shapes';
+import type { AccountView } from '#domain/contract/views';
+import type { DatabaseConfig } from '../../server/config.ts';
+import type { Context } from '../../server/services/context.ts';
+import { photoId } from '../../server/services/ingest-photo.ts';
+import { LedgerFolder } from '../../server/storage/ledger-folder.ts';
+import { migrate } from '../../server/storage/migrate.ts';
+import { openDatabase, type Database } from '../../server/storage/open-database.ts';
+import { recordStore } from '../../server/storage/record-store.ts';
+import { PROJECTED } from '../../server/storage/tables.ts';
+
+export const MIGRATIONS = path.join(import.meta.dirname, '../../server/storage/migrations');
+
+export const HARU: AccountView = {
+  id: 'haru',
+  name: 'Carpenter',
+  email: 'carpenter@example.org',
+  keeper: true,
+};
+export const AKI: AccountView = { id: 'aki', name: 'Builder', email: 'builder@example.org', keeper: false };
+
+export interface TestRecord {
+  readonly database: Database;
+  readonly context: Context;
+  /** Sets the time that the next statements get. */
+  at(instant: string): void;
+  close(): Promise<void>;
+}
+
+/** The record over an empty or existing database, without HTTP and without image work. */
+export async function openRecord(config: DatabaseConfig, houses?: string): Promise<TestRecord> {
+  const database = await openDatabase(config);
+  await migrate(database.pool, MIGRATIONS);
+  const keeper = houses === undefined ? null : await LedgerFolder.open(database.db, houses);
+  let clock = Date.parse('2026-04-01T00:00:00.000Z');
+  const now = () => new Date((clock += 1000));
+  const store = recordStore({ db: database.db, keeper, now, enqueuePictures: () => Promise.resolve() });
+  // Accounts, files and imaging are absent on purpose: a test that reaches for them fails loudly.
+  const context = { store, now } as Context;
+  return {
+    database,
+    context,
+    at: (instant) => void (clock = Date.parse(instant) - 1000),
+    close: async () => {
+      await keeper?.close();
+      await database.close();
+    },
+  };
+}
+
+/** A photo as the server would state it, without a file behind it. `seed` makes its content hash. */
+export async function addPhoto(
+  context: Context,
+  house: string,
+  seed: number,
+  readings: Partial<PhotoFacts['readings']> = {},
+): Promise<string> {
+  const sha256 = seed.toString(16).padStart(64, '0');
+  const photo = photoId(house, sha256);
+  await context.store.write(house, HARU, async (writing) => {
+    if (await writing.photo(photo)) return;
+    const payload = {
+      photo,
+      sha256,
+      ...FILE,
+      fileName: `${seed}.jpg`,
+      readings: { ...NO_READINGS, ...readings },
+    };
+    await writing.say({ kind: 'photo.added', version: 1, payload });
+  });
+  return photo;
+}
+
+const FILE = { bytes: 1000, mediaType: 'image/jpeg' as const, width: 400, height: 300 };
+
+export const NO_READINGS: PhotoFacts['readings'] = {
+  wallTime: null,
+  offsetMinutes: null,
+  gpsTime: null,
+  position: null,
+  heading: null,
+  orientation: null,
+  make: null,
+  model: null,
+  serial: null,
+  lens: null,
+  focalLengthMm: null,
+  focalLength35Mm: null,
+  complaints: [],
+};
+
+/** Every row of every projected table as text, in a fixed order: what two databases are compared by. */
+export async function dumpProjection(database: Database): Promise<Record<string, string[]>> {
+  const dump: Record<string, string[]> = {};
+  for (const table of PROJECTED) {
+    const rows = await database.db.selectFrom(table).selectAll().execute();
+    dump[table] = rows.map((row) => JSON.stringify(row)).sort();
+  }
+  return dump;
+}
+
+export async function temporaryFolder(): Promise<{ folder: string; remove: () => Promise<void> }> {
+  const folder = await mkdtemp(path.join(os.tmpdir(), 'arakabe-test-'));
+  return { folder, remove: () => rm(folder, { recursive: true, force: true }) };
+}

@@ -1,0 +1,31 @@
+import { defineConfig } from 'vitest/config';
+
+/** One project a folder of tests/; the slow ones work with real processes, a real database, a real browser. */
+const TIMEOUTS: Record<string, number> = {
+  domain: 10_000,
+  architecture: 60_000,
+  reference: 60_000,
+  services: 30_000,
+  imaging: 60_000,
+  storage: 60_000,
+  http: 60_000,
+  browser: 180_000,
+  torture: 1_200_000,
+  bench: 1_200_000,
+};
+const ONE_FILE_AT_A_TIME = ['browser', 'torture', 'bench'];
+
+export default defineConfig({
+  test: {
+    projects: Object.entries(TIMEOUTS).map(([name, timeout]) => ({
+      test: {
+        name,
+        include: [`tests/${name}/**/*.test.ts`],
+        pool: 'forks' as const,
+        testTimeout: timeout,
+        hookTimeout: Math.max(timeout, 60_000),
+        fileParallelism: !ONE_FILE_AT_A_TIME.includes(name),
+      },
+    })),
+  },
+});
