@@ -76,7 +76,7 @@ export const PROBLEM_SENTENCES: Record<ProblemCode, readonly [title: string, det
   ],
   'schedule-unreadable': [
     'The schedule cannot be read',
-    'The file cannot be read as a table: {reason}. Save it as CSV or XLSX and send it again.',
+    'The file cannot be read as a table. Save it as CSV or XLSX and send it again.',
   ],
   'schedule-has-bad-rows': [
     'Some rows cannot be imported',

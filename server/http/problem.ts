@@ -1,18 +1,22 @@
 import type { ErrorRequestHandler, RequestHandler, Response } from 'express';
 import type { Logger } from 'pino';
 import { PROBLEMS, type Problem, type ProblemCode } from '#domain/contract/problems';
+import { isSheetRefusal, sheetRefusalText } from '#domain/frame/sheet-refusal';
 import { Failure } from '../services/failure.ts';
 import { PROBLEM_SENTENCES } from './problem-sentences.ts';
 
 /** A failure as an RFC 9457 problem document. */
 export function toProblem({ code, params, errors }: Failure): Problem {
-  const [title, detail] = PROBLEM_SENTENCES[code];
-  const filled = detail.replace(/\{(\w+)\}/g, (_, name: string) => String(params[name] ?? '…'));
+  const [title, sentence] = PROBLEM_SENTENCES[code];
+  const detail =
+    code === 'schedule-unreadable' && isSheetRefusal(params['reason'])
+      ? sheetRefusalText({ ...params, reason: params['reason'] }, 'en')
+      : sentence.replace(/\{(\w+)\}/g, (_, name: string) => String(params[name] ?? '…'));
   return {
     type: `urn:arakabe:problem:${code}`,
     title,
     status: PROBLEMS[code],
-    detail: filled,
+    detail,
     code,
     params,
     ...(errors && { errors }),

@@ -1,4 +1,5 @@
 import type { Mark } from '#domain/frame/mark';
+import { compareMarkKeys, markKey } from '#domain/frame/mark-order';
 import type { MemberFacts } from '#domain/contract/shapes';
 import type { AccountView, MemberHistoryView, MemberView } from '#domain/contract/views';
 import { boundingBox } from '#domain/photo/region';
@@ -20,6 +21,13 @@ export async function putMember(
     if (!unchanged) await writing.say({ kind: 'member.entered', version: 1, payload: facts });
     return required(writing, house, facts.mark);
   });
+}
+
+/** In the order in which a carpenter counts them: iroha, then numbers by value. */
+export async function listMembers(context: Context, house: string): Promise<MemberView[]> {
+  const members = await context.store.read.members(house);
+  const keyed = members.map((member) => ({ member, key: markKey(member.mark) }));
+  return keyed.sort((a, b) => compareMarkKeys(a.key, b.key)).map(({ member }) => member);
 }
 
 /** A member that a tag or a covering names is retired and keeps its history; one that nothing names is removed. */

@@ -1,6 +1,8 @@
+import { crc32 } from 'node:zlib';
 import { strToU8, zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { readSheet } from '../../server/services/read-sheet.ts';
+import { unzipCapped } from '../../server/services/sheet/unzip-capped.ts';
 import { inlineCell, workbook, workbookParts } from './workbook.ts';
 
 const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
@@ -183,6 +185,24 @@ describe('workbooks that are refused', () => {
     }
     for (let length = 0; length < whole.length; length += 7)
       expect((await readSheet(whole.slice(0, length), XLSX)).ok).toBe(false);
+  });
+
+  it('for a part that reaches beyond the file into other memory', () => {
+    const archive = zipSync({ a: strToU8('own bytes') }, { level: 0 });
+    const [localLength, beyond] = [30, 50];
+    const fileLength = archive.length + localLength;
+    const room = new Uint8Array(fileLength + beyond).fill(7);
+    room.set(archive);
+    const view = new DataView(room.buffer);
+    const entry = room.findIndex((_, at) => at < archive.length && view.getUint32(at, true) === 0x02014b50);
+    // A second local header as the archive's comment, at the very end: what it holds would lie behind the file.
+    view.setUint16(archive.length - 2, localLength, true);
+    room.fill(0, archive.length, fileLength);
+    view.setUint32(archive.length, 0x04034b50, true);
+    view.setUint32(entry + 16, crc32(room.subarray(fileLength)), true);
+    view.setUint32(entry + 20, beyond, true);
+    view.setUint32(entry + 42, archive.length, true);
+    expect(() => unzipCapped(room.subarray(0, fileLength), () => true, 1000)).toThrow('damaged');
   });
 
   it('in a view on a larger buffer reads nothing beside it', async () => {

@@ -64,6 +64,10 @@ export const SHEET_REFUSALS = {
 
 export type SheetRefusal = keyof typeof SHEET_REFUSALS;
 
+export function isSheetRefusal(reason: unknown): reason is SheetRefusal {
+  return typeof reason === 'string' && Object.hasOwn(SHEET_REFUSALS, reason);
+}
+
 /** The sentence for a refusal, with what to do. */
 export function sheetRefusalText(
   params: { readonly reason: SheetRefusal } & Readonly<Record<string, string | number>>,

@@ -6,7 +6,7 @@ import { SCHEDULE_FIELDS } from '#domain/contract/views';
 import type { Context } from '../../services/context.ts';
 import { Failure } from '../../services/failure.ts';
 import { importSchedule, previewSchedule, type ImportChoices } from '../../services/import-schedule.ts';
-import { deleteMember, putMember, readMemberHistory } from '../../services/members.ts';
+import { deleteMember, listMembers, putMember, readMemberHistory } from '../../services/members.ts';
 import type { Asked, Handlers } from '../implement.ts';
 
 const SHEET_LIMIT = '10mb';
@@ -25,7 +25,7 @@ export function memberHandlers(context: Context): Handlers {
         ? previewSchedule(context, asked.house, file, choices)
         : importSchedule(context, asked.account, asked.house, file, choices);
     },
-    listMembers: async ({ house }) => ({ members: await context.store.read.members(house) }),
+    listMembers: async ({ house }) => ({ members: await listMembers(context, house) }),
     readMember: ({ house, params }) => readMemberHistory(context, house, markOf(params.mark)),
     putMember: ({ account, house, params, body }) =>
       putMember(context, account, house, { mark: markOf(params.mark), ...body }),
@@ -46,7 +46,7 @@ async function readBody({ req, res }: Asked<'importSchedule'>): Promise<Uint8Arr
   );
   const body: unknown = req.body;
   if (!(body instanceof Uint8Array) || body.length === 0)
-    throw new Failure('schedule-unreadable', { reason: 'it is empty' });
+    throw new Failure('schedule-unreadable', { reason: 'empty' });
   return body;
 }
 

@@ -45,7 +45,8 @@ describe('compareMarks', () => {
   // kenchikuyogo.com: off the line, "は又の2"; kenchikushiblog: 又四 lies between 四 and 五, 又 may stand behind.
   it('puts 又 half a bay on', () => {
     inOrder('い三', 'い又三', 'い四', 'い四又', 'い五');
-    inOrder('は2', 'は又の2', 'に2');
+    inOrder('四', '又四', '五');
+    inOrder('は3', 'は又の2', 'に1');
     inOrder('い三', '又い三', 'ろ三');
     inOrder('りノ七', 'りノ又七', 'りノ八');
   });

@@ -87,6 +87,14 @@ describe('the heading', () => {
     expect(read.headingLine).toBe(4);
     expect(read.members).toEqual([member('い一', { kind: '柱' })]);
   });
+  it('is not a row that happens to hold one such word', () =>
+    expect(
+      readSchedule([
+        ['Ref', 'Where'],
+        ['A', 'loft'],
+        ['B', 'floor'],
+      ]).headingLine,
+    ).toBe(1));
   it('is not looked for below line 20', () => {
     const titles = Array.from({ length: 20 }, (_, i) => [`title ${String(i)}`]);
     expect(readSchedule([...titles, ['番付', '種類'], ['い一', '柱']]).headingLine).toBe(1);

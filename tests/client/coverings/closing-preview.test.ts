@@ -1,0 +1,57 @@
+import { describe, expect, test } from 'vitest';
+import type { Mark } from '#domain/frame/mark';
+import {
+  closingTime,
+  lostByClosing,
+  type CoveringLine,
+} from '../../../client/screens/coverings/closing-preview.ts';
+
+const line = (mark: string, state: CoveringLine['state'], ...instants: (string | null)[]): CoveringLine => ({
+  mark: mark as Mark,
+  kind: '',
+  place: '',
+  least: 'pegged',
+  state,
+  records: instants.map((instant, i) => ({ tag: `t${i}`, photo: `p${i}`, stage: 'pegged', instant })),
+  nearestMiss: null,
+});
+
+describe('what a closing would lose', () => {
+  const lines = [
+    line('gap', 'gap'),
+    line('before', 'on-record', '2026-04-03T05:00:00.000Z'),
+    line('after', 'on-record', '2026-04-03T07:00:00.000Z'),
+    line('both', 'on-record', '2026-04-03T07:00:00.000Z', '2026-04-03T05:00:00.000Z'),
+    line('at once', 'on-record', '2026-04-03T06:00:00.000Z'),
+    line('retired', 'retired'),
+  ];
+  test('the gaps, and what was photographed only at the closing or later', () => {
+    expect(lostByClosing(lines, '2026-04-03T06:00:00.000Z').map(({ mark }) => mark)).toEqual([
+      'gap',
+      'after',
+      'at once',
+    ]);
+  });
+  test('now: the gaps alone', () => {
+    expect(lostByClosing(lines, '2026-04-04T00:00:00.000Z').map(({ mark }) => mark)).toEqual(['gap']);
+  });
+});
+
+describe('the time of a closing on site', () => {
+  test('in Japan, which keeps one offset', () =>
+    expect(closingTime('2026-04-03T15:30', 'Asia/Tokyo')).toEqual({
+      instant: '2026-04-03T06:30:00.000Z',
+      hour: 'plain',
+    }));
+  // IANA tz database, rule EU: clocks change at 01:00 UTC on the last Sundays of March and October.
+  test('in an hour that comes twice, the first', () =>
+    expect(closingTime('2026-10-25T02:30', 'Europe/Berlin')).toEqual({
+      instant: '2026-10-25T00:30:00.000Z',
+      hour: 'ambiguous',
+    }));
+  test('in an hour that never was', () =>
+    expect(closingTime('2026-03-29T02:30', 'Europe/Berlin')?.hour).toBe('skipped'));
+  test.each(['', '2026-04-03', 'soon', '2026-02-30T10:00'])('"%s" is no time', (text) =>
+    expect(closingTime(text, 'Asia/Tokyo')).toBeNull(),
+  );
+});

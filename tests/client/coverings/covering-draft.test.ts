@@ -1,0 +1,101 @@
+import { describe, expect, test } from 'vitest';
+import type { Track } from '#domain/frame/stage';
+import type { Mark } from '#domain/frame/mark';
+import {
+  EMPTY_DRAFT,
+  draftOf,
+  factsOfDraft,
+  offeredStages,
+  pastedMarks,
+  reduceCovering,
+  type CoveringEvent,
+} from '../../../client/screens/coverings/covering-draft.ts';
+
+const member = (mark: string, track: Track) => ({ mark: mark as Mark, track });
+const rail = member('い三', 'wall');
+const lath = member('小舞北', 'lath');
+const joist = member('根太一', 'floor');
+const tracks = new Map<string, Track>([rail, lath, joist].map(({ mark, track }) => [mark, track]));
+const play = (...events: CoveringEvent[]) => events.reduce(reduceCovering, EMPTY_DRAFT);
+const least = (draft: typeof EMPTY_DRAFT) =>
+  Object.fromEntries([...draft.hides].map(([mark, { stage }]) => [mark, stage]));
+
+describe('a covering that is being planned', () => {
+  test('proposes the least stage of each member', () => {
+    expect(least(play({ type: 'tick', members: [rail, lath] }))).toEqual({
+      い三: 'pegged',
+      小舞北: 'lath-on',
+    });
+  });
+  test('ticking again keeps what a person chose', () => {
+    const draft = play(
+      { type: 'tick', members: [rail] },
+      { type: 'choose-least', mark: 'い三', stage: 'raised' },
+      { type: 'tick', members: [rail, lath] },
+    );
+    expect(least(draft)).toEqual({ い三: 'raised', 小舞北: 'lath-on' });
+  });
+  test('another kind of covering keeps chosen stages where it can, and proposes the others', () => {
+    const draft = play(
+      { type: 'choose-kind', kind: 'floor', tracks },
+      { type: 'tick', members: [rail, joist] },
+      { type: 'choose-least', mark: 'い三', stage: 'plastered' },
+      { type: 'choose-least', mark: '根太一', stage: 'raised' },
+      { type: 'choose-kind', kind: 'plaster', tracks },
+    );
+    expect(least(draft)).toEqual({ い三: 'pegged', 根太一: 'raised' });
+  });
+  test('one stage for all leaves members alone that never pass it', () => {
+    const draft = play(
+      { type: 'tick', members: [rail, lath, joist] },
+      { type: 'choose-least-of-all', stage: 'raised', tracks },
+    );
+    expect(least(draft)).toEqual({ い三: 'raised', 小舞北: 'lath-on', 根太一: 'raised' });
+  });
+  test('unticking takes out', () => {
+    expect(least(play({ type: 'tick', members: [rail, lath] }, { type: 'untick', marks: ['い三'] }))).toEqual(
+      {
+        小舞北: 'lath-on',
+      },
+    );
+  });
+  test('under plaster nothing can be asked to show the plaster', () => {
+    expect(offeredStages('plaster', 'lath')).toEqual(['lath-on']);
+    expect(offeredStages('floor', 'lath')).toEqual(['lath-on', 'plastered']);
+  });
+  test('comes out as the server takes it, and goes in again', () => {
+    const draft = play(
+      { type: 'write', field: 'name', text: ' North wall ' },
+      { type: 'tick', members: [rail] },
+    );
+    expect(factsOfDraft(draft)).toEqual({
+      name: 'North wall',
+      kind: 'plaster',
+      plannedDay: null,
+      note: '',
+      hides: [{ mark: 'い三', least: 'pegged' }],
+    });
+    const facts = {
+      name: 'N',
+      kind: 'floor',
+      plannedDay: '2026-04-20',
+      note: 'x',
+      hides: [{ mark: 'い三' as Mark, least: 'raised' }],
+    } as const;
+    const view = { ...facts, hides: [...facts.hides], id: 'c', closed: null, changedAt: '' };
+    expect(factsOfDraft(draftOf(view))).toEqual(facts);
+  });
+});
+
+describe('pasted marks', () => {
+  test('by line, comma, tab, 読点; in normal form; each once', () => {
+    expect(pastedMarks('い一\r\nい二、い三,Ｐ１２\tい一;\n\n 柱  北 ')).toEqual([
+      'い一',
+      'い二',
+      'い三',
+      'P12',
+      '柱 北',
+    ]);
+  });
+  test('nothing pasted is nothing', () => expect(pastedMarks(' \n,')).toEqual([]));
+});

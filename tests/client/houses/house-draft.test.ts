@@ -1,0 +1,54 @@
+import { describe, expect, test } from 'vitest';
+import { HouseFacts } from '#domain/contract/shapes';
+import { draftOf, emptyDraft, readDraft, readPosition } from '../../../client/screens/houses/house-draft.ts';
+import { allZones, narrowZones } from '../../../client/screens/houses/zones.ts';
+
+describe('a position', () => {
+  // 35°00′41.8″ N 135°46′05.2″ E: ISO 6709 puts latitude before longitude, south and west negative.
+  test.each([
+    ['35.0116, 135.7681', { lat: 35.0116, lon: 135.7681 }],
+    ['３５．０１１６、１３５．７６８１', { lat: 35.0116, lon: 135.7681 }],
+    ['-33.86 151.21', { lat: -33.86, lon: 151.21 }],
+    ['−33.86°, 151.21°', { lat: -33.86, lon: 151.21 }],
+    ['  ', null],
+    ['91, 0', undefined],
+    ['0, 181', undefined],
+    ['35.0116', undefined],
+    ['135.7681, 35.0116', undefined],
+    ['Kyoto', undefined],
+  ])('%j', (text, expected) => {
+    expect(readPosition(text)).toEqual(expected);
+  });
+});
+
+describe('the form of a house', () => {
+  const facts = HouseFacts.parse({
+    name: '桂の家',
+    zone: 'Asia/Tokyo',
+    firstDay: '2026-04-01',
+    site: { lat: 35, lon: 135.5 },
+  });
+  test('gives back what was put in', () => {
+    expect(readDraft(draftOf(facts))).toEqual({ facts });
+  });
+  test('names everything that stands in the way', () => {
+    expect(readDraft({ ...emptyDraft(null), site: 'x' })).toEqual({ wrong: ['name', 'zone', 'site'] });
+  });
+  test('may leave day and position empty', () => {
+    expect(readDraft({ ...emptyDraft('UTC'), name: ' A ' })).toEqual({
+      facts: { name: 'A', zone: 'UTC', firstDay: null, site: null },
+    });
+  });
+});
+
+describe('the list of zones', () => {
+  test('is narrowed by words in any order, blanks for underscores', () => {
+    const found = narrowZones(['America/New_York', 'Asia/Tokyo', 'America/Nome'], 'york new');
+    expect(found.map(({ id }) => id)).toEqual(['America/New_York']);
+    expect(narrowZones(['Asia/Tokyo'], '')).toHaveLength(1);
+  });
+  test('holds the zone in use even when the browser does not list it', () => {
+    expect(allZones('Asia/Nowhere')[0]).toBe('Asia/Nowhere');
+    expect(allZones('Asia/Tokyo').filter((zone) => zone === 'Asia/Tokyo')).toHaveLength(1);
+  });
+});

@@ -1,0 +1,27 @@
+import { Temporal } from 'temporal-polyfill';
+import { describe, expect, test } from 'vitest';
+import { dayIn, formatDay, formatInstant, formatTime } from '../../../client/i18n/format.ts';
+
+// The reference is Temporal (TC39 proposal), as implemented by temporal-polyfill.
+test.each(['Asia/Tokyo', 'America/St_Johns', 'Pacific/Apia', 'UTC'])('the day in %s', (zone) => {
+  for (let hour = 0; hour < 24 * 400; hour += 7) {
+    const at = new Date(Date.UTC(2026, 0, 1, hour, 31));
+    const expected = Temporal.Instant.from(at.toISOString()).toZonedDateTimeISO(zone).toPlainDate();
+    expect(dayIn(zone, at)).toBe(expected.toString());
+  }
+});
+
+describe('what a person reads', () => {
+  const instant = '2026-04-01T00:30:00.000Z';
+  test('is in the zone of the house', () => {
+    expect(formatInstant(instant, 'Asia/Tokyo', 'en')).toBe('1 Apr 2026, 09:30');
+    expect(formatTime(instant, 'Asia/Tokyo', 'ja')).toBe('9:30');
+  });
+  test('a day does not slip by a zone', () => {
+    expect(formatDay('2026-04-01', 'en')).toContain('1 Apr 2026');
+    expect(formatDay('2026-04-01', 'ja')).toContain('2026年4月1日');
+  });
+  test('a zone that the browser does not know is shown as UTC and says so', () => {
+    expect(formatTime(instant, 'Mars/Olympus', 'en')).toMatch(/00:30.*UTC/);
+  });
+});

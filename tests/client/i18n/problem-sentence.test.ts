@@ -1,0 +1,47 @@
+import { describe, expect, test } from 'vitest';
+import { PROBLEM_CODES, type Problem } from '#domain/contract/problems';
+import { OfflineError, ProblemError } from '../../../client/api/errors.ts';
+import { problemSentence, sentenceOf } from '../../../client/i18n/problem-sentence.ts';
+import { LANGUAGES, wordsOf } from '../words.ts';
+
+const problem = (code: Problem['code'], params: Problem['params'] = {}): Problem => ({
+  type: `urn:${code}`,
+  title: '',
+  status: 400,
+  detail: '',
+  code,
+  params,
+});
+
+describe.each(LANGUAGES)('in %s', async (lang) => {
+  const t = await wordsOf(lang);
+  test.each(PROBLEM_CODES)('%s reads whole without any value', (code) => {
+    const sentence = sentenceOf(t, lang, problem(code));
+    expect(sentence).toMatch(lang === 'en' ? /^[^{}]{20,}\.$/ : /^[^{}]{10,}。$/);
+    expect(sentence).not.toContain('problems.');
+    expect(sentence).not.toMatch(/undefined|\s\s/);
+  });
+  test('names the file, the limit and what was found', () => {
+    const params = { file: '梁 1.jpg', limit: 100 };
+    expect(sentenceOf(t, lang, problem('file-too-large', params))).toMatch(/梁 1\.jpg.*100/);
+    expect(sentenceOf(t, lang, problem('photo-not-an-image', { file: 'a', found: 'PDF' }))).toContain('PDF');
+  });
+  test('says why a table cannot be read', () => {
+    const params = { reason: 'open-quote', line: 12 };
+    expect(sentenceOf(t, lang, problem('schedule-unreadable', params))).toContain('12');
+    expect(sentenceOf(t, lang, problem('schedule-unreadable', { reason: 'toString' }))).not.toBe('');
+  });
+});
+
+test('a stage is named in the language of the reader', async () => {
+  const t = await wordsOf('ja');
+  const sentence = sentenceOf(t, 'ja', problem('stage-outside-track', { mark: 'い三', stage: 'lath-on' }));
+  expect(sentence).toMatch(/い三.*「小舞」/);
+});
+
+test('what is not a problem document still becomes a sentence', async () => {
+  const t = await wordsOf('en');
+  expect(problemSentence(t, 'en', new OfflineError('x'))).toMatch(/did not answer/);
+  expect(problemSentence(t, 'en', new TypeError('x'))).toMatch(/went wrong/);
+  expect(problemSentence(t, 'en', new ProblemError(problem('last-owner')))).toMatch(/keeper/);
+});

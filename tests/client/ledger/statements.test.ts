@@ -1,0 +1,79 @@
+import { describe, expect, test } from 'vitest';
+import { STATEMENT_KINDS, type Statement, type StatementKind } from '#domain/ledger/statements';
+import { statementSentence } from '../../../client/screens/ledger/statement-sentence.ts';
+import { statementTarget } from '../../../client/screens/ledger/statement-target.ts';
+import { LANGUAGES, wordsOf } from '../words.ts';
+
+const region = { shape: 'rectangle', x: 0, y: 0, w: 1, h: 1 };
+const person = { id: 'p', name: 'Sato' };
+const house = { name: '桂の家', zone: 'Asia/Tokyo', firstDay: null, site: null };
+const member = { mark: 'い三', kind: '貫', name: '', place: '', track: null, note: '', other: {} };
+const tag = { mark: 'い三', stage: 'pegged', region, note: '', tag: 't', photo: 'PHOTO' };
+const covering = {
+  covering: 'COV',
+  name: 'North wall',
+  kind: 'plaster',
+  plannedDay: '2026-04-20',
+  hides: [{ mark: 'い三', least: 'pegged' }],
+  note: '',
+};
+const source = { fileName: '部材.csv', sha256: '0'.repeat(64) };
+
+/** A payload for each kind, and what its sentence must name. */
+const CASES: Record<StatementKind, readonly [payload: object, names: string[], target: string | null]> = {
+  'house.created': [house, ['桂の家'], null],
+  'house.changed': [house, ['桂の家', 'Asia/Tokyo'], null],
+  'role.granted': [{ person, role: 'inspector' }, ['Sato'], null],
+  'role.withdrawn': [{ person }, ['Sato'], null],
+  'schedule.imported': [
+    { source, added: [member, member], changed: [member], retired: [], badRows: 7 },
+    ['部材.csv', '2', '1', '0', '7'],
+    '/houses/h/members',
+  ],
+  'member.entered': [member, ['い三', '貫'], '/houses/h/members/%E3%81%84%E4%B8%89'],
+  'member.retired': [{ mark: 'い三' }, ['い三'], '/houses/h/members/%E3%81%84%E4%B8%89'],
+  'member.removed': [{ mark: 'い三' }, ['い三'], null],
+  'photo.added': [{ fileName: 'a.jpg', photo: 'PHOTO' }, ['a.jpg'], '/houses/h/photos/PHOTO'],
+  'tag.placed': [tag, ['い三'], '/houses/h/photos/PHOTO'],
+  'tag.superseded': [{ ...tag, supersedes: 's', was: 'ろ四' }, ['い三', 'ろ四'], '/houses/h/photos/PHOTO'],
+  'tag.withdrawn': [{ ...tag, reason: 'wrong wall' }, ['い三', 'wrong wall'], '/houses/h/photos/PHOTO'],
+  'covering.planned': [covering, ['North wall', '1'], '/houses/h/coverings/COV'],
+  'covering.changed': [covering, ['North wall'], '/houses/h/coverings/COV'],
+  'covering.closed': [
+    { covering: 'COV', closedAt: '2026-04-20T03:00:00.000Z', note: '' },
+    ['East wall', '12:00'],
+    '/houses/h/coverings/COV',
+  ],
+  'covering.reopened': [
+    { covering: 'COV', reason: 'too early' },
+    ['East wall', 'too early'],
+    '/houses/h/coverings/COV',
+  ],
+  'note.written': [{ day: '2026-04-01', text: 'rain' }, ['2026'], '/houses/h/days/2026-04-01'],
+};
+const entry = (kind: string, payload: unknown) => ({ kind, payload }) as Statement;
+
+describe.each(LANGUAGES)('told in %s', async (lang) => {
+  const t = await wordsOf(lang);
+  const telling = { t, lang, zone: 'Asia/Tokyo', coverings: new Map([['COV', 'East wall']]) };
+  test.each(STATEMENT_KINDS)('%s', (kind) => {
+    const [payload, names] = CASES[kind];
+    const sentence = statementSentence(telling, entry(kind, payload));
+    for (const name of names) expect(sentence).toContain(name);
+    expect(sentence).not.toMatch(/\{\{|undefined|ledger\.|common\./);
+    expect(sentence).not.toContain(kind);
+  });
+  test('a kind of a later version is named, not hidden', () => {
+    expect(statementSentence(telling, entry('beam.sung', {}))).toContain('beam.sung');
+    expect(statementSentence(telling, entry('role.granted', null))).toContain('role.granted');
+  });
+  test('a withdrawal without a reason says none', () => {
+    const sentence = statementSentence(telling, entry('tag.withdrawn', { ...tag, reason: ' ' }));
+    expect(sentence).not.toMatch(/Reason|理由/);
+  });
+});
+
+test.each(STATEMENT_KINDS)('%s leads to the screen that shows it', (kind) => {
+  const [payload, , target] = CASES[kind];
+  expect(statementTarget('h', entry(kind, payload))).toBe(target);
+});

@@ -1,0 +1,75 @@
+import { describe, expect, test } from 'vitest';
+import { parseMark } from '#domain/frame/mark';
+import type { MemberView } from '#domain/contract/views';
+import {
+  EMPTY_MEMBER,
+  memberBody,
+  memberDraft,
+  readNewMark,
+} from '../../../client/screens/members/member-draft.ts';
+import { findMembers, searchable } from '../../../client/screens/members/member-search.ts';
+import { stageIntervalWords } from '../../../client/screens/members/stage-interval-words.ts';
+import { wordsOf } from '../words.ts';
+
+const member = (mark: string, more: Partial<MemberView> = {}): MemberView => {
+  const parsed = parseMark(mark);
+  if (!parsed.ok) throw new Error(mark);
+  return {
+    mark: parsed.mark,
+    kind: '柱',
+    name: '',
+    place: '',
+    track: 'wall',
+    statedTrack: null,
+    note: '',
+    other: {},
+    retired: false,
+    stage: null,
+    tags: 0,
+    photos: 0,
+    ...more,
+  };
+};
+
+describe('finding members', () => {
+  const all = searchable([
+    member('い十'),
+    member('い三', { kind: '貫', place: 'い通り', stage: 'pegged' }),
+    member('は一', { name: 'だいこく', retired: true }),
+  ]);
+  const marks = (...args: [string, 'standing' | 'bare' | 'retired']) =>
+    findMembers(all, ...args).map(({ mark }) => mark as string);
+  test('in the order of the marks, not of their signs', () =>
+    expect(marks('', 'standing')).toEqual(['い三', 'い十']));
+  test('by any name of the kind', () => expect(marks('tie rail', 'standing')).toEqual(['い三']));
+  test('by words of different fields, kana of either kind', () =>
+    expect(marks('nuki イ通リ', 'standing')).toEqual(['い三']));
+  test('without a record', () => expect(marks('', 'bare')).toEqual(['い十']));
+  test('retired', () => expect(marks('ダイコク', 'retired')).toEqual(['は一']));
+  test('nothing', () => expect(marks('梁', 'standing')).toEqual([]));
+});
+
+describe('the form of a member', () => {
+  test('keeps the columns that it does not show', () => {
+    const other = { 材種: '杉' };
+    const body = memberBody(memberDraft(member('い三', { statedTrack: 'lath', note: ' n ' })), other);
+    expect(body).toEqual({ kind: '柱', name: '', place: '', track: 'lath', note: ' n ', other });
+    expect(memberBody(EMPTY_MEMBER, {}).track).toBeNull();
+  });
+  test('brings a mark into its normal form and refuses one that stands already', () => {
+    expect(readNewMark(' い　３ ', new Set())).toEqual({ mark: 'い 3' });
+    expect(readNewMark('い　３', new Set(['い 3']))).toEqual({ wrong: 'taken', mark: 'い 3' });
+    expect(readNewMark(' ', new Set())).toEqual({ wrong: 'empty' });
+  });
+});
+
+test('a stage is told as an interval, never as a date', async () => {
+  const t = await wordsOf('en');
+  const bound = (instant: string) => ({ instant, tag: 't', photo: 'p' });
+  const tell = (after: string | null, by: string | null) =>
+    stageIntervalWords(t, { after: after && bound(after), by: by && bound(by) } as never, (i) => i);
+  expect(tell('A', 'B')).toBe('after A, and by B');
+  expect(tell(null, 'B')).toMatch(/^by B/);
+  expect(tell('A', null)).toMatch(/^not yet on A/);
+  expect(tell(null, null)).toBe('not on record');
+});

@@ -1,0 +1,20 @@
+import i18next from 'i18next';
+import { en, ja } from '../../client/i18n/catalogs.ts';
+import type { Language } from '../../client/i18n/language.ts';
+import type { Words } from '../../client/i18n/words.ts';
+
+/** The translating function of one language, as the browser has it. */
+export async function wordsOf(lang: Language): Promise<Words> {
+  const instance = i18next.createInstance();
+  await instance.init({
+    showSupportNotice: false,
+    defaultNS: 'words',
+    ns: ['words'],
+    resources: { en: { words: en }, ja: { words: ja } },
+    lng: lang,
+    interpolation: { escapeValue: false },
+  });
+  return instance.getFixedT(lang, 'words');
+}
+
+export const LANGUAGES = ['en', 'ja'] as const;

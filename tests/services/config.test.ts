@@ -1,0 +1,63 @@
+import path from 'node:path';
+import { expect, it } from 'vitest';
+import { ConfigError, readConfig } from '../../server/config.ts';
+
+it('needs nothing', () => {
+  expect(readConfig({})).toEqual({
+    host: '127.0.0.1',
+    port: 4310,
+    origin: null,
+    dataFolder: path.resolve('data'),
+    database: { kind: 'embedded', folder: path.resolve('data/database') },
+    role: 'all',
+    logLevel: 'info',
+    owner: null,
+  });
+});
+
+it('takes a PostgreSQL with no other change, and empty values as absent', () => {
+  const config = readConfig({
+    DATABASE_URL: 'postgres://u@h/d',
+    PORT: '',
+    ARAKABE_ROLE: 'worker',
+    ARAKABE_URL: 'https://frame.example.org/',
+  });
+  expect(config).toMatchObject({
+    database: { kind: 'server', url: 'postgres://u@h/d' },
+    port: 4310,
+    role: 'worker',
+    origin: 'https://frame.example.org',
+  });
+});
+
+it('says everything that is wrong at once', () => {
+  const wrong = {
+    PORT: 'eighty',
+    DATABASE_URL: 'mysql://x',
+    ARAKABE_ROLE: 'boss',
+    ARAKABE_OWNER_PASSWORD: 'short',
+  };
+  const sentences = problemsOf(wrong);
+  for (const name of Object.keys(wrong))
+    expect(
+      sentences.some((sentence) => sentence.startsWith(name)),
+      name,
+    ).toBe(true);
+});
+
+it.each([
+  [{ ARAKABE_OWNER_EMAIL: 'owner@example.org' }, /belong together/],
+  [{ ARAKABE_ROLE: 'worker' }, /needs DATABASE_URL/],
+])('refuses what contradicts itself: %o', (environment, sentence) => {
+  expect(problemsOf(environment).join()).toMatch(sentence);
+});
+
+function problemsOf(environment: NodeJS.ProcessEnv): readonly string[] {
+  try {
+    readConfig(environment);
+    return [];
+  } catch (error) {
+    if (error instanceof ConfigError) return error.sentences;
+    throw error;
+  }
+}
