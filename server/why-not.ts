@@ -1,9 +1,11 @@
 import { FolderInUse } from './storage/folder-lock.ts';
 import { LedgerMismatch } from './storage/ledger-folder.ts';
+import { EmbeddedDatabaseBroken } from './storage/open-database.ts';
 
 /** Why the server cannot start, as a sentence for the person who starts it. */
 export function sayWhyNot(error: unknown): string {
-  if (error instanceof FolderInUse || error instanceof LedgerMismatch) return error.message;
+  const plain = [FolderInUse, LedgerMismatch, EmbeddedDatabaseBroken];
+  if (plain.some((kind) => error instanceof kind)) return (error as Error).message;
   const { code = '', message } = error as NodeJS.ErrnoException;
   return SENTENCES[code] ?? `Arakabe cannot start: ${message}`;
 }

@@ -23,9 +23,14 @@ export class LedgerFolder implements LedgerKeeper {
   /** Brings both sides to the longer of the two; throws a plain sentence where they tell different stories. */
   static async open(db: Db, folder: string): Promise<LedgerFolder> {
     const keeper = new LedgerFolder(db, folder);
-    for (const house of await keeper.#housesOnDisk()) await keeper.#reconcile(house);
-    for (const { houseId, size } of await db.selectFrom('ledger').select(['houseId', 'size']).execute())
-      await keeper.keep(houseId, size, []);
+    try {
+      for (const house of await keeper.#housesOnDisk()) await keeper.#reconcile(house);
+      for (const { houseId, size } of await db.selectFrom('ledger').select(['houseId', 'size']).execute())
+        await keeper.keep(houseId, size, []);
+    } catch (error) {
+      await keeper.close();
+      throw error;
+    }
     return keeper;
   }
 

@@ -38,7 +38,9 @@ async function openEmbedded(folder: string): Promise<Database> {
     import('@electric-sql/pglite/node-postgres'),
   ]);
   if (!folder.startsWith('memory://')) await mkdir(folder, { recursive: true });
-  const pglite = await PGlite.create(folder);
+  const pglite = await PGlite.create(folder).catch((cause: unknown) => {
+    throw new EmbeddedDatabaseBroken(folder, cause);
+  });
   const pool = new pg.Pool({ ...createPgConfig(pglite), max: 1, types, idleTimeoutMillis: 0 });
   const db = kyselyOver(pool);
   return {
@@ -51,6 +53,17 @@ async function openEmbedded(folder: string): Promise<Database> {
       await pglite.close();
     },
   };
+}
+
+/** As after a power cut in the middle of a write: the folder is there and cannot be opened. */
+export class EmbeddedDatabaseBroken extends Error {
+  constructor(folder: string, cause: unknown) {
+    super(
+      `The database in ${folder} cannot be opened. Nothing is lost: move that folder away and start again, ` +
+        'and it is made anew from the originals and the ledger files beside it.',
+      { cause },
+    );
+  }
 }
 
 async function openServer(url: string): Promise<Database> {

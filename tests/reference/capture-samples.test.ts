@@ -43,11 +43,11 @@ const TRAPS: readonly [file: string, zone: string, expected: object][] = [
     'Asia/Tokyo',
     { source: 'gps-offset', offsetMinutes: -300, uncertaintyS: 31 },
   ],
-  // Its GPS time repeats the local time; in Pennsylvania, where it was taken, it was five hours later by UTC.
+  // Its GPS time repeats the local time of Beijing, where its position lies.
   [
     'exif_real/nikon_d2h_gps_eq_local.jpg',
-    'America/New_York',
-    { source: 'house-zone', offsetMinutes: -300, flags: ['gps-not-utc'] },
+    'Asia/Shanghai',
+    { source: 'house-zone', offsetMinutes: 480, flags: ['gps-not-utc'] },
   ],
   ['exif_real/libexif_olympus_makernote_variant_4.jpg', 'Asia/Tokyo', { state: 'undated' }],
   ['timezones/Chars_exiftool.jpg', 'Europe/Stockholm', { source: 'house-zone', flags: ['implausible-year'] }],

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { appendFile, mkdir, readFile, writeFile } from 'node:fs/promises';
+import { appendFile, mkdir, readFile, rename, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { canonicalJson } from '#domain/ledger/canonical-json';
@@ -192,3 +192,20 @@ describe('the ledger file beside the embedded database', () => {
     await remove();
   });
 });
+
+it('a broken embedded database is refused with what to do, and comes back from the ledger file', async () => {
+  const { folder, remove } = await temporaryFolder();
+  const config = { kind: 'embedded' as const, folder: path.join(folder, 'database') };
+  const houses = path.join(folder, 'houses');
+  const house = randomUUID();
+  const record = await openRecord(config, houses);
+  await createHouse(record.context, HARU, house, FACTS);
+  await record.close();
+  await writeFile(path.join(config.folder, 'global', 'pg_control'), Buffer.alloc(8192, 7));
+  await expect(openRecord(config, houses)).rejects.toThrow(/move that folder away and start again/);
+  await rename(config.folder, path.join(folder, 'broken'));
+  const again = await openRecord(config, houses);
+  expect((await again.context.store.read.house(house, HARU.id))?.name).toBe('Boathouse');
+  await again.close();
+  await remove();
+}, 60_000);
