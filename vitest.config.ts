@@ -3,6 +3,7 @@ import { defineConfig } from 'vitest/config';
 /** One project a folder of tests/; the slow ones work with real processes, a real database, a real browser. */
 const TIMEOUTS: Record<string, number> = {
   domain: 10_000,
+  client: 20_000,
   architecture: 60_000,
   reference: 60_000,
   services: 30_000,

@@ -3,12 +3,16 @@ import path from 'node:path';
 import { buildClient, buildServer } from '../server/build.mjs';
 import { PlainError, ROOT, assertNode, installMissing, runPlainly } from '../server/install.mjs';
 import { prepareMachine } from './support/machine.mjs';
+import { findOtherNode } from './support/other-node.mjs';
 import { STEPS, runStep } from './support/steps.mjs';
 import { endGroup, runVitest } from './support/vitest-run.mjs';
 
 /** Projects that share one Vitest, and those that get the machine for themselves. */
-const TOGETHER = ['domain', 'reference', 'services', 'imaging', 'storage', 'http', 'architecture'];
+const TOGETHER = ['domain', 'reference', 'client', 'services', 'imaging', 'storage', 'http', 'architecture'];
 const ALONE = ['browser', 'torture'];
+/** The server's tests once more on a newer Node.js. */
+const NODE_24 = 'node24';
+const ON_NODE_24 = ['storage', 'http'];
 const ON_REQUEST = ['bench'];
 const STEP_NAMES = [...new Set(STEPS.map((step) => step.name))];
 
@@ -22,7 +26,7 @@ function readArguments(argv) {
   const own = cut < 0 ? argv : argv.slice(0, cut);
   const names = own.filter((word) => !word.startsWith('--'));
   const kills = own.find((word) => word.startsWith('--kills='))?.slice('--kills='.length);
-  const known = [...STEP_NAMES, ...TOGETHER, ...ALONE, ...ON_REQUEST];
+  const known = [...STEP_NAMES, ...TOGETHER, ...ALONE, NODE_24, ...ON_REQUEST];
   const unknown = names.filter((name) => !known.includes(name));
   if (unknown.length > 0)
     throw new PlainError(`There is no ${unknown.join(', ')}; there is ${known.join(', ')}.`);
@@ -43,6 +47,7 @@ function holdsTests(project) {
     readdirSync(folder, { recursive: true }).some((name) => name.endsWith('.test.ts'))
   )
     return true;
+  if (project === NODE_24) return true;
   console.log(`Nothing to run: tests/${project} holds no test.`);
   return false;
 }
@@ -57,10 +62,22 @@ async function runProjects(projects, { kills, args }) {
     ...(kills === undefined ? {} : { ARAKABE_TEST_KILLS: kills }),
   };
   const together = projects.filter((name) => TOGETHER.includes(name));
-  const groups = [together, ...projects.filter((name) => !TOGETHER.includes(name)).map((name) => [name])];
+  const alone = projects.filter((name) => !TOGETHER.includes(name) && name !== NODE_24);
+  const groups = [together, ...alone.map((name) => [name])];
   for (const group of groups)
     if (group.length > 0 && !stoppedBy) add(await runVitest(group, { environment, args, children }));
+  if (projects.includes(NODE_24) && !stoppedBy)
+    machine.absent.push(...(await runOnOtherNode({ environment, args, children })));
   return machine.absent;
+}
+
+async function runOnOtherNode(options) {
+  const { path: node, missing } = findOtherNode();
+  const what = 'the server tests on Node.js 24';
+  if (missing) return [{ what, reason: missing, required: !missing.startsWith('this is') }];
+  console.log(`Running ${what}.`);
+  add(await runVitest(ON_NODE_24, { ...options, node }));
+  return [];
 }
 
 /** On a developer's machine an absent program is said; where CI=true everything must be there. */

@@ -20,44 +20,71 @@ export interface JobQueue {
 
 /** Jobs in the same database, by pg-boss. `onError` hears what the queue itself cannot do. */
 export async function openJobQueue(database: Database, onError: (error: Error) => void): Promise<JobQueue> {
-  const boss = new PgBoss({
-    db: { executeSql: (text, values) => execute(database, text, values) },
-    schedule: false,
-  });
+  const line = new ClosableLine(database);
+  const boss = new PgBoss({ db: { executeSql: (text, values) => line.execute(text, values) }, schedule: false });
   boss.on('error', onError);
   await boss.start();
   await boss.createQueue(PICTURES);
   let worker: string | undefined;
   return {
     enqueuePictures: async (tx, photo) => {
-      const executeSql = (text: string, values: unknown[]) =>
-        tx.executeQuery(CompiledQuery.raw(text, values));
+      const executeSql = (text: string, values: unknown[]) => tx.executeQuery(CompiledQuery.raw(text, values));
       const options = { retryLimit: 3, retryDelay: 5, expireInSeconds: EXPIRE_S, db: { executeSql } };
       await boss.send(PICTURES, { photo }, options as PgBoss.SendOptions);
     },
     workOnPictures: async (make) => {
       const options = { batchSize: BATCH, pollingIntervalSeconds: 0.5 };
       worker = await boss.work<{ photo: string }>(PICTURES, options, (jobs) =>
-        make(jobs.map((job) => job.data.photo)),
+        line.during(() => make(jobs.map((job) => job.data.photo))),
       );
     },
     wake: () => {
       if (worker !== undefined) boss.notifyWorker(worker);
     },
-    close: () => boss.stop({ graceful: true, close: false, wait: true, timeout: 20_000 }),
+    close: async () => {
+      await boss.stop({ graceful: true, close: false, wait: true, timeout: 20_000 });
+      await line.close();
+    },
   };
 }
 
-/** A client of its own for each call: after a failed pool.query() the embedded database's next one would fail too. */
-async function execute(
-  database: Database,
-  text: string,
-  values: unknown[] | undefined,
-): Promise<{ rows: unknown[] }> {
-  const client = await database.pool.connect();
-  try {
-    return await client.query(text, values);
-  } finally {
-    client.release();
+/**
+ * The queue's way to the database. Stopping the queue does not wait for a fetch that is under way, so
+ * the line does; what comes after that finds it closed, and its jobs are taken up at the next start.
+ */
+class ClosableLine {
+  readonly #busy = new Set<Promise<unknown>>();
+  #closed = false;
+
+  constructor(private readonly database: Database) {}
+
+  execute(text: string, values: unknown[] | undefined): Promise<{ rows: unknown[] }> {
+    return this.#closed ? Promise.resolve({ rows: [] }) : this.during(() => this.#query(text, values));
+  }
+
+  async during<T>(work: () => Promise<T>): Promise<T> {
+    if (this.#closed) throw new Error('The queue is closed.');
+    const running = work();
+    this.#busy.add(running);
+    try {
+      return await running;
+    } finally {
+      this.#busy.delete(running);
+    }
+  }
+
+  /** A client of its own for each call: after a failed pool.query() the embedded database's next one would fail too. */
+  async #query(text: string, values: unknown[] | undefined): Promise<{ rows: unknown[] }> {
+    const client = await this.database.pool.connect();
+    try {
+      return await client.query(text, values);
+    } finally {
+      client.release();
+    }
+  }
+
+  async close(): Promise<void> {
+    this.#closed = true;
+    while (this.#busy.size > 0) await Promise.allSettled(this.#busy);
   }
 }

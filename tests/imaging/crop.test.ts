@@ -52,6 +52,21 @@ describe('a crop of the original', () => {
     expect(Buffer.compare(Buffer.from(plain), Buffer.from(bytes))).not.toBe(0);
   });
 
+  it('draws the outline in its place within a part', async () => {
+    const region = { shape: 'rectangle', x: 0.6, y: 0.2, w: 0.2, h: 0.2 } as const;
+    const bytes = await imaging().crop(
+      await signFile(),
+      'image/jpeg',
+      { x: 0.5, y: 0.1, w: 0.4, h: 0.4 },
+      400,
+      region,
+    );
+    // 0.6 of the picture is a quarter of the part's width; all around it is blue.
+    const [red = 0, , blue = 0] = await colourAt(bytes, 0.25, 0.5);
+    expect(red).toBeGreaterThan(blue);
+    expect(colourName(await colourAt(bytes, 0.5, 0.5))).toBe('blue');
+  });
+
   it('takes polygons', async () => {
     const points = [
       [0.6, 0.1],

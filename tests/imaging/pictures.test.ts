@@ -67,7 +67,7 @@ describe('thumbnail and preview', () => {
 
   it('say that a file is damaged, and still show what is left', async () => {
     const noise = { type: 'gaussian' as const, mean: 128, sigma: 40 };
-    const whole = await sharp({ create: { width: 800, height: 600, channels: 3, noise } })
+    const whole = await sharp({ create: { width: 800, height: 600, channels: 3, background: '#888', noise } })
       .jpeg()
       .toBuffer();
     const made = await make('half', whole.subarray(0, whole.length / 2));

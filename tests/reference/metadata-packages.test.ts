@@ -36,7 +36,8 @@ afterAll(() => exiftool?.end());
 
 async function truthOf(file: string): Promise<Truth> {
   if (!exiftool) throw new Error('ExifTool was not started.');
-  return (await exiftool.readRaw(file, { readArgs: ARGS })) as Truth;
+  const tags: unknown = await exiftool.readRaw(file, { readArgs: ARGS });
+  return tags as Truth;
 }
 
 describe.each(Object.entries(PACKAGES))(

@@ -19,13 +19,13 @@ export function endGroup(child) {
 }
 
 /** Runs projects in one Vitest; resolves to their tally, in which a crash of Vitest itself is one failure. */
-export async function runVitest(projects, { environment, args, children }) {
+export async function runVitest(projects, { environment, args, children, node = process.execPath }) {
   const folder = mkdtempSync(path.join(os.tmpdir(), 'arakabe-tally-'));
   const file = path.join(folder, 'tally.json');
   const reporter = path.join(ROOT, 'tests', 'support', 'tally-reporter.mjs');
   const status = await finished(
     spawn(
-      process.execPath,
+      node,
       [
         VITEST,
         'run',

@@ -62,6 +62,12 @@ export function checkClaims({ entries }: Page, journal: Journal): void {
   expect([...found.keys()].filter((name) => !asked.has(name))).toEqual([]);
 }
 
+/** How many of these requests the ledger holds already. */
+export function countStated({ entries }: Page, asked: readonly Asked[]): number {
+  const stated = new Set(entries.map((entry) => `${entry.kind} ${keyOf(entry)}`));
+  return asked.filter(({ claims }) => namesOf(claims).every((name) => stated.has(name))).length;
+}
+
 export async function readLedgerLines(dataFolder: string, house: string): Promise<string[]> {
   const text = await readFile(path.join(dataFolder, 'houses', house, 'ledger.jsonl'), 'utf8');
   // What stands after the last line feed is a torn line, which nobody was told of.

@@ -41,4 +41,9 @@ export class Journal {
   get acknowledged(): Asked[] {
     return this.asked.filter(({ acknowledged }) => acknowledged);
   }
+
+  /** Sent, but the connection broke before the answer. */
+  get unanswered(): Asked[] {
+    return this.asked.filter(({ acknowledged }) => !acknowledged);
+  }
 }

@@ -75,6 +75,7 @@ describe("rule 2: the house's zone, confirmed by GPS", () => {
     const known = { wallTime: '2024-10-27T02:30:00', gpsTime: '2024-10-27T01:29:30.000Z' };
     const capture = date(known, 'Europe/Vienna');
     expect(capture).toMatchObject({ instant: '2024-10-27T01:30:00.000Z', offsetMinutes: 60, flags: [] });
+    expect(capture.source).toBe('house-zone-and-gps');
     expect(capture.rejected).toContainEqual({
       source: 'house-zone',
       instant: '2024-10-27T00:30:00.000Z',
@@ -129,6 +130,8 @@ describe("rule 2: the house's zone, confirmed by GPS", () => {
 
   it.each([
     ['2026-03-30T22:30:00.000Z', 'gps-stale'],
+    // 14 h 40 min: 40 minutes past the furthest offset, +14:00.
+    ['2026-03-31T18:50:00.000Z', 'gps-stale'],
     ['2026-04-03T09:30:00.000Z', 'gps-disagrees'],
     ['2006-08-15T09:30:00.000Z', 'gps-disagrees'],
   ])('falls to the house zone where no offset fits: GPS %s is %s', (gpsTime, flag) => {
