@@ -2,7 +2,7 @@ import sharp, { type Metadata, type Sharp } from 'sharp';
 import type { MediaType } from '#domain/contract/shapes';
 import { isContainerWhole } from './container-whole.ts';
 import type { HeicDecoder } from './heic-decoder.ts';
-import { LIMIT_SECONDS, MAX_PIXELS, strictness, withinLimit } from './limits.ts';
+import { LIMIT_SECONDS, MAX_PIXELS, strictness } from './limits.ts';
 import type { FailOn } from './open-pixels.ts';
 
 const STRIP_ROWS = 16;
@@ -53,7 +53,7 @@ function small(path: string): Sharp {
 }
 
 function greys(image: Sharp): Promise<Buffer> {
-  return withinLimit(image.flatten().greyscale().raw().toBuffer());
+  return image.flatten().greyscale().raw().toBuffer();
 }
 
 /**

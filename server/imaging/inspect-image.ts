@@ -6,6 +6,7 @@ import type { Inspection, Refusal } from '../services/ports.ts';
 import { isDecodable } from './decode-check.ts';
 import type { HeicDecoder } from './heic-decoder.ts';
 import { MAX_PIXELS, withinLimit } from './limits.ts';
+import { isHeic } from './open-pixels.ts';
 import { readExif } from './read-exif.ts';
 import { readHead } from './read-head.ts';
 import { sniff, SNIFF_BYTES, type Sniffed } from './sniff.ts';
@@ -21,7 +22,10 @@ export async function inspectImage(path: string, heic: HeicDecoder): Promise<Ins
   const { width, height } = metadata.autoOrient;
   if (width * height > MAX_PIXELS) return tooManyPixels(width * height);
   const mediaType = typeOf(sniffed.mediaType, metadata);
-  if (!(await isDecodable(path, mediaType, metadata, heic))) return refuse('photo-damaged');
+  const check = isDecodable(path, mediaType, metadata, heic);
+  // A file that keeps the decoder busy for ever is as useless as one that gives nothing.
+  const decodable = await (isHeic(mediaType) ? check : withinLimit(check).catch(() => false));
+  if (!decodable) return refuse('photo-damaged');
   const readings = await readExif(path, mediaType, metadata);
   return { ok: true, mediaType, width, height, readings };
 }

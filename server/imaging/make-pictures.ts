@@ -13,7 +13,9 @@ export async function makePictures(
   to: { thumb: string; preview: string },
   heic: HeicDecoder,
 ): Promise<PictureState> {
-  const made = isHeic(mediaType) ? await fromHeic(original, heic) : await fromFile(original, mediaType);
+  const made = isHeic(mediaType)
+    ? await fromHeic(original, heic)
+    : await withinLimit(fromFile(original, mediaType)).catch(() => null);
   if (made === null) return 'unreadable';
   const thumb = await jpeg(fitInside(sharp(made.preview), THUMB_SIDE));
   await writeWhole(to.preview, made.preview);
@@ -28,7 +30,7 @@ interface Made {
 
 async function fromFile(path: string, mediaType: MediaType): Promise<Made | null> {
   const preview = (failOn: 'none' | 'warning' | 'error') =>
-    withinLimit(jpeg(fitInside(openUpright(path, failOn), PREVIEW_SIDE))).catch(() => null);
+    jpeg(fitInside(openUpright(path, failOn), PREVIEW_SIDE)).catch(() => null);
   const clean = await preview(strictness(mediaType));
   if (clean) return { preview: clean, state: 'ready' };
   const lenient = await preview('none');
