@@ -26,6 +26,12 @@ export async function makePictures(
   if (failures.length > 0) throw new AggregateError(failures, `${failures.length} photos got no pictures.`);
 }
 
+/** For a photo whose picture files are gone, as after their folder was deleted. */
+export async function makePicturesAgain({ store }: Context, photo: string): Promise<void> {
+  const file = await store.read.photoFile(photo);
+  if (file) await store.write(file.house, null, (writing) => writing.requestPictures(photo));
+}
+
 async function makeOne(context: Context, log: PictureLog, photo: string): Promise<void> {
   if (await log.isMade(photo)) return;
   const file = await context.store.read.photoFile(photo);

@@ -91,7 +91,7 @@ export interface HouseWriting extends RecordReader {
   readonly houseId: string;
   /** Appends a statement to the ledger and applies it to the tables. */
   say(statement: Statement): Promise<Entry>;
-  /** Has thumbnail and preview made once this is committed. */
+  /** Has thumbnail and preview made once this is committed, whether or not there were any before. */
   requestPictures(photo: string): Promise<void>;
 }
 

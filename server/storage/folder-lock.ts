@@ -1,27 +1,31 @@
-import { mkdir, open, readFile, rm } from 'node:fs/promises';
+import { randomInt } from 'node:crypto';
+import { mkdir, open, readFile, readdir, rm } from 'node:fs/promises';
 import path from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
 
-interface Holder {
-  readonly pid: number;
-  /** When the process started, as the system counts it: a number that was given out again is told apart. */
-  readonly started: string | null;
-}
+/** Several that start at the same moment all step back and try again; one that runs is still there after all tries. */
+const TRIES = 5;
+const STEP_BACK_MS = [20, 300] as const;
 
 /**
  * Takes the data folder for this process. Two embedded databases on one folder would silently lose
- * rows. A lock whose process is gone, as after kill -9, is taken over. Throws a plain sentence.
+ * rows. A lock whose process is gone, as after kill -9, counts for nothing. Throws a plain sentence.
+ *
+ * Each process writes a file of its own name and then looks for those of others: of two, at least one
+ * sees the other. One shared file could not be taken over without a moment in which two hold it.
  */
 export async function lockFolder(folder: string): Promise<() => Promise<void>> {
   await mkdir(folder, { recursive: true });
-  const file = path.join(folder, 'lock');
-  const me: Holder = { pid: process.pid, started: await startOf(process.pid) };
-  for (let attempt = 0; attempt < 3; attempt++) {
-    if (await create(file, me)) return () => rm(file, { force: true });
-    const holder = await readHolder(file);
-    if (holder && (await isAlive(holder))) throw new FolderInUse(folder, holder.pid);
-    await rm(file, { force: true });
+  const mine = nameOf(process.pid, await startOf(process.pid));
+  const giveBack = () => rm(path.join(folder, mine), { force: true });
+  for (let attempt = 1; ; attempt++) {
+    await write(path.join(folder, mine));
+    const holder = await otherHolder(folder, mine);
+    if (holder === undefined) return giveBack;
+    await giveBack();
+    if (attempt === TRIES) throw new FolderInUse(folder, holder);
+    await sleep(randomInt(...STEP_BACK_MS));
   }
-  throw new FolderInUse(folder, 0);
 }
 
 export class FolderInUse extends Error {
@@ -33,29 +37,29 @@ export class FolderInUse extends Error {
   }
 }
 
-async function create(file: string, me: Holder): Promise<boolean> {
-  try {
-    const handle = await open(file, 'wx');
-    await handle.writeFile(JSON.stringify(me));
-    await handle.sync();
-    await handle.close();
-    return true;
-  } catch (error) {
-    if ((error as NodeJS.ErrnoException).code === 'EEXIST') return false;
-    throw error;
-  }
+/** With when it started, as the system counts it: a process number that was given out again is told apart. */
+function nameOf(pid: number, started: string | null): string {
+  return `lock.${pid}.${started ?? 'unknown'}`;
 }
 
-async function readHolder(file: string): Promise<Holder | undefined> {
-  try {
-    return JSON.parse(await readFile(file, 'utf8')) as Holder;
-  } catch {
-    return undefined;
-  }
+async function write(file: string): Promise<void> {
+  const handle = await open(file, 'w');
+  await handle.sync();
+  await handle.close();
 }
 
-async function isAlive({ pid, started }: Holder): Promise<boolean> {
-  if (pid === process.pid) return false;
+/** The living process that has the folder or wants it too; what the dead left is cleared away. */
+async function otherHolder(folder: string, mine: string): Promise<number | undefined> {
+  for (const name of await readdir(folder)) {
+    const [, pid, started] = /^lock\.(\d+)\.(\d+|unknown)$/.exec(name) ?? [];
+    if (pid === undefined || name === mine) continue;
+    if (await isAlive(Number(pid), started === 'unknown' ? null : (started ?? null))) return Number(pid);
+    await rm(path.join(folder, name), { force: true });
+  }
+  return undefined;
+}
+
+async function isAlive(pid: number, started: string | null): Promise<boolean> {
   try {
     process.kill(pid, 0);
   } catch (error) {

@@ -7,6 +7,8 @@ const PICTURES = 'make-pictures';
 /** The queue sleeps half a second between fetches, so a fetch takes as many as two hands finish in about that time. */
 const BATCH = 8;
 const EXPIRE_S = 300;
+/** Any fixed number, other than that of the migrations. */
+const START_LOCK = 4_310_002;
 
 export interface JobQueue {
   /** Part of the transaction: the job exists only if the statement does. */
@@ -21,14 +23,20 @@ export interface JobQueue {
 /** Jobs in the same database, by pg-boss. `onError` hears what the queue itself cannot do. */
 export async function openJobQueue(database: Database, onError: (error: Error) => void): Promise<JobQueue> {
   const line = new ClosableLine(database);
-  const boss = new PgBoss({ db: { executeSql: (text, values) => line.execute(text, values) }, schedule: false });
+  const boss = new PgBoss({
+    db: { executeSql: (text, values) => line.execute(text, values) },
+    schedule: false,
+  });
   boss.on('error', onError);
-  await boss.start();
-  await boss.createQueue(PICTURES);
+  await oneStarterAtATime(database, async () => {
+    await boss.start();
+    await boss.createQueue(PICTURES);
+  });
   let worker: string | undefined;
   return {
     enqueuePictures: async (tx, photo) => {
-      const executeSql = (text: string, values: unknown[]) => tx.executeQuery(CompiledQuery.raw(text, values));
+      const executeSql = (text: string, values: unknown[]) =>
+        tx.executeQuery(CompiledQuery.raw(text, values));
       const options = { retryLimit: 3, retryDelay: 5, expireInSeconds: EXPIRE_S, db: { executeSql } };
       await boss.send(PICTURES, { photo }, options as PgBoss.SendOptions);
     },
@@ -46,6 +54,20 @@ export async function openJobQueue(database: Database, onError: (error: Error) =
       await line.close();
     },
   };
+}
+
+/** Of two that make the queue's tables at the same moment one would fail: pg-boss looks before it locks. */
+async function oneStarterAtATime(database: Database, start: () => Promise<void>): Promise<void> {
+  // The embedded database has one process, and one client, which `start` needs itself.
+  if (database.kind === 'embedded') return start();
+  const client = await database.pool.connect();
+  try {
+    await client.query('select pg_advisory_lock($1)', [START_LOCK]);
+    await start();
+  } finally {
+    await client.query('select pg_advisory_unlock($1)', [START_LOCK]).catch(() => undefined);
+    client.release();
+  }
 }
 
 /**
@@ -78,6 +100,10 @@ class ClosableLine {
     const client = await this.database.pool.connect();
     try {
       return await client.query(text, values);
+    } catch (error) {
+      // A text of several statements may have begun a transaction, in which nobody else must find himself.
+      await client.query('rollback').catch(() => undefined);
+      throw error;
     } finally {
       client.release();
     }

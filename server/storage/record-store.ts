@@ -62,7 +62,10 @@ function houseWriting(
       await announce(tx, house, eventOf(entry));
       return entry;
     },
-    requestPictures: (photo) => parts.enqueuePictures(tx, photo),
+    requestPictures: async (photo) => {
+      await tx.deleteFrom('picture').where('photoId', '=', photo).execute();
+      await parts.enqueuePictures(tx, photo);
+    },
   };
 }
 

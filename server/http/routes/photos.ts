@@ -5,6 +5,7 @@ import type { MediaType } from '#domain/contract/shapes';
 import type { Context } from '../../services/context.ts';
 import { cropPhoto } from '../../services/crop-photo.ts';
 import { Failure } from '../../services/failure.ts';
+import { makePicturesAgain } from '../../services/make-pictures.ts';
 import { placeTag, supersedeTag, withdrawTag } from '../../services/tags.ts';
 import type { Handlers } from '../implement.ts';
 import { receivePhotos } from '../upload.ts';
@@ -38,8 +39,8 @@ export function photoHandlers(context: Context, log: Logger, wakeJobs: () => voi
       res.setHeader('content-disposition', `inline; filename*=UTF-8''${encodeURIComponent(fileName)}`);
       return sendFile(res, context.files.original(sha256), mediaType);
     },
-    photoPreview: ({ params, res }) => sendPicture(context, res, params.photo, 'preview'),
-    photoThumb: ({ params, res }) => sendPicture(context, res, params.photo, 'thumb'),
+    photoPreview: ({ params, res }) => sendPicture(context, wakeJobs, res, params.photo, 'preview'),
+    photoThumb: ({ params, res }) => sendPicture(context, wakeJobs, res, params.photo, 'thumb'),
     photoCrop: async ({ params, query, res }) => {
       const jpeg = await cropPhoto(context, params.photo, query.xywh, query.width);
       res.setHeader('cache-control', FOREVER);
@@ -58,13 +59,21 @@ export function photoHandlers(context: Context, log: Logger, wakeJobs: () => voi
 
 async function sendPicture(
   context: Context,
+  wakeJobs: () => void,
   res: Response,
   photo: string,
   size: 'thumb' | 'preview',
 ): Promise<undefined> {
   const view = await required(context.store.read.photo(photo));
   if (view.pictures === 'pending' || view.pictures === 'unreadable') throw new Failure('picture-not-ready');
-  return sendFile(res, context.files.picture(view.sha256, size), 'image/jpeg');
+  try {
+    return await sendFile(res, context.files.picture(view.sha256, size), 'image/jpeg');
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'ENOENT') throw error;
+    await makePicturesAgain(context, photo);
+    wakeJobs();
+    throw new Failure('picture-not-ready');
+  }
 }
 
 function sendFile(res: Response, path: string, type: MediaType): Promise<undefined> {
@@ -75,7 +84,7 @@ function sendFile(res: Response, path: string, type: MediaType): Promise<undefin
       { headers, cacheControl: false, dotfiles: 'allow' },
       (error?: Error & { code?: string }) => {
         if (!error || error.code === 'ECONNABORTED' || res.headersSent) resolve(undefined);
-        else reject(error.code === 'ENOENT' ? new Failure('picture-not-ready') : error);
+        else reject(error);
       },
     );
   });

@@ -194,7 +194,7 @@ const hit: fc.Arbitrary<Hit> = fc.oneof(
   fc.nat(7).map((handle): Hit => ({ on: 'handle', handle })),
 );
 const anyEvent: fc.Arbitrary<BenchEvent> = fc.oneof(
-  fc.constantFrom('look', 'rectangle', 'polygon', 'tap').map((tool) => use(tool as BenchState['tool'])),
+  fc.constantFrom('look', 'rectangle', 'polygon', 'tap').map((tool) => use(tool)),
   fc.record({
     type: fc.constant('press' as const),
     at: place,

@@ -1,8 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { COVERING_KINDS } from '#domain/contract/shapes';
 import type { Track } from '#domain/frame/stage';
 import type { Mark } from '#domain/frame/mark';
 import {
   EMPTY_DRAFT,
+  KINDS,
   draftOf,
   factsOfDraft,
   offeredStages,
@@ -86,6 +88,8 @@ describe('a covering that is being planned', () => {
     expect(factsOfDraft(draftOf(view))).toEqual(facts);
   });
 });
+
+test('all kinds of the contract are offered', () => expect(KINDS).toEqual(COVERING_KINDS));
 
 describe('pasted marks', () => {
   test('by line, comma, tab, 読点; in normal form; each once', () => {

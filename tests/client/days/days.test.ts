@@ -30,7 +30,14 @@ test('what closes next stands first, what has no day last, what has closed not a
     { coverings: [covering('closed', null, '2026-04-01T00:00:00.000Z'), covering('late', -2)] },
     { coverings: [covering('open-end', null)] },
     { coverings: [covering('soon', 3)] },
+    { coverings: [covering('other-open-end', null), covering('today', 0)] },
   ];
   const report = { days } as unknown as ClosingReportView;
-  expect(nextClosings(report).map(({ id }) => id)).toEqual(['late', 'soon', 'open-end']);
+  expect(nextClosings(report).map(({ id }) => id)).toEqual([
+    'late',
+    'today',
+    'soon',
+    'open-end',
+    'other-open-end',
+  ]);
 });

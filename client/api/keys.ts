@@ -1,0 +1,21 @@
+/** Query keys. Everything of a house hangs below ['house', id], so that one statement can refresh it all. */
+export const keys = {
+  session: ['session'] as const,
+  link: (link: string) => ['link', link] as const,
+  tokens: ['tokens'] as const,
+  houses: ['houses'] as const,
+  allOf: (house: string) => ['house', house] as const,
+  house: (house: string) => ['house', house, 'facts'] as const,
+  people: (house: string) => ['house', house, 'people'] as const,
+  members: (house: string) => ['house', house, 'members'] as const,
+  member: (house: string, mark: string) => ['house', house, 'members', mark] as const,
+  days: (house: string) => ['house', house, 'days'] as const,
+  day: (house: string, date: string) => ['house', house, 'days', date] as const,
+  photos: (house: string, filter: object = {}) => ['house', house, 'photos', filter] as const,
+  allPhotos: (house: string) => ['house', house, 'photos'] as const,
+  photo: (house: string, photo: string) => ['house', house, 'photo', photo] as const,
+  coverings: (house: string) => ['house', house, 'coverings'] as const,
+  report: (house: string) => ['house', house, 'report'] as const,
+  ledger: (house: string, from?: number) =>
+    from === undefined ? (['house', house, 'ledger'] as const) : (['house', house, 'ledger', from] as const),
+};

@@ -1,0 +1,129 @@
+import { QueryClientProvider } from '@tanstack/react-query';
+import { createBrowserRouter, type RouteObject } from 'react-router';
+import { RouterProvider } from 'react-router/dom';
+import { createQueryClient } from './api/query-client.ts';
+import { Broken } from './shell/broken.tsx';
+import { Frame } from './shell/frame.tsx';
+import { HouseFrame } from './shell/house-frame.tsx';
+import { NotFound } from './shell/not-found.tsx';
+import { Protected } from './shell/protected.tsx';
+import { Spinner } from './parts/spinner.tsx';
+
+const houseScreens: RouteObject[] = [
+  {
+    index: true,
+    lazy: async () => ({ Component: (await import('./screens/days/journal-screen.tsx')).JournalScreen }),
+  },
+  {
+    path: 'days/:date',
+    lazy: async () => ({ Component: (await import('./screens/days/day-screen.tsx')).DayScreen }),
+  },
+  {
+    path: 'photos',
+    lazy: async () => ({ Component: (await import('./screens/photos/photos-screen.tsx')).PhotosScreen }),
+  },
+  {
+    path: 'photos/:photo',
+    lazy: async () => ({ Component: (await import('./screens/bench/bench-screen.tsx')).BenchScreen }),
+  },
+  {
+    path: 'members',
+    lazy: async () => ({ Component: (await import('./screens/members/members-screen.tsx')).MembersScreen }),
+  },
+  {
+    path: 'members/:mark',
+    lazy: async () => ({ Component: (await import('./screens/members/member-screen.tsx')).MemberScreen }),
+  },
+  {
+    path: 'schedule',
+    lazy: async () => ({
+      Component: (await import('./screens/schedule/schedule-screen.tsx')).ScheduleScreen,
+    }),
+  },
+  {
+    path: 'coverings',
+    lazy: async () => ({
+      Component: (await import('./screens/coverings/coverings-screen.tsx')).CoveringsScreen,
+    }),
+  },
+  {
+    path: 'coverings/new',
+    lazy: async () => ({
+      Component: (await import('./screens/coverings/covering-form-screen.tsx')).CoveringFormScreen,
+    }),
+  },
+  {
+    path: 'coverings/:covering',
+    lazy: async () => ({
+      Component: (await import('./screens/coverings/covering-screen.tsx')).CoveringScreen,
+    }),
+  },
+  {
+    path: 'report',
+    lazy: async () => ({ Component: (await import('./screens/report/report-screen.tsx')).ReportScreen }),
+  },
+  {
+    path: 'people',
+    lazy: async () => ({ Component: (await import('./screens/people/people-screen.tsx')).PeopleScreen }),
+  },
+  {
+    path: 'ledger',
+    lazy: async () => ({ Component: (await import('./screens/ledger/ledger-screen.tsx')).LedgerScreen }),
+  },
+  {
+    path: 'settings',
+    lazy: async () => ({ Component: (await import('./screens/houses/settings-screen.tsx')).SettingsScreen }),
+  },
+  { path: '*', Component: NotFound },
+];
+
+const routes: RouteObject[] = [
+  {
+    path: '/',
+    Component: Frame,
+    ErrorBoundary: Broken,
+    HydrateFallback: Spinner,
+    children: [
+      {
+        path: 'sign-in',
+        lazy: async () => ({
+          Component: (await import('./screens/account/sign-in-screen.tsx')).SignInScreen,
+        }),
+      },
+      {
+        path: 'link/:link',
+        lazy: async () => ({ Component: (await import('./screens/account/link-screen.tsx')).LinkScreen }),
+      },
+      {
+        Component: Protected,
+        children: [
+          {
+            index: true,
+            lazy: async () => ({
+              Component: (await import('./screens/houses/houses-screen.tsx')).HousesScreen,
+            }),
+          },
+          {
+            path: 'account',
+            lazy: async () => ({
+              Component: (await import('./screens/account/account-screen.tsx')).AccountScreen,
+            }),
+          },
+          { path: 'houses/:house', Component: HouseFrame, ErrorBoundary: Broken, children: houseScreens },
+        ],
+      },
+      { path: '*', Component: NotFound },
+    ],
+  },
+];
+
+const queryClient = createQueryClient();
+const router = createBrowserRouter(routes);
+
+export function App() {
+  return (
+    <QueryClientProvider client={queryClient}>
+      <RouterProvider router={router} />
+    </QueryClientProvider>
+  );
+}

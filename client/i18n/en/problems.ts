@@ -1,0 +1,74 @@
+import type { ProblemCode } from '#domain/contract/problems';
+
+export const problems = {
+  offline: 'The server did not answer. Check the network and try again; what you typed is still here.',
+  unexpected: 'Something went wrong in this browser. Load the page again.',
+  details: '({{details}})',
+  unstated: {
+    file: 'This file',
+    found: 'something else',
+    limit: 'the limit',
+    marks: 'some marks',
+    mark: 'this member',
+    stage: 'this stage',
+    zone: 'this zone',
+    email: 'this address',
+    covering: 'this covering',
+    seconds: 'some',
+    megapixels: 'too many',
+  },
+  code: {
+    'invalid-request': 'Something in this form does not fit. Check what you entered and send it again.',
+    'invalid-json': 'The request arrived garbled. Load the page again and repeat it.',
+    'not-signed-in': 'You are not signed in any more. Sign in and repeat what you did.',
+    'wrong-credentials': 'E-mail and password do not belong together. Check both and try again.',
+    'cross-site-request':
+      'The request came from another site and was refused. Open this page from its own address.',
+    'not-permitted': 'Your role in this house does not allow this. Ask the keeper of the record.',
+    'not-found': 'This is not here, or it belongs to a house that you do not work on.',
+    'method-not-allowed': 'The server does not do this at that address. Load the page again.',
+    'id-used-for-something-else':
+      'This was saved before with other content. Load the page again and repeat your change.',
+    'email-in-use': 'There is already an account with {{email}}. Sign in with it instead.',
+    'tag-withdrawn':
+      'The tag of {{mark}} has been withdrawn meanwhile. Look at the photo again and place a new one.',
+    'tag-superseded':
+      'Somebody has replaced the tag of {{mark}} meanwhile. Look at the new one before you change it.',
+    'covering-closed': '“{{covering}}” has closed and cannot be changed. Take the closing back first.',
+    'covering-not-closed': '“{{covering}}” has not closed, so there is no closing to take back.',
+    'schedule-changed-since-preview':
+      'The schedule has changed since this preview. Look at the new preview and agree again.',
+    'last-owner': 'A house needs a keeper of its record. Make somebody else keeper first.',
+    'link-used-or-expired': 'This link has been used or has expired. Ask for a new one.',
+    'file-too-large': '{{file}} is larger than {{limit}} MB. Send a smaller file.',
+    'request-too-large': 'This is more than the server takes at once. Send it in smaller parts.',
+    'unsupported-media-type':
+      'The server cannot read this kind of content. Choose a file of a kind that is named here.',
+    'unknown-zone': 'There is no time zone {{zone}}. Choose one from the list, e.g. Asia/Tokyo.',
+    'unknown-marks': 'The schedule does not have {{marks}}. Enter these members first, or correct the marks.',
+    'stage-outside-track':
+      '{{mark}} cannot be asked for at the stage “{{stage}}” here. Choose a stage that it passes and at which it is still seen.',
+    'closing-in-the-future': 'A closing cannot lie in the future. Give the time at which it closed.',
+    'schedule-unreadable':
+      '{{file}} cannot be read as a schedule. Save it as CSV (UTF-8) or XLSX and choose it again.',
+    'schedule-has-bad-rows':
+      'Some rows cannot be imported. Correct them in the file, or agree to leave them out.',
+    'schedule-has-no-mark-column': 'No column holds the marks. Say below which column it is.',
+    'no-photo-in-request': 'No photo arrived. Choose at least one.',
+    'photo-empty': '{{file}} is empty. Copy it from the camera again.',
+    'photo-not-an-image': '{{file}} is not a photo ({{found}}). Choose the photo itself.',
+    'photo-type-not-supported':
+      '{{file}} is of a kind that cannot be kept ({{found}}). Save it as JPEG, PNG, TIFF, WebP, HEIC or AVIF.',
+    'photo-too-many-pixels':
+      '{{file}} has {{megapixels}} megapixels, more than {{limit}}. Send a smaller picture.',
+    'photo-damaged': '{{file}} is damaged and cannot be opened. Copy it from the camera again.',
+    'photo-interrupted': '{{file}} did not arrive completely. Send it again.',
+    'picture-not-ready': 'The small picture is still being made. Wait a moment.',
+    'crop-outside-image': 'This part lies outside the picture. Draw the region again.',
+    'too-many-attempts': 'Too many attempts in a short time. Wait {{seconds}} seconds and try again.',
+    'internal-error':
+      'The server made a mistake. Nothing was saved of this step; try again, and tell whoever runs the program if it stays.',
+    'storage-full':
+      'The server has no room left. Tell whoever runs the program; nothing was saved of this step.',
+  } satisfies Record<ProblemCode, string>,
+} as const;

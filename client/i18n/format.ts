@@ -1,0 +1,53 @@
+import type { Language } from './language.ts';
+
+export const LOCALES = { en: 'en-GB', ja: 'ja-JP' } as const;
+
+/** A zone that this browser does not know is shown as UTC, and says so, rather than not at all. */
+function written(at: Date, lang: Language, zone: string, options: Intl.DateTimeFormatOptions): string {
+  const isKnown = knowsZone(zone);
+  const timeZone = isKnown ? zone : 'UTC';
+  const text = new Intl.DateTimeFormat(LOCALES[lang], { ...options, timeZone }).format(at);
+  return isKnown ? text : `${text} UTC`;
+}
+
+function knowsZone(zone: string): boolean {
+  try {
+    new Intl.DateTimeFormat('en', { timeZone: zone });
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** `iso`: UTC instant; shown as date and time in `zone` (IANA). */
+export function formatInstant(iso: string, zone: string, lang: Language): string {
+  return written(new Date(iso), lang, zone, { dateStyle: 'medium', timeStyle: 'short' });
+}
+
+/** The time of day alone, for lists within one day. */
+export function formatTime(iso: string, zone: string, lang: Language): string {
+  return written(new Date(iso), lang, zone, { timeStyle: 'short' });
+}
+
+/** `day`: YYYY-MM-DD, already in the house's zone; shown with its weekday. */
+export function formatDay(day: string, lang: Language): string {
+  const options = { weekday: 'short', day: 'numeric', month: 'short', year: 'numeric' } as const;
+  return written(new Date(`${day}T00:00:00Z`), lang, 'UTC', options);
+}
+
+export function formatNumber(value: number, lang: Language): string {
+  return new Intl.NumberFormat(LOCALES[lang]).format(value);
+}
+
+export function formatList(items: readonly string[], lang: Language): string {
+  return new Intl.ListFormat(LOCALES[lang], { type: 'conjunction' }).format(items);
+}
+
+/** The calendar day of an instant in a zone, as YYYY-MM-DD. */
+export function dayIn(zone: string, at: Date): string {
+  const timeZone = knowsZone(zone) ? zone : 'UTC';
+  const numeric = { year: 'numeric', month: '2-digit', day: '2-digit', calendar: 'gregory' } as const;
+  const parts = new Intl.DateTimeFormat('en-GB', { ...numeric, timeZone }).formatToParts(at);
+  const part = (type: string) => parts.find((p) => p.type === type)?.value ?? '';
+  return `${part('year')}-${part('month')}-${part('day')}`;
+}

@@ -1,0 +1,62 @@
+import type { TranslationOf } from '../catalog.ts';
+import type { account as english } from '../en/account.ts';
+
+export const account = {
+  signIn: {
+    title: 'サインイン',
+    lead: '荒壁は木組みの写真記録です。どの写真にどの部材が写り、隠れる前に何の記録が足りないかを示し、部材ごとの履歴を残します。',
+    email: 'メールアドレス',
+    password: 'パスワード',
+    submit: 'サインイン',
+    noAccount:
+      'アカウントがない人は、建物の記録の責任者から一度だけ使えるリンクを受け取ってください。最初のアカウントは、サーバーの起動時に表示されるリンクで作ります。',
+  },
+  link: {
+    firstTitle: '最初のアカウントを作る',
+    firstLead: 'このアカウントで建物の記録を始め、ほかの人に役割を渡します。',
+    joinTitle: '「{{house}}」の記録に加わる',
+    joinLead: '役割：{{role}}',
+    name: 'お名前',
+    nameHint: '記録したものすべてに、この名前が残ります。',
+    passwordHint: '10文字以上。短い文にすると覚えやすくなります。',
+    submit: 'アカウントを作る',
+    loading: 'リンクを確かめています…',
+    signedIn:
+      '{{name}}としてサインインしています。このリンクは別のアカウントを作ります。ご自分用でなければ、先にサインアウトしてください。',
+    openHouses: '建物の一覧へ',
+  },
+  missing: {
+    email: 'メールアドレスを入れてください（例 name@example.org）。',
+    password: 'パスワードを入れてください。',
+    shortPassword: '10文字以上にしてください。今は{{count, number}}文字です。',
+    name: 'お名前を入れてください。',
+  },
+  title: 'アカウント',
+  details: 'ご本人',
+  nameLabel: 'お名前',
+  tokens: {
+    title: 'アクセストークン',
+    lead: 'フォルダーから写真を送るなど、スクリプトがあなたの名前で働くための鍵です。あなたにできることはすべてできます。',
+    none: 'トークンはまだありません',
+    noneText: 'スクリプトを使うときだけ必要です。',
+    list: 'トークンの一覧',
+    name: '用途',
+    created: '作成',
+    used: '最後の使用',
+    expires: '期限',
+    never: 'なし',
+    action: '操作',
+    newName: '新しいトークンの用途',
+    lasting: '使える期間',
+    lastingChoice: { month: '30日', year: '1年', always: '終了するまで' },
+    submit: 'トークンを作る',
+    secretTitle: '「{{name}}」の秘密の文字列です。表示は今だけです。',
+    secretText: 'スクリプトが読む場所に写してください。「Authorization: Bearer …」として送ります。',
+    secret: '秘密の文字列',
+    end: '終了',
+    endNamed: 'トークン「{{name}}」を終了',
+    endTitle: 'トークン「{{name}}」を終了しますか？',
+    endText: 'これを使うスクリプトはすぐに止まります。元には戻せません。',
+    nameMissing: '用途を入れてください。',
+  },
+} as const satisfies TranslationOf<typeof english>;

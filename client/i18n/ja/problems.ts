@@ -1,0 +1,74 @@
+import type { TranslationOf } from '../catalog.ts';
+import type { problems as english } from '../en/problems.ts';
+
+export const problems = {
+  offline:
+    'サーバーから返事がありません。通信を確かめて、もう一度試してください。入力した内容は残っています。',
+  unexpected: 'このブラウザーの中で不具合が起きました。ページを読み込み直してください。',
+  details: '（{{details}}）',
+  unstated: {
+    file: 'このファイル',
+    found: '別のもの',
+    limit: '上限',
+    marks: '一部の番付',
+    mark: 'この部材',
+    stage: 'この段階',
+    zone: 'この時間帯',
+    email: 'このアドレス',
+    covering: 'この工事',
+    seconds: '数百',
+    megapixels: '多すぎる',
+  },
+  code: {
+    'invalid-request': '入力に合わないところがあります。見直してから、もう一度送ってください。',
+    'invalid-json': '送信が途中で崩れました。ページを読み込み直して、もう一度行ってください。',
+    'not-signed-in': 'サインインが切れています。サインインしてから、もう一度行ってください。',
+    'wrong-credentials': 'メールアドレスとパスワードが合いません。両方を確かめてください。',
+    'cross-site-request':
+      '別のサイトからの送信なので断りました。このページを元のアドレスから開いてください。',
+    'not-permitted': 'この建物でのあなたの役割ではできません。記録の責任者に頼んでください。',
+    'not-found': '見つからないか、担当していない建物のものです。',
+    'method-not-allowed': 'このアドレスではできない操作です。ページを読み込み直してください。',
+    'id-used-for-something-else':
+      '以前に別の内容で保存されています。ページを読み込み直して、変更をやり直してください。',
+    'email-in-use': '{{email}} のアカウントはもうあります。それでサインインしてください。',
+    'tag-withdrawn': '{{mark}} の記入はその間に取り消されました。写真を見直して、新しく記入してください。',
+    'tag-superseded': '{{mark}} の記入はその間に誰かが改めました。新しい記入を見てから変更してください。',
+    'covering-closed':
+      '「{{covering}}」はもうふさいだので変更できません。先に「ふさいだ」を取り消してください。',
+    'covering-not-closed': '「{{covering}}」はまだふさいでいないので、取り消すものがありません。',
+    'schedule-changed-since-preview':
+      '確認の後に部材表が変わりました。新しい確認の内容を見て、もう一度同意してください。',
+    'last-owner': '建物には記録の責任者が必要です。先にほかの人を責任者にしてください。',
+    'link-used-or-expired': 'このリンクは使用済みか期限切れです。新しいリンクを頼んでください。',
+    'file-too-large': '{{file}} は {{limit}} MB を超えています。小さいファイルを送ってください。',
+    'request-too-large': '一度に受け取れる量を超えています。分けて送ってください。',
+    'unsupported-media-type': 'この種類の内容は読めません。ここに挙げた種類のファイルを選んでください。',
+    'unknown-zone': '{{zone}} という時間帯はありません。一覧から選んでください（例 Asia/Tokyo）。',
+    'unknown-marks': '{{marks}} は部材表にありません。先に部材を登録するか、番付を直してください。',
+    'stage-outside-track':
+      '{{mark}} には、ここで「{{stage}}」の記録を求められません。通る段階で、まだ見えるものを選んでください。',
+    'closing-in-the-future': 'ふさいだ時刻が未来になっています。実際にふさいだ時刻を入れてください。',
+    'schedule-unreadable':
+      '{{file}} を部材表として読めません。CSV（UTF-8）か XLSX で保存して、選び直してください。',
+    'schedule-has-bad-rows':
+      '取り込めない行があります。ファイルを直すか、その行を除くことに同意してください。',
+    'schedule-has-no-mark-column': '番付の列が見つかりません。どの列が番付か、下で指定してください。',
+    'no-photo-in-request': '写真が届いていません。一枚以上選んでください。',
+    'photo-empty': '{{file}} は空です。カメラからもう一度取り込んでください。',
+    'photo-not-an-image': '{{file}} は写真ではありません（{{found}}）。写真そのものを選んでください。',
+    'photo-type-not-supported':
+      '{{file}} は保存できない種類です（{{found}}）。JPEG・PNG・TIFF・WebP・HEIC・AVIF のどれかにしてください。',
+    'photo-too-many-pixels':
+      '{{file}} は {{megapixels}} メガピクセルあり、上限の {{limit}} を超えています。小さい画像を送ってください。',
+    'photo-damaged': '{{file}} は壊れていて開けません。カメラからもう一度取り込んでください。',
+    'photo-interrupted': '{{file}} は途中までしか届いていません。もう一度送ってください。',
+    'picture-not-ready': '小さい画像を作っている途中です。少し待ってください。',
+    'crop-outside-image': 'この範囲は画像の外です。範囲を描き直してください。',
+    'too-many-attempts': '短い間に試した回数が多すぎます。{{seconds}}秒待ってからもう一度試してください。',
+    'internal-error':
+      'サーバーで不具合が起きました。この操作は何も保存されていません。もう一度試し、続くときは運用している人に知らせてください。',
+    'storage-full':
+      'サーバーの空きがありません。運用している人に知らせてください。この操作は保存されていません。',
+  },
+} as const satisfies TranslationOf<typeof english>;

@@ -1,0 +1,13 @@
+import type { TFunction } from 'i18next';
+import type { TranslationOf } from './catalog.ts';
+import type { en } from './catalogs.ts';
+
+declare module 'i18next' {
+  interface CustomTypeOptions {
+    defaultNS: 'words';
+    resources: { words: TranslationOf<typeof en> };
+  }
+}
+
+/** The translating function, typed by the English catalogs. */
+export type Words = TFunction<'words'>;

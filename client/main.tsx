@@ -1,0 +1,14 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App } from './app.tsx';
+import { startWords } from './i18n/start.ts';
+import './style/index.css';
+
+startWords();
+const root = document.getElementById('root');
+if (!root) throw new Error('The page has no #root.');
+createRoot(root).render(
+  <StrictMode>
+    <App />
+  </StrictMode>,
+);

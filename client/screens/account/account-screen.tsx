@@ -1,0 +1,24 @@
+import { useSession } from '../../api/use-session.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { Page } from '../../parts/page.tsx';
+import { TokenSection } from './token-section.tsx';
+
+export function AccountScreen() {
+  const { t } = useWords();
+  const account = useSession().data?.account;
+  if (!account) return null;
+  return (
+    <Page title={t('account.title')} breadcrumb={[{ to: '/', label: t('common.nav.houses') }]}>
+      <section className="section">
+        <h2>{t('account.details')}</h2>
+        <dl className="facts">
+          <dt>{t('account.nameLabel')}</dt>
+          <dd>{account.name}</dd>
+          <dt>{t('account.signIn.email')}</dt>
+          <dd>{account.email}</dd>
+        </dl>
+      </section>
+      <TokenSection />
+    </Page>
+  );
+}

@@ -1,0 +1,75 @@
+import { useState, type FormEvent } from 'react';
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { useNavigate } from 'react-router';
+import { call } from '../../api/call.ts';
+import { keys } from '../../api/keys.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { Button } from '../../parts/button.tsx';
+import { Field } from '../../parts/field.tsx';
+import { ProblemNotice } from '../../parts/notice.tsx';
+import { isLongEnough, looksLikeEmail } from './credentials.ts';
+
+/** `invited`: the address that the link was made for, if any. */
+export function LinkForm({ link, invited }: { link: string; invited: string | null }) {
+  const { t } = useWords();
+  const client = useQueryClient();
+  const navigate = useNavigate();
+  const [name, setName] = useState('');
+  const [email, setEmail] = useState(invited ?? '');
+  const [password, setPassword] = useState('');
+  const [tried, setTried] = useState(false);
+  const make = useMutation({
+    mutationFn: () =>
+      call('useLink', { params: { link }, body: { name: name.trim(), email: email.trim(), password } }),
+    onSuccess: async () => {
+      await client.invalidateQueries({ queryKey: keys.session });
+      await navigate('/', { replace: true });
+    },
+  });
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    setTried(true);
+    if (name.trim() !== '' && looksLikeEmail(email) && isLongEnough(password)) make.mutate();
+  };
+  const shortness = t('account.missing.shortPassword', { count: password.length });
+  return (
+    <form className="form" onSubmit={submit} noValidate>
+      <Field
+        label={t('account.link.name')}
+        description={t('account.link.nameHint')}
+        name="name"
+        autoComplete="name"
+        maxLength={100}
+        value={name}
+        onChange={setName}
+        error={tried && name.trim() === '' ? t('account.missing.name') : null}
+      />
+      <Field
+        label={t('account.signIn.email')}
+        type="email"
+        name="email"
+        autoComplete="username"
+        value={email}
+        onChange={setEmail}
+        isReadOnly={invited !== null}
+        error={tried && !looksLikeEmail(email) ? t('account.missing.email') : null}
+      />
+      <Field
+        label={t('account.signIn.password')}
+        description={t('account.link.passwordHint')}
+        type="password"
+        name="new-password"
+        autoComplete="new-password"
+        value={password}
+        onChange={setPassword}
+        error={tried && !isLongEnough(password) ? shortness : null}
+      />
+      <ProblemNotice error={make.error} />
+      <div className="row">
+        <Button type="submit" look="act" isPending={make.isPending}>
+          {t('account.link.submit')}
+        </Button>
+      </div>
+    </form>
+  );
+}

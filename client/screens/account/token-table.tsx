@@ -1,0 +1,67 @@
+import { useState } from 'react';
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import type { TokenView } from '#domain/contract/views';
+import { call } from '../../api/call.ts';
+import { keys } from '../../api/keys.ts';
+import { formatInstant } from '../../i18n/format.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { Button } from '../../parts/button.tsx';
+import { Confirm } from '../../parts/confirm.tsx';
+import { Table } from '../../parts/table.tsx';
+
+/** Tokens belong to no house: their times are shown in the zone of this device. */
+const HERE = Intl.DateTimeFormat().resolvedOptions().timeZone;
+
+export function TokenTable({ tokens }: { tokens: readonly TokenView[] }) {
+  const { t, lang } = useWords();
+  const client = useQueryClient();
+  const [ending, setEnding] = useState<TokenView | null>(null);
+  const end = useMutation({
+    mutationFn: (token: string) => call('deleteToken', { params: { token } }),
+    onSuccess: async () => {
+      setEnding(null);
+      await client.invalidateQueries({ queryKey: keys.tokens });
+    },
+  });
+  const time = (at: string | null) =>
+    at === null ? t('account.tokens.never') : formatInstant(at, HERE, lang);
+  const headings = (['name', 'created', 'used', 'expires', 'action'] as const).map((key) =>
+    t(`account.tokens.${key}`),
+  );
+  return (
+    <>
+      <Table label={t('account.tokens.list')} hideLabel headings={headings}>
+        {tokens.map((token) => (
+          <tr key={token.id}>
+            <th scope="row">{token.name}</th>
+            <td>{time(token.createdAt)}</td>
+            <td>{time(token.lastUsedAt)}</td>
+            <td>{time(token.expiresAt)}</td>
+            <td>
+              <Button
+                look="danger"
+                aria-label={t('account.tokens.endNamed', { name: token.name })}
+                onPress={() => setEnding(token)}
+              >
+                {t('account.tokens.end')}
+              </Button>
+            </td>
+          </tr>
+        ))}
+      </Table>
+      <Confirm
+        title={t('account.tokens.endTitle', { name: ending?.name ?? '' })}
+        text={t('account.tokens.endText')}
+        yes={t('account.tokens.end')}
+        isOpen={ending !== null}
+        isPending={end.isPending}
+        error={end.error}
+        onYes={() => ending && end.mutate(ending.id)}
+        onClose={() => {
+          setEnding(null);
+          end.reset();
+        }}
+      />
+    </>
+  );
+}

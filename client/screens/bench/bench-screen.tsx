@@ -1,0 +1,38 @@
+import { useQuery } from '@tanstack/react-query';
+import { useParams, useSearchParams } from 'react-router';
+import { call } from '../../api/call.ts';
+import { keys } from '../../api/keys.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { Page } from '../../parts/page.tsx';
+import { QueryState } from '../../parts/query-state.tsx';
+import { NotFound } from '../../shell/not-found.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+import { filterAddress, readFilter } from '../photos/photo-filter.ts';
+import { Bench } from './bench.tsx';
+import { PhotoTurner } from './photo-turner.tsx';
+import './bench.css';
+
+/** One photo on the bench: look at it, draw on it, say what it shows. */
+export function BenchScreen() {
+  const { t } = useWords();
+  const { id: house } = useHouse();
+  const { photo = '' } = useParams();
+  const [search] = useSearchParams();
+  const filter = readFilter(search);
+  const query = useQuery({
+    queryKey: keys.photo(house, photo),
+    queryFn: ({ signal }) => call('readPhoto', { params: { photo }, signal }),
+  });
+  if (query.data && query.data.house !== house) return <NotFound />;
+  return (
+    <Page
+      title={t('bench.title', { file: query.data?.fileName ?? '' })}
+      breadcrumb={[{ to: `/houses/${house}/photos${filterAddress(filter)}`, label: t('common.nav.photos') }]}
+      actions={<PhotoTurner house={house} photo={photo} filter={filter} />}
+    >
+      <QueryState query={query}>
+        {(detail) => <Bench key={detail.id} photo={detail} filter={filter} wanted={search.get('tag')} />}
+      </QueryState>
+    </Page>
+  );
+}

@@ -1,0 +1,122 @@
+import { useRef, useState, type KeyboardEvent } from 'react';
+import { useNavigate } from 'react-router';
+import type { PhotoDetailView } from '#domain/contract/views';
+import type { PhotoFilter } from '../photos/photo-filter.ts';
+import { filterAddress } from '../photos/photo-filter.ts';
+import { keyOrder, type KeyOrder } from './bench-keys.ts';
+import type { BenchTag } from './bench-tags.ts';
+import { KeysHelp } from './keys-help.tsx';
+import { obey, type BenchHands } from './obey.ts';
+import { PhotoFacts } from './photo-facts.tsx';
+import { PictureStage } from './picture-stage.tsx';
+import { TagForm } from './tag-form.tsx';
+import { TagList } from './tag-list.tsx';
+import { ToolBar } from './tool-bar.tsx';
+import { UnsentNotice } from './unsent-notice.tsx';
+import { useDesk } from './use-desk.ts';
+import { useMembers } from './use-members.ts';
+import { useNeighbours } from './use-neighbours.ts';
+import type { Viewer } from './viewer.ts';
+import { WithdrawDialog } from './withdraw-dialog.tsx';
+
+export interface BenchProps {
+  photo: PhotoDetailView;
+  filter: PhotoFilter;
+  /** A tag to begin with, from the address. */
+  wanted: string | null;
+}
+
+export function Bench({ photo, filter, wanted }: BenchProps) {
+  const { index } = useMembers(photo.house);
+  const { store, desk, tags, outboxInUse, place, withdraw } = useDesk(photo, index, wanted);
+  const around = useNeighbours(photo.house, photo.id, filter);
+  const navigate = useNavigate();
+  const [withdrawing, setWithdrawing] = useState<BenchTag | null>(null);
+  const root = useRef<HTMLDivElement>(null);
+  const viewer = useRef<Viewer | null>(null);
+  const tallness = photo.height / photo.width;
+
+  /** After the next drawing of the screen, when what is looked for is there. */
+  const focusOn = (selector: string) =>
+    requestAnimationFrame(() => {
+      const found = root.current?.querySelector<HTMLElement | SVGElement>(selector);
+      found?.focus();
+      if (found instanceof HTMLInputElement) found.select();
+    });
+  const hands: BenchHands = {
+    store,
+    viewer: () => viewer.current,
+    tallness,
+    focusOn,
+    onWithdraw: setWithdrawing,
+    turn(to) {
+      const id = around?.[to];
+      if (id) void navigate(`/houses/${photo.house}/photos/${id}${filterAddress(filter)}`);
+    },
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    const order = orderOf(event);
+    if (order && obey(order, hands, event.target as Element)) event.preventDefault();
+  };
+
+  return (
+    <div ref={root} className="bench" onKeyDown={onKeyDown}>
+      <div className="bench-left">
+        <ToolBar desk={desk} tell={store.tell} tallness={tallness} viewer={viewer} focusOn={focusOn} />
+        <PictureStage
+          photo={photo}
+          tallness={tallness}
+          store={store}
+          bench={desk.bench}
+          tags={tags}
+          viewer={viewer}
+          onDrawn={(pointer) => {
+            if (pointer === 'mouse') focusOn('.mark-field input');
+          }}
+        />
+      </div>
+      <div className="bench-right">
+        <UnsentNotice house={photo.house} photo={photo.id} inUse={outboxInUse} />
+        <TagForm
+          desk={desk}
+          tags={tags}
+          index={index}
+          tell={store.tell}
+          onPlace={(draft, said) => {
+            place(draft, said);
+            focusOn('.bench-stage');
+          }}
+        />
+        <TagList
+          tags={tags}
+          index={index}
+          selected={desk.bench.selected}
+          tell={store.tell}
+          onWithdraw={setWithdrawing}
+          focusOn={focusOn}
+        />
+        <PhotoFacts photo={photo} />
+        <KeysHelp />
+      </div>
+      <WithdrawDialog
+        tag={withdrawing}
+        onClose={() => setWithdrawing(null)}
+        onWithdraw={(tag, reason) => {
+          withdraw(tag, reason);
+          setWithdrawing(null);
+          focusOn('.bench-stage');
+        }}
+      />
+    </div>
+  );
+}
+
+const FIELDS = 'input:not([type=radio]):not([type=checkbox]), textarea, select';
+
+function orderOf(event: KeyboardEvent): KeyOrder | null {
+  const target = event.target as Element;
+  // A dialog is drawn elsewhere, but its keys bubble to here all the same.
+  if (event.defaultPrevented || event.nativeEvent.isComposing || target.closest('[role=dialog]')) return null;
+  const { key, code, shiftKey: shift, ctrlKey, metaKey, altKey: alt } = event;
+  return keyOrder({ key, code, shift, command: ctrlKey || metaKey, alt }, target.matches(FIELDS));
+}

@@ -1,0 +1,49 @@
+import type { Stage } from '#domain/frame/stage';
+import { START, reduceBench, type BenchEvent, type BenchState } from './bench-state.ts';
+import type { Begun } from './draft-storage.ts';
+
+/** What is being said about the drawing. */
+export interface Entry {
+  readonly mark: string;
+  readonly stage: Stage | null;
+  readonly note: string;
+}
+
+/** The drawing together with the words that go with it. */
+export interface Desk {
+  readonly bench: BenchState;
+  readonly entry: Entry;
+  /** What a new drawing starts with: the stage of the last tag and the mark that likely follows. */
+  readonly fresh: Entry;
+}
+
+export type DeskEvent =
+  BenchEvent | { type: 'write'; entry: Partial<Entry> } | { type: 'begin-with'; fresh: Entry };
+
+export const BLANK: Entry = { mark: '', stage: null, note: '' };
+
+export function openDesk(begun: Begun | null, fresh: Entry, selected: string | null): Desk {
+  const bench = { ...START, selected, ...(begun ? { work: begun.work } : {}) };
+  const entry = begun ? { mark: begun.mark, stage: begun.stage, note: begun.note } : fresh;
+  return { bench, entry, fresh };
+}
+
+/** `entryOf` gives the words of a tag whose region begins to be changed. */
+export function reduceDesk(desk: Desk, event: DeskEvent, entryOf: (tag: string) => Entry): Desk {
+  if (event.type === 'write') return { ...desk, entry: { ...desk.entry, ...event.entry } };
+  if (event.type === 'begin-with') return { ...desk, fresh: event.fresh };
+  const bench = reduceBench(desk.bench, event);
+  const now = subject(bench);
+  if (now === subject(desk.bench)) return { ...desk, bench };
+  const entry = now === NEW ? desk.fresh : now === NOBODY ? desk.entry : entryOf(now);
+  return { ...desk, bench, entry };
+}
+
+const NEW = 'new';
+const NOBODY = '';
+
+/** Whom the words are about: the tag that is changed, something new, or nothing yet. */
+function subject({ work }: BenchState): string {
+  if (!work.draft) return NOBODY;
+  return work.draft.replaces ?? NEW;
+}

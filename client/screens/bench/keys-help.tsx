@@ -1,0 +1,32 @@
+import { useWords } from '../../i18n/use-words.ts';
+
+const KEYS = [
+  'look',
+  'box',
+  'middle',
+  'polygon',
+  'tap',
+  'arrows',
+  'grow',
+  'stage',
+  'enter',
+  'remove',
+  'escape',
+  'undo',
+  'zoom',
+  'turn',
+] as const;
+
+export function KeysHelp() {
+  const { t } = useWords();
+  return (
+    <details className="bench-keys">
+      <summary>{t('bench.keys.title')}</summary>
+      <ul>
+        {KEYS.map((key) => (
+          <li key={key}>{t(`bench.keys.list.${key}`)}</li>
+        ))}
+      </ul>
+    </details>
+  );
+}

@@ -1,0 +1,122 @@
+import { useId, useState, type KeyboardEvent } from 'react';
+import type { MemberView } from '#domain/contract/views';
+import { kindLabel } from '../../i18n/kind-label.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { findMember, searchMembers, type MemberIndex } from './member-index.ts';
+
+export interface MarkFieldProps {
+  value: string;
+  index: MemberIndex;
+  error: string | null;
+  onWrite: (mark: string) => void;
+  /** Enter: with the member that was picked from the list, or with what stands in the field. */
+  onEnter: (picked: MemberView | null, isUnclear: boolean) => void;
+}
+
+const OFFERED = 8;
+
+/**
+ * Type part of a member, pick with the arrows, Enter. After the combobox pattern of the ARIA Authoring
+ * Practices 1.2; what is offered stays in the page, so that nothing covers the picture on a phone.
+ */
+export function MarkField({ value, index, error, onWrite, onEnter }: MarkFieldProps) {
+  const { t } = useWords();
+  const id = useId();
+  const [at, setAt] = useState(-1);
+  const [isOpen, setIsOpen] = useState(false);
+  const known = findMember(index, value);
+  const offered = isOpen
+    ? searchMembers(index, value)
+        .filter((m) => !m.retired)
+        .slice(0, OFFERED)
+    : [];
+  const write = (mark: string, open: boolean) => {
+    onWrite(mark);
+    setAt(-1);
+    setIsOpen(open);
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.nativeEvent.isComposing) return;
+    const step = { ArrowDown: 1, ArrowUp: -1 }[event.key];
+    if (step !== undefined) {
+      event.preventDefault();
+      setIsOpen(true);
+      setAt(Math.min(Math.max(-1, at + step), OFFERED - 1));
+    } else if (event.key === 'Escape' && isOpen) {
+      event.preventDefault();
+      setIsOpen(false);
+      setAt(-1);
+    } else if (event.key === 'Enter') {
+      event.preventDefault();
+      onEnter(offered[at] ?? null, !known && offered.length > 0);
+      setIsOpen(false);
+    }
+  };
+  return (
+    <div className="field mark-field">
+      <label className="field-label" htmlFor={id}>
+        {t('bench.form.mark')}
+      </label>
+      <span id={`${id}-d`} className="field-description">
+        {t('bench.form.markHint')}
+      </span>
+      <input
+        id={id}
+        className="field-input"
+        role="combobox"
+        autoComplete="off"
+        autoCapitalize="off"
+        spellCheck={false}
+        maxLength={400}
+        aria-autocomplete="list"
+        aria-expanded={offered.length > 0}
+        aria-controls={`${id}-l`}
+        aria-describedby={`${id}-d ${id}-e`}
+        aria-activedescendant={offered[at] ? `${id}-${at}` : undefined}
+        aria-invalid={error !== null || undefined}
+        value={value}
+        onChange={({ target }) => write(target.value, true)}
+        onKeyDown={onKeyDown}
+        onBlur={() => setIsOpen(false)}
+      />
+      <ul id={`${id}-l`} role="listbox" className="mark-list" aria-label={t('bench.form.suggestions')}>
+        {offered.map((member, i) => (
+          <Suggestion
+            key={member.mark}
+            id={`${id}-${i}`}
+            member={member}
+            isActive={i === at}
+            onPick={() => write(member.mark, false)}
+          />
+        ))}
+      </ul>
+      <span id={`${id}-e`} className="field-error" role="alert">
+        {error}
+      </span>
+    </div>
+  );
+}
+
+interface SuggestionProps {
+  id: string;
+  member: MemberView;
+  isActive: boolean;
+  onPick: () => void;
+}
+
+function Suggestion({ id, member, isActive, onPick }: SuggestionProps) {
+  const { lang } = useWords();
+  const rest = [kindLabel(member.kind, lang), member.name, member.place].filter((part) => part !== '');
+  return (
+    <li
+      id={id}
+      role="option"
+      aria-selected={isActive}
+      // Before the field loses its focus, which closes the list.
+      onPointerDown={(event) => event.preventDefault()}
+      onClick={onPick}
+    >
+      <strong>{member.mark}</strong> <span className="soft">{rest.join(', ')}</span>
+    </li>
+  );
+}

@@ -1,0 +1,94 @@
+import type { TagAtHand } from './bench-state.ts';
+import type { BenchTag } from './bench-tags.ts';
+import type { KeyOrder } from './bench-keys.ts';
+import type { DeskStore } from './desk-store.ts';
+import { boxInView } from './box-in-view.ts';
+import type { Viewer } from './viewer.ts';
+
+/** What the keys take hold of. */
+export interface BenchHands {
+  readonly store: DeskStore;
+  readonly viewer: () => Viewer | null;
+  readonly tallness: number;
+  readonly focusOn: (selector: string) => void;
+  readonly onWithdraw: (tag: BenchTag) => void;
+  readonly turn: (to: 'previous' | 'next') => void;
+}
+
+const DRAFT = '[data-hit=draft]';
+const MARK = '.mark-field input';
+const PICTURE = '.bench-left';
+const PAN = 8;
+
+/** Does what a key asked for; false where it means nothing here, so that the browser may have it. */
+export function obey(order: KeyOrder, hands: BenchHands, target: Element): boolean {
+  const { store, viewer } = hands;
+  switch (order.do) {
+    case 'tool':
+      store.tell({ type: 'choose-tool', tool: order.tool });
+      return true;
+    case 'stage':
+      store.tell({ type: 'write', entry: { stage: order.stage } });
+      return true;
+    case 'nudge':
+    case 'grow':
+      return target.closest(PICTURE) !== null && moveBy(order, hands);
+    case 'box-in-middle':
+      store.tell({ type: 'box-in-middle', ...boxInView(viewer(), hands.tallness) });
+      hands.focusOn(DRAFT);
+      return true;
+    case 'zoom':
+      viewer()?.zoom(order.by);
+      return true;
+    case 'turn':
+      hands.turn(order.to);
+      return true;
+    case 'undo':
+    case 'redo':
+    case 'escape':
+      store.tell({ type: order.do });
+      return true;
+    case 'remove':
+      return target.closest(PICTURE) !== null && remove(hands);
+    case 'enter':
+      return target.closest('.bench-stage') !== null && enter(hands);
+  }
+}
+
+function chosenTag({ store }: BenchHands): BenchTag | undefined {
+  const tag = store.tag(store.get().bench.selected ?? '');
+  return tag?.state === 'standing' ? tag : undefined;
+}
+
+/** The drawing if there is one, else the chosen tag, else the picture. */
+function moveBy(order: Extract<KeyOrder, { do: 'nudge' | 'grow' }>, hands: BenchHands): boolean {
+  const { store, viewer } = hands;
+  const tag: TagAtHand | null = chosenTag(hands) ?? null;
+  if (store.get().bench.work.draft ?? tag) {
+    store.tell({ type: order.do, by: order.by, tag });
+    hands.focusOn(DRAFT);
+  } else if (order.do === 'nudge') viewer()?.pan([order.by[0] * PAN, order.by[1] * PAN]);
+  return true;
+}
+
+function remove(hands: BenchHands): boolean {
+  const { work } = hands.store.get().bench;
+  const tag = chosenTag(hands);
+  if (work.corners.length > 0) hands.store.tell({ type: 'undo' });
+  else if (work.draft) hands.store.tell({ type: 'drop' });
+  else if (tag) hands.onWithdraw(tag);
+  else return false;
+  return true;
+}
+
+/** Closes an outline; goes from a drawing, or from a tag that is to be changed, to its words. */
+function enter(hands: BenchHands): boolean {
+  const { store } = hands;
+  const { work } = store.get().bench;
+  const tag = chosenTag(hands);
+  if (work.corners.length > 0) store.tell({ type: 'close-outline', reach: [0, 0] });
+  else if (!work.draft && tag) store.tell({ type: 'change', tag });
+  if (!store.get().bench.work.draft) return false;
+  hands.focusOn(MARK);
+  return true;
+}

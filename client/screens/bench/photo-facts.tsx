@@ -1,0 +1,106 @@
+import type { ReactNode } from 'react';
+import type { PhotoView } from '#domain/contract/views';
+import type { Readings } from '#domain/contract/shapes';
+import { addressOf } from '../../api/address.ts';
+import { formatInstant, formatNumber } from '../../i18n/format.ts';
+import { useWords, type WordsInUse } from '../../i18n/use-words.ts';
+import { useHouse } from '../../shell/use-house.ts';
+import { captureSentence, rejectedLines } from '../photos/capture-sentence.ts';
+
+/** What the file says of itself: when, where, with what. */
+export function PhotoFacts({ photo }: { photo: PhotoView }) {
+  const words = useWords();
+  const { t, lang } = words;
+  const { zone } = useHouse();
+  const rejected = rejectedLines(t, lang, zone, photo.capture);
+  const added = formatInstant(photo.addedAt, zone, lang);
+  const who = photo.addedBy?.name ?? t('common.nobody');
+  return (
+    <section className="section">
+      <h2>{t('bench.facts.title')}</h2>
+      <dl className="facts">
+        <Fact title={t('bench.facts.taken')}>
+          {captureSentence(t, lang, zone, photo.capture)}
+          {rejected.length > 0 ? (
+            <details>
+              <summary>{t('photos.capture.rejected')}</summary>
+              <ul>
+                {rejected.map((line) => (
+                  <li key={line}>{line}</li>
+                ))}
+              </ul>
+            </details>
+          ) : null}
+        </Fact>
+        <Fact title={t('bench.facts.where')}>{placeText(words, photo.readings)}</Fact>
+        <Fact title={t('bench.facts.camera')}>{cameraText(words, photo.readings)}</Fact>
+        <Fact title={t('bench.facts.file')}>
+          {photo.fileName}
+          <br />
+          {sizeText(words, photo)}
+          {photo.pictures === 'damaged' ? (
+            <div className="act-text">{t('photos.picture.damaged')}</div>
+          ) : null}
+          <div>
+            <a href={addressOf('photoOriginal', { photo: photo.id })} target="_blank" rel="noreferrer">
+              {t('bench.original')}
+            </a>
+          </div>
+        </Fact>
+        <Fact title={t('bench.facts.added')}>{t('bench.facts.addedBy', { when: added, who })}</Fact>
+      </dl>
+    </section>
+  );
+}
+
+function Fact({ title, children }: { title: string; children: ReactNode }) {
+  return (
+    <>
+      <dt>{title}</dt>
+      <dd>{children}</dd>
+    </>
+  );
+}
+
+function placeText({ t, lang }: WordsInUse, { position, heading }: Readings): string {
+  const parts: string[] = [];
+  if (position) {
+    const [lat, lon] = [position.lat.toFixed(6), position.lon.toFixed(6)];
+    const { errorM, altitudeM } = position;
+    parts.push(
+      errorM === null
+        ? t('bench.facts.positionPlain', { lat, lon })
+        : t('bench.facts.position', { lat, lon, error: formatNumber(round(errorM), lang) }),
+    );
+    if (altitudeM !== null)
+      parts.push(t('bench.facts.altitude', { metres: formatNumber(round(altitudeM), lang) }));
+  } else parts.push(t('bench.facts.noPosition'));
+  if (heading) parts.push(t(`bench.facts.heading.${heading.reference}`, { degrees: round(heading.degrees) }));
+  return parts.join(lang === 'ja' ? '、' : ', ');
+}
+
+function cameraText({ t, lang }: WordsInUse, readings: Readings): string {
+  const { make, model, lens, focalLengthMm: mm, focalLength35Mm: equal } = readings;
+  // Many makers repeat their name in the model.
+  const body =
+    model !== null && make !== null && !model.startsWith(make) ? `${make} ${model}` : (model ?? make);
+  const focal =
+    mm === null
+      ? null
+      : equal === null
+        ? t('bench.facts.focal', { mm: round(mm) })
+        : t('bench.facts.focal35', { mm: round(mm), equal: round(equal) });
+  const parts = [body, lens, focal].filter((part) => part !== null && part !== '');
+  return parts.length === 0 ? t('bench.facts.noCamera') : parts.join(lang === 'ja' ? '、' : ', ');
+}
+
+function sizeText({ t, lang }: WordsInUse, { width, height, bytes, mediaType }: PhotoView): string {
+  return t('bench.facts.size', {
+    width: formatNumber(width, lang),
+    height: formatNumber(height, lang),
+    size: formatNumber(round(bytes / 1_000_000), lang),
+    type: mediaType.replace('image/', '').toUpperCase(),
+  });
+}
+
+const round = (value: number) => Math.round(value * 10) / 10;

@@ -1,0 +1,137 @@
+import { useState } from 'react';
+import { parseMark } from '#domain/frame/mark';
+import { useWords } from '../../i18n/use-words.ts';
+import { Button } from '../../parts/button.tsx';
+import { Field } from '../../parts/field.tsx';
+import { StageChoice } from '../../parts/stage-choice.tsx';
+import type { Draft } from './bench-state.ts';
+import type { BenchTag } from './bench-tags.ts';
+import type { Desk, DeskEvent, Entry } from './desk-state.ts';
+import { checkEntry, type EntryCheck } from './entry-check.ts';
+import { MarkField } from './mark-field.tsx';
+import { findMember, type MemberIndex } from './member-index.ts';
+
+type Said = Extract<EntryCheck, { ok: true }>['said'];
+
+export interface TagFormProps {
+  desk: Desk;
+  tags: readonly BenchTag[];
+  index: MemberIndex;
+  tell: (event: DeskEvent) => void;
+  onPlace: (draft: Draft, said: Said) => void;
+}
+
+/** What the drawn region shows. Without a drawing there is nothing to say yet. */
+export function TagForm(props: TagFormProps) {
+  const { t } = useWords();
+  const [done, setDone] = useState('');
+  const { draft } = props.desk.bench.work;
+  const changed = props.tags.find(({ id }) => id === draft?.replaces);
+  const title = changed ? t('bench.form.changeTitle', { mark: changed.mark }) : t('bench.form.title');
+  const onPlace = (placed: Draft, said: Said) => {
+    props.onPlace(placed, said);
+    const words = { mark: said.mark, stage: t(`common.stage.${said.stage}`) };
+    setDone(placed.replaces === null ? t('bench.form.placed', words) : t('bench.form.changed', words));
+  };
+  return (
+    <section className="section bench-form" aria-label={title}>
+      <h2>{title}</h2>
+      {draft ? (
+        <Words key={draft.replaces ?? ''} {...props} draft={draft} onPlace={onPlace} />
+      ) : (
+        <p className="soft">{t('bench.form.drawFirst')}</p>
+      )}
+      <p role="status" className="bench-done">
+        {draft ? '' : done}
+      </p>
+    </section>
+  );
+}
+
+function Words({ desk: { entry }, index, tell, draft, onPlace }: TagFormProps & { draft: Draft }) {
+  const { t } = useWords();
+  const [problem, setProblem] = useState<Exclude<EntryCheck, { ok: true }> | null>(null);
+  /** The unknown mark that Enter was pressed on once, while the list offered others. */
+  const [asked, setAsked] = useState<string | null>(null);
+  const member = findMember(index, entry.mark);
+  const write = (part: Partial<Entry>) => {
+    setProblem(null);
+    tell({ type: 'write', entry: part });
+  };
+  const place = (words: Entry) => {
+    const check = checkEntry(words, index);
+    if (check.ok) onPlace(draft, check.said);
+    else setProblem(check);
+  };
+  return (
+    <form
+      className="stack"
+      onSubmit={(event) => {
+        event.preventDefault();
+        place(entry);
+      }}
+    >
+      <MarkField
+        value={entry.mark}
+        index={index}
+        error={problem?.field === 'mark' ? t(`bench.form.badMark.${problem.problem}`) : null}
+        onWrite={(mark) => write({ mark })}
+        onEnter={(picked, isUnclear) => {
+          if (picked) {
+            write({ mark: picked.mark });
+            place({ ...entry, mark: picked.mark });
+          } else if (isUnclear && asked !== entry.mark) setAsked(entry.mark);
+          else place(entry);
+        }}
+      />
+      <AboutMark entry={entry} index={index} isAsked={asked === entry.mark} />
+      <StageChoice
+        label={t('bench.form.stage')}
+        value={entry.stage}
+        track={member?.track ?? null}
+        onChange={(stage) => write({ stage })}
+      />
+      <p className="soft bench-hint bench-keyboard">{t('bench.form.stageKeys')}</p>
+      {problem?.field === 'stage' ? <StageProblem entry={entry} problem={problem.problem} /> : null}
+      <Field
+        label={t('bench.form.note')}
+        value={entry.note}
+        onChange={(note) => write({ note })}
+        maxLength={1000}
+      />
+      <div className="row">
+        <Button type="submit" look="act">
+          {draft.replaces === null ? t('bench.form.place') : t('bench.form.save')}
+        </Button>
+        <Button onPress={() => tell({ type: 'drop' })}>{t('bench.drop')}</Button>
+      </div>
+    </form>
+  );
+}
+
+/** Says plainly when the schedule does not have the mark, or has it no longer. */
+function AboutMark({ entry, index, isAsked }: { entry: Entry; index: MemberIndex; isAsked: boolean }) {
+  const { t } = useWords();
+  const parsed = parseMark(entry.mark);
+  if (!parsed.ok) return null;
+  const { mark } = parsed;
+  const member = findMember(index, mark);
+  if (member) return member.retired ? <p className="act-text">{t('bench.form.retired', { mark })}</p> : null;
+  return (
+    <p role="status" className="act-text">
+      {isAsked ? t('bench.form.unknownAsk', { mark }) : t('bench.form.unknown', { mark })}
+    </p>
+  );
+}
+
+function StageProblem({ entry, problem }: { entry: Entry; problem: 'missing' | 'outside' }) {
+  const { t } = useWords();
+  const stage = entry.stage === null ? '' : t(`common.stage.${entry.stage}`);
+  return (
+    <p role="alert" className="field-error">
+      {problem === 'missing'
+        ? t('bench.form.needStage')
+        : t('bench.form.outside', { mark: entry.mark, stage })}
+    </p>
+  );
+}

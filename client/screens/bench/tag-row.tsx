@@ -1,0 +1,66 @@
+import { Link } from 'react-router';
+import type { MemberView } from '#domain/contract/views';
+import { formatInstant } from '../../i18n/format.ts';
+import { kindLabel } from '../../i18n/kind-label.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { Button } from '../../parts/button.tsx';
+import { StageName } from '../../parts/stage-name.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+import type { BenchTag } from './bench-tags.ts';
+
+export interface TagRowProps {
+  tag: BenchTag;
+  member: MemberView | undefined;
+  isSelected: boolean;
+  onSelect: () => void;
+  onChange: () => void;
+  onAlso: () => void;
+  onWithdraw: () => void;
+}
+
+/** A tag that stands, with what can be done about it. */
+export function TagRow({ tag, member, isSelected, onSelect, onChange, onAlso, onWithdraw }: TagRowProps) {
+  const { t, lang } = useWords();
+  const { mark } = tag;
+  return (
+    <li className={isSelected ? 'bench-row bench-row-selected' : 'bench-row'}>
+      <button type="button" className="bench-row-choose" aria-pressed={isSelected} onClick={onSelect}>
+        <strong>{mark}</strong>
+        {member ? <span className="soft">{kindLabel(member.kind, lang)}</span> : null}
+        <StageName stage={tag.stage} track={member?.track ?? null} />
+      </button>
+      <TagRemarks tag={tag} />
+      <div className="row bench-row-acts">
+        <Button aria-label={t('bench.list.changeNamed', { mark })} onPress={onChange}>
+          {t('bench.list.change')}
+        </Button>
+        <Button aria-label={t('bench.list.alsoNamed', { mark })} onPress={onAlso}>
+          {t('bench.list.also')}
+        </Button>
+        <Button look="danger" aria-label={t('bench.list.withdrawNamed', { mark })} onPress={onWithdraw}>
+          {t('bench.list.withdraw')}
+        </Button>
+      </div>
+    </li>
+  );
+}
+
+function TagRemarks({ tag }: { tag: BenchTag }) {
+  const { t, lang } = useWords();
+  const { id: house, zone } = useHouse();
+  const who = tag.by?.name ?? t('common.nobody');
+  return (
+    <div className="bench-row-remarks">
+      {tag.unsent ? <span className="act-text">{t('bench.unsent.state')}</span> : null}
+      {tag.known ? (
+        <Link to={`/houses/${house}/members/${encodeURIComponent(tag.mark)}`}>
+          {t('bench.list.history', { mark: tag.mark })}
+        </Link>
+      ) : (
+        <span className="act-text">{t('bench.list.unknown')}</span>
+      )}
+      <span className="soft">{t('bench.list.by', { who, when: formatInstant(tag.at, zone, lang) })}</span>
+      {tag.note === '' ? null : <span>{tag.note}</span>}
+    </div>
+  );
+}

@@ -1,0 +1,98 @@
+import { useState } from 'react';
+import type { CoveringView } from '#domain/contract/views';
+import { call } from '../../api/call.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { Button } from '../../parts/button.tsx';
+import { Checkbox } from '../../parts/checkbox.tsx';
+import { Dialog } from '../../parts/dialog.tsx';
+import { ProblemNotice } from '../../parts/notice.tsx';
+import { QueryState } from '../../parts/query-state.tsx';
+import { TextArea } from '../../parts/text-area.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+import { useReport } from '../report/use-report.ts';
+import { findCovering, lostByClosing, type CoveringLine } from './closing-preview.ts';
+import { ClosingWhen, type When } from './closing-when.tsx';
+import { LossList } from './loss-list.tsx';
+import { useCoveringChange } from './use-covering-change.ts';
+
+interface CloseDialogProps {
+  covering: CoveringView;
+  onClose: () => void;
+}
+
+/** Says that a covering has closed; before that, what would be lost by it. */
+export function CloseDialog({ covering, onClose }: CloseDialogProps) {
+  const { t } = useWords();
+  const { id: house } = useHouse();
+  const report = useReport(house);
+  return (
+    <Dialog title={t('coverings.close.title', { name: covering.name })} isOpen onClose={onClose}>
+      <p>{t('coverings.close.text')}</p>
+      <QueryState query={report}>
+        {(all) => (
+          <CloseForm
+            covering={covering}
+            onClose={onClose}
+            lines={findCovering(all, covering.id)?.lines ?? []}
+            asOf={all.asOf}
+          />
+        )}
+      </QueryState>
+    </Dialog>
+  );
+}
+
+function CloseForm({
+  covering,
+  onClose,
+  lines,
+  asOf,
+}: CloseDialogProps & { lines: CoveringLine[]; asOf: string }) {
+  const { t } = useWords();
+  const { id: house } = useHouse();
+  const [when, setWhen] = useState<When>({ is: 'now' });
+  const [note, setNote] = useState('');
+  const [knows, setKnows] = useState(false);
+  const [wasTried, setWasTried] = useState(false);
+  const closedAt = when.is === 'now' ? null : (when.time?.instant ?? null);
+  const close = useCoveringChange(
+    house,
+    () => call('closeCovering', { params: { covering: covering.id }, body: { closedAt, note } }),
+    onClose,
+  );
+  const lost = lostByClosing(lines, closedAt ?? asOf);
+  const isReady = (when.is === 'now' || closedAt !== null) && (lost.length === 0 || knows);
+  return (
+    <form
+      className="stack"
+      onSubmit={(event) => {
+        event.preventDefault();
+        setWasTried(true);
+        if (isReady) close.mutate(undefined);
+      }}
+    >
+      <ClosingWhen when={when} wasTried={wasTried} onChange={setWhen} />
+      <TextArea label={t('coverings.close.note')} value={note} onChange={setNote} rows={2} maxLength={2000} />
+      <LossList lines={lost} />
+      {lost.length > 0 ? (
+        <>
+          <Checkbox isSelected={knows} onChange={setKnows}>
+            {t('coverings.close.agree')}
+          </Checkbox>
+          {wasTried && !knows ? (
+            <p role="alert" className="field-error">
+              {t('coverings.close.needAgree')}
+            </p>
+          ) : null}
+        </>
+      ) : null}
+      <ProblemNotice error={close.error} />
+      <div className="row">
+        <Button type="submit" look={lost.length > 0 ? 'danger' : 'act'} isPending={close.isPending}>
+          {t('coverings.close.submit')}
+        </Button>
+        <Button onPress={onClose}>{t('common.cancel')}</Button>
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,34 @@
+import type { ClosingReportView } from '#domain/contract/views';
+import { inZone, wallMs } from '#domain/photo/wall-time';
+
+export type CoveringReport = ClosingReportView['days'][number]['coverings'][number];
+export type CoveringLine = CoveringReport['lines'][number];
+
+export function findCovering(report: ClosingReportView | undefined, id: string): CoveringReport | undefined {
+  return report?.days.flatMap(({ coverings }) => coverings).find((covering) => covering.id === id);
+}
+
+/**
+ * What would be lost by closing at this instant (UTC text): the gaps, and what has only records that were
+ * taken at or after it.
+ */
+export function lostByClosing(lines: readonly CoveringLine[], closedAt: string): CoveringLine[] {
+  return lines.filter((line) => {
+    if (line.state === 'gap') return true;
+    const isBefore = ({ instant }: { instant: string | null }) => instant !== null && instant < closedAt;
+    return line.state === 'on-record' && !line.records.some(isBefore);
+  });
+}
+
+export interface ClosingTime {
+  readonly instant: string;
+  readonly hour: 'plain' | 'ambiguous' | 'skipped';
+}
+
+/** A local time as an input gives it (YYYY-MM-DDTHH:MM) in a zone; of an hour that comes twice the first. */
+export function closingTime(local: string, zone: string): ClosingTime | null {
+  const wall = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}/.test(local) ? wallMs(local) : null;
+  if (wall === null) return null;
+  const { hour, readings } = inZone(wall, zone);
+  return { instant: new Date(readings[0].ms).toISOString(), hour };
+}

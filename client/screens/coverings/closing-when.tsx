@@ -1,0 +1,48 @@
+import { useWords } from '../../i18n/use-words.ts';
+import { Field } from '../../parts/field.tsx';
+import { RadioChoice } from '../../parts/radio-choice.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+import { closingTime, type ClosingTime } from './closing-preview.ts';
+
+export type When =
+  | { readonly is: 'now' }
+  | { readonly is: 'earlier'; readonly text: string; readonly time: ClosingTime | null };
+
+export interface ClosingWhenProps {
+  when: When;
+  wasTried: boolean;
+  onChange: (when: When) => void;
+}
+
+/** Just now, or at a past time as the clock on site showed it. */
+export function ClosingWhen({ when, wasTried, onChange }: ClosingWhenProps) {
+  const { t } = useWords();
+  const { zone } = useHouse();
+  const error = when.is === 'earlier' && wasTried && when.time === null ? t('coverings.close.badTime') : null;
+  const hour = when.is === 'earlier' ? when.time?.hour : undefined;
+  return (
+    <>
+      <RadioChoice
+        label={t('coverings.close.when')}
+        value={when.is}
+        choices={[
+          { value: 'now', label: t('coverings.close.now') },
+          { value: 'earlier', label: t('coverings.close.earlier') },
+        ]}
+        onChange={(is) => onChange(is === 'now' ? { is } : { is, text: '', time: null })}
+      />
+      {when.is === 'earlier' ? (
+        <Field
+          type="datetime-local"
+          label={t('coverings.close.at', { zone })}
+          value={when.text}
+          error={error}
+          onChange={(text) => onChange({ is: 'earlier', text, time: closingTime(text, zone) })}
+        />
+      ) : null}
+      {hour === 'ambiguous' || hour === 'skipped' ? (
+        <p role="status">{t(`coverings.close.${hour}`)}</p>
+      ) : null}
+    </>
+  );
+}

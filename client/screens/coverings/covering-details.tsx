@@ -1,0 +1,77 @@
+import { Link } from 'react-router';
+import type { CoveringView } from '#domain/contract/views';
+import { daysBetween } from '#domain/record/days-between';
+import { dayIn, formatDay, formatInstant } from '../../i18n/format.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { QueryState } from '../../parts/query-state.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+import { LineTable } from '../report/line-table.tsx';
+import { useReport } from '../report/use-report.ts';
+import '../report/report.css';
+import { findCovering } from './closing-preview.ts';
+import { DaysLeft } from './days-left.tsx';
+
+export function CoveringDetails({ covering }: { covering: CoveringView }) {
+  const { t, lang } = useWords();
+  const { id: house, zone } = useHouse();
+  const report = useReport(house);
+  return (
+    <>
+      <dl className="facts">
+        <dt>{t('coverings.one.kind')}</dt>
+        <dd>{t(`common.coveringKind.${covering.kind}`)}</dd>
+        <dt>{t('coverings.one.closing')}</dt>
+        <dd>
+          <ClosingWords covering={covering} />
+        </dd>
+        {covering.note === '' ? null : (
+          <>
+            <dt>{t('coverings.one.note')}</dt>
+            <dd className="coverings-note">{covering.note}</dd>
+          </>
+        )}
+        <dt>{t('coverings.one.changed')}</dt>
+        <dd>{formatInstant(covering.changedAt, zone, lang)}</dd>
+      </dl>
+      <section className="section">
+        <h2>{t('coverings.one.hides')}</h2>
+        <QueryState query={report}>
+          {(all) => {
+            const lines = findCovering(all, covering.id)?.lines ?? [];
+            return lines.length === 0 ? (
+              <p className="soft">{t('coverings.one.hidesNothing')}</p>
+            ) : (
+              <LineTable label={t('report.table', { name: covering.name })} lines={lines} />
+            );
+          }}
+        </QueryState>
+        <p>
+          <Link to={`/houses/${house}/report`}>{t('coverings.one.inReport')}</Link>
+        </p>
+      </section>
+    </>
+  );
+}
+
+function ClosingWords({ covering: { closed, plannedDay } }: { covering: CoveringView }) {
+  const { t, lang } = useWords();
+  const { zone } = useHouse();
+  const planned =
+    plannedDay === null ? t('coverings.noDay') : t('coverings.planned', { day: formatDay(plannedDay, lang) });
+  if (!closed) {
+    return (
+      <span className="row">
+        {plannedDay === null ? null : <span>{planned}</span>}
+        <DaysLeft days={plannedDay === null ? null : daysBetween(dayIn(zone, new Date()), plannedDay)} />
+      </span>
+    );
+  }
+  const when = formatInstant(closed.at, zone, lang);
+  return (
+    <>
+      <div>{t('coverings.one.closedBy', { when, who: closed.by?.name ?? t('common.nobody') })}</div>
+      <div className="soft">{planned}</div>
+      {closed.note === '' ? null : <div className="coverings-note">{closed.note}</div>}
+    </>
+  );
+}

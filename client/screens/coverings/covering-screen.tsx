@@ -1,0 +1,60 @@
+import { useState } from 'react';
+import { useParams, useSearchParams } from 'react-router';
+import type { CoveringView } from '#domain/contract/views';
+import { useWords } from '../../i18n/use-words.ts';
+import { Button, LinkButton } from '../../parts/button.tsx';
+import { Page } from '../../parts/page.tsx';
+import { QueryState } from '../../parts/query-state.tsx';
+import { NotFound } from '../../shell/not-found.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+import { CloseDialog } from './close-dialog.tsx';
+import { CoveringDetails } from './covering-details.tsx';
+import { CoveringFormScreen } from './covering-form-screen.tsx';
+import { ReopenDialog } from './reopen-dialog.tsx';
+import { useCoverings } from './use-coverings.ts';
+import './coverings.css';
+
+/** One covering: what it hides, how far the record is, and its closing. With `?change` its form. */
+export function CoveringScreen() {
+  const { id: house } = useHouse();
+  const { covering: id = '' } = useParams();
+  const [search] = useSearchParams();
+  const query = useCoverings(house);
+  if (search.has('change')) return <CoveringFormScreen />;
+  return (
+    <QueryState query={query}>
+      {({ coverings }) => {
+        const covering = coverings.find((c) => c.id === id);
+        return covering ? <OneCovering covering={covering} /> : <NotFound />;
+      }}
+    </QueryState>
+  );
+}
+
+function OneCovering({ covering }: { covering: CoveringView }) {
+  const { t } = useWords();
+  const { id: house } = useHouse();
+  const [asks, setAsks] = useState(false);
+  const close = () => setAsks(false);
+  const actions = covering.closed ? (
+    <Button onPress={() => setAsks(true)}>{t('coverings.one.reopen')}</Button>
+  ) : (
+    <>
+      <LinkButton to="?change">{t('coverings.one.change')}</LinkButton>
+      <Button look="act" onPress={() => setAsks(true)}>
+        {t('coverings.one.close')}
+      </Button>
+    </>
+  );
+  return (
+    <Page
+      title={covering.name}
+      breadcrumb={[{ to: `/houses/${house}/coverings`, label: t('common.nav.coverings') }]}
+      actions={actions}
+    >
+      <CoveringDetails covering={covering} />
+      {asks && covering.closed ? <ReopenDialog covering={covering} onClose={close} /> : null}
+      {asks && !covering.closed ? <CloseDialog covering={covering} onClose={close} /> : null}
+    </Page>
+  );
+}

@@ -1,0 +1,35 @@
+import { kindLabel } from '../../i18n/kind-label.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { useHouse } from '../../shell/use-house.ts';
+import { missSentence } from '../report/miss-sentence.ts';
+import type { CoveringLine } from './closing-preview.ts';
+
+const SHOWN = 30;
+
+/** What a closing would lose for good, with what is known of each. */
+export function LossList({ lines }: { lines: readonly CoveringLine[] }) {
+  const { t, lang } = useWords();
+  const { zone } = useHouse();
+  if (lines.length === 0) return <p>{t('coverings.close.noGaps')}</p>;
+  return (
+    <div
+      className="coverings-loss"
+      role="group"
+      aria-label={t('coverings.close.lose', { count: lines.length })}
+    >
+      <p className="act-text">{t('coverings.close.lose', { count: lines.length })}</p>
+      <ul>
+        {lines.slice(0, SHOWN).map((line) => {
+          const words = [kindLabel(line.kind, lang), line.place, missSentence(t, lang, zone, line)];
+          return (
+            <li key={line.mark}>
+              <strong>{line.mark}</strong>{' '}
+              {words.filter((word) => word !== '').join(lang === 'ja' ? '、' : ', ')}
+            </li>
+          );
+        })}
+        {lines.length > SHOWN ? <li>{t('coverings.close.more', { count: lines.length - SHOWN })}</li> : null}
+      </ul>
+    </div>
+  );
+}

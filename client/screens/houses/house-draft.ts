@@ -1,0 +1,45 @@
+import type { HouseFacts } from '#domain/contract/shapes';
+
+/** What stands in the form of a house, as typed. */
+export interface HouseDraft {
+  readonly name: string;
+  readonly zone: string | null;
+  readonly firstDay: string;
+  readonly site: string;
+}
+
+export type HouseDraftProblem = 'name' | 'zone' | 'site';
+
+export function draftOf(facts: HouseFacts): HouseDraft {
+  const { name, zone, firstDay, site } = facts;
+  return { name, zone, firstDay: firstDay ?? '', site: site ? `${site.lat}, ${site.lon}` : '' };
+}
+
+export function emptyDraft(zone: string | null): HouseDraft {
+  return { name: '', zone, firstDay: '', site: '' };
+}
+
+/** The facts that a draft states, or which of its fields stand in the way. */
+export function readDraft(draft: HouseDraft): { facts: HouseFacts } | { wrong: HouseDraftProblem[] } {
+  const site = readPosition(draft.site);
+  const name = draft.name.trim();
+  const wrong: HouseDraftProblem[] = [];
+  if (name === '') wrong.push('name');
+  if (draft.zone === null) wrong.push('zone');
+  if (site === undefined) wrong.push('site');
+  if (wrong.length > 0 || draft.zone === null || site === undefined) return { wrong };
+  return { facts: { name, zone: draft.zone, firstDay: draft.firstDay === '' ? null : draft.firstDay, site } };
+}
+
+/** "35.0116, 135.7681" → degrees; null for nothing; undefined for what is no position. Full-width digits count. */
+export function readPosition(text: string): HouseFacts['site'] | undefined {
+  const plain = text
+    .normalize('NFKC')
+    .replace(/[、−]/g, (sign) => (sign === '−' ? '-' : ','))
+    .trim();
+  if (plain === '') return null;
+  const match = /^([+-]?\d+(?:\.\d+)?)°?\s*[,\s]\s*([+-]?\d+(?:\.\d+)?)°?$/.exec(plain);
+  if (!match) return undefined;
+  const [lat, lon] = [Number(match[1]), Number(match[2])];
+  return Math.abs(lat) <= 90 && Math.abs(lon) <= 180 ? { lat, lon } : undefined;
+}

@@ -1,0 +1,22 @@
+import type { HouseView } from '#domain/contract/views';
+import { formatDay } from '../../i18n/format.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { draftOf } from './house-draft.ts';
+
+export function HouseFactsList({ house }: { house: HouseView }) {
+  const { t, lang } = useWords();
+  const { name, zone, site } = draftOf(house);
+  const unset = t('houses.settings.unset');
+  return (
+    <dl className="facts">
+      <dt>{t('houses.fields.name')}</dt>
+      <dd>{name}</dd>
+      <dt>{t('houses.fields.zone')}</dt>
+      <dd>{zone}</dd>
+      <dt>{t('houses.fields.firstDay')}</dt>
+      <dd>{house.firstDay === null ? unset : formatDay(house.firstDay, lang)}</dd>
+      <dt>{t('houses.fields.site')}</dt>
+      <dd>{site === '' ? unset : site}</dd>
+    </dl>
+  );
+}

@@ -1,0 +1,47 @@
+import { useState, type FormEvent } from 'react';
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import type { HouseFacts } from '#domain/contract/shapes';
+import type { HouseView } from '#domain/contract/views';
+import { call } from '../../api/call.ts';
+import { keys } from '../../api/keys.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { Button } from '../../parts/button.tsx';
+import { Notice, ProblemNotice } from '../../parts/notice.tsx';
+import { draftOf, readDraft, type HouseDraft } from './house-draft.ts';
+import { HouseFields } from './house-fields.tsx';
+
+export function SettingsForm({ house }: { house: HouseView }) {
+  const { t } = useWords();
+  const client = useQueryClient();
+  const [draft, setDraft] = useState(() => draftOf(house));
+  const [tried, setTried] = useState(false);
+  const read = readDraft(draft);
+  const save = useMutation({
+    mutationFn: (facts: HouseFacts) => call('changeHouse', { params: { house: house.id }, body: facts }),
+    onSuccess: async (changed) => {
+      client.setQueryData(keys.house(house.id), changed);
+      await client.invalidateQueries({ queryKey: keys.houses });
+    },
+  });
+  const change = (next: HouseDraft) => {
+    setDraft(next);
+    save.reset();
+  };
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    setTried(true);
+    if ('facts' in read) save.mutate(read.facts);
+  };
+  return (
+    <form className="form" onSubmit={submit} noValidate>
+      <HouseFields draft={draft} onChange={change} wrong={tried && 'wrong' in read ? read.wrong : []} />
+      <ProblemNotice error={save.error} />
+      {save.isSuccess ? <Notice tone="done">{t('houses.settings.saved')}</Notice> : null}
+      <div className="row">
+        <Button type="submit" look="act" isPending={save.isPending}>
+          {t('common.save')}
+        </Button>
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,23 @@
+import { useWords } from '../../i18n/use-words.ts';
+import { Notice } from '../../parts/notice.tsx';
+import { Page } from '../../parts/page.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+import { HouseFactsList } from './house-facts-list.tsx';
+import { SettingsForm } from './settings-form.tsx';
+
+export function SettingsScreen() {
+  const { t } = useWords();
+  const house = useHouse();
+  return (
+    <Page title={t('houses.settings.title')} lead={t('houses.settings.lead')}>
+      {house.role === 'owner' ? (
+        <SettingsForm key={house.id} house={house} />
+      ) : (
+        <>
+          <Notice>{t('houses.settings.onlyKeeper')}</Notice>
+          <HouseFactsList house={house} />
+        </>
+      )}
+    </Page>
+  );
+}

@@ -1,0 +1,113 @@
+import type { Statement } from '#domain/ledger/statements';
+import type { LedgerEntryView } from '#domain/contract/views';
+import { formatDay, formatInstant } from '../../i18n/format.ts';
+import { kindLabel } from '../../i18n/kind-label.ts';
+import type { Language } from '../../i18n/language.ts';
+import type { Words } from '../../i18n/words.ts';
+
+export interface Telling {
+  readonly t: Words;
+  readonly lang: Language;
+  /** The house's zone. */
+  readonly zone: string;
+  /** Names of coverings by id: a closing names its covering by id alone. */
+  readonly coverings: ReadonlyMap<string, string>;
+}
+
+/** What an entry says, as a person would. An entry newer than this program is named by its kind. */
+export function statementSentence(
+  telling: Telling,
+  entry: Pick<LedgerEntryView, 'kind' | 'payload'>,
+): string {
+  const unknown = telling.t('ledger.unknown', { kind: entry.kind });
+  try {
+    return sentence(telling, entry as Statement) ?? unknown;
+  } catch {
+    return unknown;
+  }
+}
+
+function sentence(telling: Telling, statement: Statement): string | undefined {
+  const { t } = telling;
+  const { kind, payload } = statement;
+  switch (kind) {
+    case 'house.created':
+    case 'house.changed':
+      return t(`ledger.say.${kind}`, { name: payload.name, zone: payload.zone });
+    case 'role.granted':
+      return t('ledger.say.role.granted', {
+        person: payload.person.name,
+        role: t(`common.role.${payload.role}`),
+      });
+    case 'role.withdrawn':
+      return t('ledger.say.role.withdrawn', { person: payload.person.name });
+    case 'schedule.imported':
+      return t('ledger.say.schedule.imported', {
+        file: payload.source.fileName,
+        added: payload.added.length,
+        changed: payload.changed.length,
+        retired: payload.retired.length,
+        badRows: payload.badRows,
+      });
+    case 'member.entered':
+      return t('ledger.say.member.entered', { mark: payload.mark, kind: kindWords(telling, payload.kind) });
+    case 'member.retired':
+    case 'member.removed':
+      return t(`ledger.say.${kind}`, { mark: payload.mark });
+    case 'photo.added':
+      return t('ledger.say.photo.added', { file: payload.fileName });
+    case 'tag.placed':
+      return t('ledger.say.tag.placed', { mark: payload.mark, stage: t(`common.stage.${payload.stage}`) });
+    case 'tag.superseded':
+      return t('ledger.say.tag.superseded', {
+        was: payload.was,
+        mark: payload.mark,
+        stage: t(`common.stage.${payload.stage}`),
+      });
+    case 'tag.withdrawn':
+      return withReason(t, t('ledger.say.tag.withdrawn', { mark: payload.mark }), payload.reason);
+    case 'covering.planned':
+    case 'covering.changed':
+    case 'covering.closed':
+    case 'covering.reopened':
+      return coveringSentence(telling, statement);
+    case 'note.written':
+      return t('ledger.say.note.written', { day: formatDay(payload.day, telling.lang) });
+    default:
+      return undefined;
+  }
+}
+
+type CoveringStatement = Extract<Statement, { kind: `covering.${string}` }>;
+
+function coveringSentence(telling: Telling, { kind, payload }: CoveringStatement): string {
+  const { t, lang, zone } = telling;
+  const known = telling.coverings.get(payload.covering) ?? t('ledger.aCovering');
+  switch (kind) {
+    case 'covering.closed':
+      return t('ledger.say.covering.closed', {
+        name: known,
+        when: formatInstant(payload.closedAt, zone, lang),
+      });
+    case 'covering.reopened':
+      return withReason(t, t('ledger.say.covering.reopened', { name: known }), payload.reason);
+    case 'covering.planned':
+    case 'covering.changed': {
+      const values = {
+        name: payload.name,
+        kind: t(`common.coveringKind.${payload.kind}`),
+        day: payload.plannedDay === null ? t('ledger.noDay') : formatDay(payload.plannedDay, lang),
+        hidden: t('common.count.members', { count: payload.hides.length }),
+      };
+      return t(`ledger.say.${kind}`, values);
+    }
+  }
+}
+
+function kindWords({ t, lang }: Telling, kind: string): string {
+  return kind === '' ? t('ledger.noKind') : kindLabel(kind, lang);
+}
+
+function withReason(t: Words, sentence: string, reason: string): string {
+  return reason.trim() === '' ? sentence : t('ledger.reason', { sentence, reason });
+}

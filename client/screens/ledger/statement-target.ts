@@ -1,0 +1,37 @@
+import type { Statement } from '#domain/ledger/statements';
+import type { LedgerEntryView } from '#domain/contract/views';
+
+/** The screen that shows what an entry is about, or null where none does. */
+export function statementTarget(
+  house: string,
+  entry: Pick<LedgerEntryView, 'kind' | 'payload'>,
+): string | null {
+  const { kind, payload } = entry as Statement;
+  const base = `/houses/${house}`;
+  switch (kind) {
+    case 'photo.added':
+    case 'tag.placed':
+    case 'tag.superseded':
+    case 'tag.withdrawn':
+      return `${base}/photos/${payload.photo}`;
+    case 'member.entered':
+    case 'member.retired':
+      return `${base}/members/${encodeURIComponent(payload.mark)}`;
+    case 'schedule.imported':
+      return `${base}/members`;
+    case 'covering.planned':
+    case 'covering.changed':
+    case 'covering.closed':
+    case 'covering.reopened':
+      return `${base}/coverings/${payload.covering}`;
+    case 'note.written':
+      return `${base}/days/${payload.day}`;
+    case 'house.created':
+    case 'house.changed':
+    case 'role.granted':
+    case 'role.withdrawn':
+    case 'member.removed':
+    default:
+      return null;
+  }
+}

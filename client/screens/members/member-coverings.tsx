@@ -1,0 +1,31 @@
+import { Link } from 'react-router';
+import type { MemberHistoryView } from '#domain/contract/views';
+import { formatDay, formatInstant } from '../../i18n/format.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { useHouse } from '../../shell/use-house.ts';
+
+type HidingCovering = MemberHistoryView['coverings'][number];
+
+export function MemberCoverings({ coverings }: { coverings: readonly HidingCovering[] }) {
+  const { t, lang } = useWords();
+  const { id: house, zone } = useHouse();
+  if (coverings.length === 0) return <p className="soft">{t('members.history.coveringsNone')}</p>;
+  const when = ({ closed, plannedDay }: HidingCovering) => {
+    if (closed) return t('members.history.closedAt', { when: formatInstant(closed.at, zone, lang) });
+    if (plannedDay === null) return t('members.history.noDay');
+    return t('members.history.plannedFor', { day: formatDay(plannedDay, lang) });
+  };
+  return (
+    <ul className="stack plain-list">
+      {coverings.map((covering) => (
+        <li key={covering.id}>
+          <Link to={`/houses/${house}/coverings/${covering.id}`}>{covering.name}</Link>
+          <p className="soft">
+            {t(`common.coveringKind.${covering.kind}`)} · {when(covering)} ·{' '}
+            {t('members.history.needs', { stage: t(`common.stage.${covering.least}`) })}
+          </p>
+        </li>
+      ))}
+    </ul>
+  );
+}

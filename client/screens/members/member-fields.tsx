@@ -1,0 +1,71 @@
+import { TRACK_NAMES, type Track } from '#domain/frame/stage';
+import { KINDS } from '#domain/lexicon/kinds';
+import { trackOf } from '#domain/lexicon/track-of-kind';
+import { useWords } from '../../i18n/use-words.ts';
+import { kindLabel } from '../../i18n/kind-label.ts';
+import { Field } from '../../parts/field.tsx';
+import { Select } from '../../parts/select.tsx';
+import { TextArea } from '../../parts/text-area.tsx';
+import type { MemberDraft } from './member-draft.ts';
+
+const KIND_LIST = 'kinds-of-members';
+
+export interface MemberFieldsProps {
+  draft: MemberDraft;
+  onChange: (draft: MemberDraft) => void;
+}
+
+/** Everything of a member but its mark. */
+export function MemberFields({ draft, onChange }: MemberFieldsProps) {
+  const { t, lang } = useWords();
+  const byKind = t(`common.track.${trackOf(null, draft.kind)}`);
+  const tracks: { value: Track | ''; label: string }[] = [
+    { value: '', label: t('members.fields.trackByKind', { track: byKind }) },
+    ...TRACK_NAMES.map((value) => ({ value, label: t(`common.track.${value}`) })),
+  ];
+  return (
+    <>
+      <Field
+        label={t('members.fields.kind')}
+        description={t('members.fields.kindHint')}
+        list={KIND_LIST}
+        autoComplete="off"
+        maxLength={100}
+        value={draft.kind}
+        onChange={(kind) => onChange({ ...draft, kind })}
+      />
+      <datalist id={KIND_LIST}>
+        {KINDS.map(({ id, kanji }) => (
+          <option key={id} value={kanji} label={kindLabel(kanji, lang)} />
+        ))}
+      </datalist>
+      <Field
+        label={t('members.fields.name')}
+        autoComplete="off"
+        maxLength={200}
+        value={draft.name}
+        onChange={(name) => onChange({ ...draft, name })}
+      />
+      <Field
+        label={t('members.fields.place')}
+        autoComplete="off"
+        maxLength={200}
+        value={draft.place}
+        onChange={(place) => onChange({ ...draft, place })}
+      />
+      <Select
+        label={t('members.fields.track')}
+        value={draft.track}
+        onChange={(track) => onChange({ ...draft, track })}
+        choices={tracks}
+      />
+      <TextArea
+        label={t('members.fields.note')}
+        rows={3}
+        maxLength={2000}
+        value={draft.note}
+        onChange={(note) => onChange({ ...draft, note })}
+      />
+    </>
+  );
+}

@@ -1,0 +1,60 @@
+import type { MemberHistoryView, MemberView } from '#domain/contract/views';
+import { kindLabel } from '../../i18n/kind-label.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { Notice } from '../../parts/notice.tsx';
+import { StatementList } from '../ledger/statement-list.tsx';
+import { MemberCoverings } from './member-coverings.tsx';
+import { MemberSightings } from './member-sightings.tsx';
+import { StageTable } from './stage-table.tsx';
+
+export function MemberHistory({ history }: { history: MemberHistoryView }) {
+  const { t } = useWords();
+  const newestFirst = history.statements.toSorted((a, b) => b.seq - a.seq);
+  return (
+    <>
+      {history.member.retired ? <Notice>{t('members.retired')}</Notice> : null}
+      <MemberFactsList member={history.member} />
+      <section className="section">
+        <h2>{t('members.history.stages')}</h2>
+        <StageTable stages={history.stages} />
+      </section>
+      <section className="section">
+        <h2>{t('members.history.photos')}</h2>
+        <MemberSightings sightings={history.sightings} />
+      </section>
+      <section className="section">
+        <h2>{t('members.history.coverings')}</h2>
+        <MemberCoverings coverings={history.coverings} />
+      </section>
+      <section className="section">
+        <h2>{t('members.history.said')}</h2>
+        <StatementList entries={newestFirst} label={t('members.history.said')} />
+      </section>
+    </>
+  );
+}
+
+function MemberFactsList({ member }: { member: MemberView }) {
+  const { t, lang } = useWords();
+  const rows = [
+    [t('members.fields.kind'), kindLabel(member.kind, lang)],
+    [t('members.fields.name'), member.name],
+    [t('members.fields.place'), member.place],
+    [t('members.fields.track'), t(`common.track.${member.track}`)],
+    [t('members.fields.note'), member.note],
+    ...Object.entries(member.other),
+  ].filter(([, value]) => value !== '');
+  return (
+    <section className="section">
+      <h2>{t('members.history.facts')}</h2>
+      <dl className="facts">
+        {rows.map(([name, value]) => (
+          <div key={name} className="facts-row">
+            <dt>{name}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  );
+}

@@ -1,0 +1,33 @@
+import { useQuery } from '@tanstack/react-query';
+import { useParams } from 'react-router';
+import { call } from '../../api/call.ts';
+import { keys } from '../../api/keys.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { Page } from '../../parts/page.tsx';
+import { QueryState } from '../../parts/query-state.tsx';
+import { StageStrokes } from '../../parts/stage-strokes.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+import { MemberActions } from './member-actions.tsx';
+import { MemberHistory } from './member-history.tsx';
+import './members.css';
+
+export function MemberScreen() {
+  const { t } = useWords();
+  const { id: house } = useHouse();
+  const { mark = '' } = useParams();
+  const query = useQuery({
+    queryKey: keys.member(house, mark),
+    queryFn: ({ signal }) => call('readMember', { params: { house, mark }, signal }),
+  });
+  const member = query.data?.member;
+  return (
+    <Page
+      title={mark}
+      badge={member ? <StageStrokes stage={member.stage} track={member.track} size="large" /> : null}
+      breadcrumb={[{ to: `/houses/${house}/members`, label: t('common.nav.members') }]}
+      actions={member ? <MemberActions key={mark} member={member} /> : null}
+    >
+      <QueryState query={query}>{(history) => <MemberHistory history={history} />}</QueryState>
+    </Page>
+  );
+}

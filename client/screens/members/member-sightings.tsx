@@ -1,0 +1,70 @@
+import { Link } from 'react-router';
+import type { MemberHistoryView } from '#domain/contract/views';
+import { formatInstant } from '../../i18n/format.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { LinkButton } from '../../parts/button.tsx';
+import { EmptyState } from '../../parts/empty-state.tsx';
+import { StageName } from '../../parts/stage-name.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+
+type Sighting = MemberHistoryView['sightings'][number];
+
+export function MemberSightings({ sightings }: { sightings: readonly Sighting[] }) {
+  const { t } = useWords();
+  const { id: house } = useHouse();
+  if (sightings.length === 0) {
+    const action = <LinkButton to={`/houses/${house}/photos`}>{t('members.history.toPhotos')}</LinkButton>;
+    return (
+      <EmptyState title={t('members.history.photosNone')} action={action}>
+        {t('members.history.photosNoneText')}
+      </EmptyState>
+    );
+  }
+  return (
+    <ul className="sightings plain-list">
+      {sightings.map((sighting) => (
+        <li key={sighting.tag.id}>
+          <SightingCard sighting={sighting} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function SightingCard({ sighting: { tag, fileName, capture, crop } }: { sighting: Sighting }) {
+  const { t, lang } = useWords();
+  const { id: house, zone } = useHouse();
+  const when = (instant: string) => formatInstant(instant, zone, lang);
+  const stage = t(`common.stage.${tag.stage}`);
+  const alt = t('members.history.cropAlt', { mark: tag.mark, file: fileName, stage });
+  return (
+    <article className={tag.state === 'standing' ? 'sighting' : 'sighting sighting-ended'}>
+      <Link className="sighting-crop" to={`/houses/${house}/photos/${tag.photo}`}>
+        <img src={crop} alt={alt} loading="lazy" decoding="async" />
+      </Link>
+      <StageName stage={tag.stage} />
+      {capture.state === 'dated' ? (
+        <p>{t('members.history.taken', { when: when(capture.instant) })}</p>
+      ) : (
+        <p className="act-text">{t('members.history.undated')}</p>
+      )}
+      <p className="soft">
+        {t('members.history.taggedBy', { name: tag.by?.name ?? t('common.nobody'), when: when(tag.at) })}
+      </p>
+      {tag.note === '' ? null : <p>{tag.note}</p>}
+      <SightingEnd tag={tag} />
+    </article>
+  );
+}
+
+function SightingEnd({ tag }: { tag: Sighting['tag'] }) {
+  const { t } = useWords();
+  if (tag.state === 'standing') return null;
+  if (tag.state === 'superseded') return <p>{t('members.history.superseded')}</p>;
+  const reason = tag.ended?.reason ?? '';
+  return (
+    <p>
+      {reason === '' ? t('members.history.withdrawn') : t('members.history.withdrawnBecause', { reason })}
+    </p>
+  );
+}

@@ -1,0 +1,77 @@
+import { useState } from 'react';
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import type { PersonInHouseView } from '#domain/contract/views';
+import { call } from '../../api/call.ts';
+import { keys } from '../../api/keys.ts';
+import { useSession } from '../../api/use-session.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { Button } from '../../parts/button.tsx';
+import { Confirm } from '../../parts/confirm.tsx';
+import { Table } from '../../parts/table.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+
+export interface PeopleTableProps {
+  people: readonly PersonInHouseView[];
+  mayChange: boolean;
+}
+
+export function PeopleTable({ people, mayChange }: PeopleTableProps) {
+  const { t } = useWords();
+  const me = useSession().data?.account?.id;
+  const [leaving, setLeaving] = useState<PersonInHouseView | null>(null);
+  const columns = ['name', 'role', 'email', ...(mayChange ? (['action'] as const) : [])] as const;
+  return (
+    <>
+      <Table label={t('people.list')} hideLabel headings={columns.map((key) => t(`people.${key}`))}>
+        {people.map((person) => (
+          <tr key={person.id}>
+            <th scope="row">
+              {person.name} {person.id === me ? <span className="soft">{t('people.you')}</span> : null}
+            </th>
+            <td>{t(`common.role.${person.role}`)}</td>
+            <td>{person.email ?? t('common.none')}</td>
+            {mayChange ? (
+              <td>
+                <Button
+                  aria-label={t('people.removeNamed', { name: person.name })}
+                  onPress={() => setLeaving(person)}
+                >
+                  {t('common.remove')}
+                </Button>
+              </td>
+            ) : null}
+          </tr>
+        ))}
+      </Table>
+      <RemovePerson person={leaving} onDone={() => setLeaving(null)} />
+    </>
+  );
+}
+
+function RemovePerson({ person, onDone }: { person: PersonInHouseView | null; onDone: () => void }) {
+  const { t } = useWords();
+  const { id: house } = useHouse();
+  const client = useQueryClient();
+  const remove = useMutation({
+    mutationFn: (id: string) => call('removePerson', { params: { house, person: id } }),
+    onSuccess: async () => {
+      onDone();
+      await client.invalidateQueries({ queryKey: keys.allOf(house) });
+    },
+  });
+  return (
+    <Confirm
+      title={t('people.removeTitle', { name: person?.name ?? '' })}
+      text={t('people.removeText')}
+      yes={t('people.removeYes')}
+      isOpen={person !== null}
+      isPending={remove.isPending}
+      error={remove.error}
+      onYes={() => person && remove.mutate(person.id)}
+      onClose={() => {
+        onDone();
+        remove.reset();
+      }}
+    />
+  );
+}

@@ -1,0 +1,58 @@
+import { useWords } from '../../i18n/use-words.ts';
+import { formatNumber } from '../../i18n/format.ts';
+import { Button } from '../../parts/button.tsx';
+import { Progress } from '../../parts/progress.tsx';
+import { canSendAgain, isMoving, summarize, type UploadItem } from '../../upload/upload-queue.ts';
+import { useUploads } from '../../upload/use-uploads.ts';
+import { UploadRow } from './upload-row.tsx';
+
+const ROWS = 60;
+
+/** What is on its way and what became of it: as a whole, and file by file. */
+export function UploadList({ house }: { house: string }) {
+  const { t, lang } = useWords();
+  const { items, uploads } = useUploads(house);
+  if (items.length === 0) return null;
+  const sum = summarize(items);
+  const isDone = sum.over === sum.total;
+  const again = items.filter(canSendAgain).map(({ id }) => id);
+  const rows = [...items].sort((a, b) => urgency(a) - urgency(b));
+  const text = t('photos.queue.count', {
+    done: formatNumber(sum.over, lang),
+    total: formatNumber(sum.total, lang),
+  });
+  return (
+    <section className="section" aria-label={t('photos.queue.title')}>
+      <h2>{t('photos.queue.title')}</h2>
+      <Progress label={t('photos.queue.whole')} value={sum.bytesDone} total={sum.bytes} text={text} />
+      <p role="status">{isDone ? t('photos.queue.finished', { ...sum }) : t('photos.queue.keepOpen')}</p>
+      <ul className="plain-list photos-queue" aria-label={t('photos.queue.list')}>
+        {rows.slice(0, ROWS).map((item) => (
+          <UploadRow key={item.id} item={item} uploads={uploads} />
+        ))}
+        {rows.length > ROWS ? (
+          <li className="soft">{t('photos.queue.more', { count: rows.length - ROWS })}</li>
+        ) : null}
+      </ul>
+      <div className="row">
+        {again.length > 1 ? (
+          <Button onPress={() => uploads.tell({ type: 'again', ids: again })}>
+            {t('photos.queue.allAgain')}
+          </Button>
+        ) : null}
+        {sum.over > 0 ? (
+          <Button look="quiet" onPress={() => uploads.tell({ type: 'tidy', house })}>
+            {t('photos.queue.tidy')}
+          </Button>
+        ) : null}
+      </div>
+    </section>
+  );
+}
+
+const ORDER = ['refused', 'failed', 'waiting', 'already-here', 'added'];
+
+/** What moves, then what needs somebody, then what waits, then what is over. The sort keeps the order within. */
+function urgency(item: UploadItem): number {
+  return isMoving(item) ? -1 : Math.max(1, ORDER.indexOf(item.state.is));
+}

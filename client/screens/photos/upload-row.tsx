@@ -1,0 +1,77 @@
+import { Link } from 'react-router';
+import { sentenceOf } from '../../i18n/problem-sentence.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { Button } from '../../parts/button.tsx';
+import { canSendAgain, type UploadItem } from '../../upload/upload-queue.ts';
+import type { Uploads } from '../../upload/upload-driver.ts';
+
+/** One file: its name, how far it is, and what became of it in a plain sentence. */
+export function UploadRow({ item, uploads }: { item: UploadItem; uploads: Uploads }) {
+  const { t } = useWords();
+  const { id, fileName: file, state } = item;
+  return (
+    <li className={`photos-upload photos-upload-${state.is}`}>
+      <span className="photos-upload-name">{file}</span>
+      <UploadWords item={item} />
+      {canSendAgain(item) ? (
+        <Button
+          aria-label={t('photos.queue.againNamed', { file })}
+          onPress={() => uploads.tell({ type: 'again', ids: [id] })}
+        >
+          {t('photos.queue.again')}
+        </Button>
+      ) : null}
+      {state.is === 'waiting' || state.is === 'failed' ? (
+        <Button
+          look="quiet"
+          aria-label={t('photos.queue.leaveOutNamed', { file })}
+          onPress={() => uploads.tell({ type: 'leave-out', id })}
+        >
+          {t('photos.queue.leaveOut')}
+        </Button>
+      ) : null}
+    </li>
+  );
+}
+
+function UploadWords({ item: { house, fileName: file, bytes, state } }: { item: UploadItem }) {
+  const { t, lang } = useWords();
+  switch (state.is) {
+    case 'waiting':
+      return <span className="soft">{t('photos.outcome.waiting')}</span>;
+    case 'sending':
+    case 'storing': {
+      const percent = state.is === 'sending' ? Math.floor((100 * state.sent) / Math.max(1, bytes)) : 100;
+      const words = t(`photos.outcome.${state.is}`);
+      return (
+        <span className="photos-upload-bar">
+          <progress aria-label={`${file}: ${words}`} max={100} value={Math.min(percent, 100)} />
+          <span className="soft">
+            {state.is === 'sending' ? t('photos.queue.percent', { percent }) : words}
+          </span>
+        </span>
+      );
+    }
+    case 'added':
+    case 'already-here':
+      return (
+        <span>
+          {t(state.is === 'added' ? 'photos.outcome.added' : 'photos.outcome.known')}{' '}
+          <Link
+            to={`/houses/${house}/photos/${state.photo}`}
+            aria-label={t('photos.outcome.openNamed', { file })}
+          >
+            {t('photos.outcome.open')}
+          </Link>
+        </span>
+      );
+    case 'refused':
+      return <span className="act-text">{sentenceOf(t, lang, state.problem)}</span>;
+    case 'failed':
+      return (
+        <span className="act-text">
+          {state.problem ? sentenceOf(t, lang, state.problem) : t('photos.outcome.unheard')}
+        </span>
+      );
+  }
+}

@@ -1,0 +1,89 @@
+import { Link } from 'react-router';
+import type { ClosingReportView } from '#domain/contract/views';
+import { formatInstant } from '../../i18n/format.ts';
+import { kindLabel } from '../../i18n/kind-label.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { StageName } from '../../parts/stage-name.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+import { missSentence } from './miss-sentence.ts';
+
+type Line = ClosingReportView['days'][number]['coverings'][number]['lines'][number];
+
+export function LineRow({ line }: { line: Line }) {
+  const { lang } = useWords();
+  const { id: house } = useHouse();
+  return (
+    <tr className={`report-line report-line-${line.state}`}>
+      <td className="report-tick" aria-hidden="true">
+        <span />
+      </td>
+      <th scope="row">
+        <Link to={`/houses/${house}/members/${encodeURIComponent(line.mark)}`}>{line.mark}</Link>
+        <span className="report-kind">{kindLabel(line.kind, lang)}</span>
+      </th>
+      <td>{line.place}</td>
+      <td>
+        <StageName stage={line.least} />
+      </td>
+      <td>
+        <LineState line={line} />
+      </td>
+    </tr>
+  );
+}
+
+function LineState({ line }: { line: Line }) {
+  const { t, lang } = useWords();
+  const { id: house, zone } = useHouse();
+  const miss = missSentence(t, lang, zone, line);
+  const isMissing = line.state === 'gap' || line.state === 'lost';
+  const near = line.nearestMiss?.tag;
+  return (
+    <>
+      <span className={isMissing ? 'act-text' : undefined}>{t(`report.state.${line.state}`)}</span>
+      {miss === '' ? null : (
+        <span className={isMissing ? 'report-miss act-text' : 'report-miss'}>{miss}</span>
+      )}
+      {near ? (
+        <Link
+          className="report-look"
+          to={`/houses/${house}/photos/${near.photo}?tag=${near.tag}`}
+          aria-label={t('report.openMissNamed', { mark: line.mark })}
+        >
+          {t('report.openMiss')}
+        </Link>
+      ) : null}
+      <Records line={line} />
+    </>
+  );
+}
+
+const SHOWN = 3;
+
+/** The best records first; more than a few prove nothing more. */
+function Records({ line: { mark, records } }: { line: Line }) {
+  const { t, lang } = useWords();
+  const { id: house, zone } = useHouse();
+  if (records.length === 0) return null;
+  return (
+    <ul className="plain-list report-records">
+      {records.slice(0, SHOWN).map(({ tag, photo, stage: at, instant }) => {
+        const when = instant === null ? t('report.noTime') : formatInstant(instant, zone, lang);
+        const stage = t(`common.stage.${at}`);
+        return (
+          <li key={tag}>
+            <Link
+              to={`/houses/${house}/photos/${photo}?tag=${tag}`}
+              aria-label={t('report.openRecord', { mark, stage, when })}
+            >
+              {t('report.record', { stage, when })}
+            </Link>
+          </li>
+        );
+      })}
+      {records.length > SHOWN ? (
+        <li className="soft">{t('report.records', { count: records.length })}</li>
+      ) : null}
+    </ul>
+  );
+}

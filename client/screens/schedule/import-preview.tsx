@@ -1,0 +1,65 @@
+import { useState } from 'react';
+import type { ScheduleImportView } from '#domain/contract/views';
+import { formatNumber } from '../../i18n/format.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { QueryState } from '../../parts/query-state.tsx';
+import { RadioChoice } from '../../parts/radio-choice.tsx';
+import { AgreeToImport } from './agree-to-import.tsx';
+import { BadRows } from './bad-rows.tsx';
+import { FIRST_CHOICES, type ChosenTable, type ImportChoices } from './chosen-table.ts';
+import { ColumnTable } from './column-table.tsx';
+import { ImportOutcome } from './import-outcome.tsx';
+import { usePreview } from './use-preview.ts';
+
+const MISSING = ['retire', 'keep'] as const;
+
+export interface ImportPreviewProps {
+  table: ChosenTable;
+  onDone: (outcome: ScheduleImportView) => void;
+}
+
+export function ImportPreview({ table, onDone }: ImportPreviewProps) {
+  const { t, lang } = useWords();
+  const [choices, setChoices] = useState<ImportChoices>(FIRST_CHOICES);
+  const query = usePreview(table, choices);
+  const change = (part: Partial<ImportChoices>) => setChoices({ ...choices, ...part });
+  return (
+    <QueryState query={query}>
+      {(preview) => (
+        <>
+          <p role="status">
+            {query.isFetching
+              ? t('schedule.reading')
+              : t('schedule.found', {
+                  file: table.fileName,
+                  rows: formatNumber(preview.rows, lang),
+                  encoding: preview.encoding.toUpperCase(),
+                })}
+          </p>
+          <ColumnTable preview={preview} mapping={choices.mapping} onMap={(mapping) => change({ mapping })} />
+          {preview.problems.length > 0 ? (
+            <BadRows
+              problems={preview.problems}
+              areSkipped={choices.badRows === 'skip'}
+              onSkip={(skip) => change({ badRows: skip ? 'skip' : 'refuse' })}
+            />
+          ) : null}
+          <RadioChoice
+            label={t('schedule.missing.title')}
+            value={choices.missing}
+            onChange={(missing) => change({ missing })}
+            choices={MISSING.map((value) => ({ value, label: t(`schedule.missing.${value}`) }))}
+          />
+          <ImportOutcome preview={preview} />
+          <AgreeToImport
+            table={table}
+            choices={choices}
+            preview={preview}
+            isSettled={!query.isFetching}
+            onDone={onDone}
+          />
+        </>
+      )}
+    </QueryState>
+  );
+}

@@ -1,0 +1,46 @@
+import type { MemberFacts } from '#domain/contract/shapes';
+import type { ScheduleField, SchedulePreviewView } from '#domain/contract/views';
+
+export interface Difference {
+  /** A field of the schedule, or the name of a column of the table's own. */
+  readonly field: ScheduleField | { readonly own: string };
+  readonly before: string;
+  readonly after: string;
+}
+
+const COMPARED = ['kind', 'name', 'place', 'track', 'note'] as const;
+
+/** In what a member differs before and after, field by field. */
+export function differences(before: MemberFacts, after: MemberFacts): Difference[] {
+  const fields = COMPARED.map((field) => ({
+    field,
+    before: before[field] ?? '',
+    after: after[field] ?? '',
+  }));
+  const own = [...new Set([...Object.keys(before.other), ...Object.keys(after.other)])].map((name) => ({
+    field: { own: name },
+    before: before.other[name] ?? '',
+    after: after.other[name] ?? '',
+  }));
+  return [...fields, ...own].filter((d) => d.before !== d.after);
+}
+
+/** A few values of one column: those below its heading that are not empty. */
+export function firstValues({ columns, sample }: SchedulePreviewView, index: number, count = 3): string[] {
+  const heading = sample.findIndex((row) =>
+    columns.every((c) => (row[c.index] ?? '').trim() === c.header.trim()),
+  );
+  return sample
+    .slice(heading + 1)
+    .map((row) => (row[index] ?? '').trim())
+    .filter((value) => value !== '')
+    .slice(0, count);
+}
+
+export function hasMarkColumn({ columns }: Pick<SchedulePreviewView, 'columns'>): boolean {
+  return columns.some(({ field }) => field === 'mark');
+}
+
+export function changesNothing({ added, changed, retired }: SchedulePreviewView): boolean {
+  return added.length + changed.length + retired.length === 0;
+}

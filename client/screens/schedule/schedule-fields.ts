@@ -1,0 +1,8 @@
+import type { ScheduleField } from '#domain/contract/views';
+
+/** In the order in which they are offered; the type makes sure that none is forgotten. */
+const order: Record<ScheduleField, number> = { mark: 0, kind: 1, name: 2, place: 3, track: 4, note: 5 };
+
+export const SCHEDULE_FIELD_NAMES = (Object.keys(order) as ScheduleField[]).sort(
+  (a, b) => order[a] - order[b],
+);

@@ -1,0 +1,34 @@
+import { useEffect, useRef } from 'react';
+import { I18nProvider } from 'react-aria-components';
+import { Outlet, ScrollRestoration, useLocation, useNavigation } from 'react-router';
+import { LOCALES } from '../i18n/format.ts';
+import { useWords } from '../i18n/use-words.ts';
+import { Header } from './header.tsx';
+
+const CONTENT = 'content';
+
+/** Header and content of every screen. After a change of screen the focus goes to the content. */
+export function Frame() {
+  const { t, lang } = useWords();
+  const { pathname } = useLocation();
+  const isLoading = useNavigation().state === 'loading';
+  const main = useRef<HTMLElement>(null);
+  const shown = useRef(pathname);
+  useEffect(() => {
+    if (shown.current === pathname) return;
+    shown.current = pathname;
+    main.current?.focus({ preventScroll: true });
+  }, [pathname]);
+  return (
+    <I18nProvider locale={LOCALES[lang]}>
+      <a className="skip-link" href={`#${CONTENT}`}>
+        {t('common.skip')}
+      </a>
+      <Header />
+      <main id={CONTENT} ref={main} tabIndex={-1} className="content" aria-busy={isLoading}>
+        <Outlet />
+      </main>
+      <ScrollRestoration />
+    </I18nProvider>
+  );
+}

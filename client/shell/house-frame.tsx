@@ -1,0 +1,36 @@
+import { useQuery } from '@tanstack/react-query';
+import { Outlet, useParams } from 'react-router';
+import { ProblemError, call } from '../api/call.ts';
+import { keys } from '../api/keys.ts';
+import { useHouseEvents } from '../api/use-house-events.ts';
+import { QueryState } from '../parts/query-state.tsx';
+import { HouseNav } from './house-nav.tsx';
+import { NotFound } from './not-found.tsx';
+import { HouseContext } from './use-house.ts';
+
+/** Everything inside one house: loads it, keeps it fresh, and shows the way between its parts. */
+export function HouseFrame() {
+  const { house = '' } = useParams();
+  const query = useQuery({
+    queryKey: keys.house(house),
+    queryFn: ({ signal }) => call('readHouse', { params: { house }, signal }),
+  });
+  if (query.error instanceof ProblemError && query.error.problem.code === 'not-found') return <NotFound />;
+  return (
+    <QueryState query={query}>
+      {(facts) => (
+        <HouseContext value={facts}>
+          <LiveHouse house={house} />
+          <HouseNav house={house} />
+          <Outlet />
+        </HouseContext>
+      )}
+    </QueryState>
+  );
+}
+
+/** Mounted only once the house is known to be readable: a refused event stream would reconnect for ever. */
+function LiveHouse({ house }: { house: string }) {
+  useHouseEvents(house);
+  return null;
+}

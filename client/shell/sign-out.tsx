@@ -1,0 +1,29 @@
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { useNavigate } from 'react-router';
+import { call } from '../api/call.ts';
+import { keys } from '../api/keys.ts';
+import { problemSentence } from '../i18n/problem-sentence.ts';
+import { useWords } from '../i18n/use-words.ts';
+
+export function SignOut() {
+  const { t, lang } = useWords();
+  const client = useQueryClient();
+  const navigate = useNavigate();
+  const signOut = useMutation({
+    mutationFn: () => call('signOut'),
+    onSuccess: async () => {
+      // Nothing of the houses may stay in memory for the next person at this device.
+      await navigate('/sign-in');
+      client.clear();
+      client.setQueryData(keys.session, { account: null });
+    },
+  });
+  return (
+    <>
+      <button type="button" className="button button-quiet" onClick={() => signOut.mutate()}>
+        {t('common.signOut')}
+      </button>
+      {signOut.isError ? <span role="alert">{problemSentence(t, lang, signOut.error)}</span> : null}
+    </>
+  );
+}

@@ -1,0 +1,101 @@
+import type { Problem } from '#domain/contract/problems';
+
+/** The files on their way to the server, as a pure state: what the driver does stands in upload-driver.ts. */
+
+export type UploadState =
+  | { readonly is: 'waiting' }
+  | { readonly is: 'sending'; readonly sent: number }
+  /** All bytes have left; the server is writing them to its disk. */
+  | { readonly is: 'storing' }
+  | { readonly is: 'added' | 'already-here'; readonly photo: string }
+  /** The server has looked at the file and does not take it. */
+  | { readonly is: 'refused'; readonly problem: Problem }
+  /** No answer about the file: null where none came at all. */
+  | { readonly is: 'failed'; readonly problem: Problem | null };
+
+export interface UploadItem {
+  readonly id: string;
+  readonly house: string;
+  readonly fileName: string;
+  readonly bytes: number;
+  readonly state: UploadState;
+}
+
+export type UploadQueue = readonly UploadItem[];
+
+export type UploadEvent =
+  | { type: 'chosen'; items: readonly Omit<UploadItem, 'state'>[] }
+  | { type: 'moved'; id: string; state: UploadState }
+  | { type: 'again'; ids: readonly string[] }
+  | { type: 'leave-out'; id: string }
+  | { type: 'tidy'; house: string };
+
+export const AT_ONCE = 2;
+
+export function reduceUploads(queue: UploadQueue, event: UploadEvent): UploadQueue {
+  switch (event.type) {
+    case 'chosen':
+      return [...queue, ...event.items.map((item): UploadItem => ({ ...item, state: { is: 'waiting' } }))];
+    case 'moved':
+      return queue.map((item) => (item.id === event.id ? { ...item, state: event.state } : item));
+    case 'again':
+      return queue.map((item) =>
+        event.ids.includes(item.id) && canSendAgain(item) ? { ...item, state: { is: 'waiting' } } : item,
+      );
+    case 'leave-out':
+      return queue.filter((item) => item.id !== event.id || isMoving(item));
+    case 'tidy':
+      return queue.filter((item) => item.house !== event.house || !isOver(item));
+  }
+}
+
+/** The files to start now: in order of choice, never more than AT_ONCE on the way. */
+export function nextToSend(queue: UploadQueue, atOnce = AT_ONCE): UploadItem[] {
+  const free = atOnce - queue.filter(isMoving).length;
+  return queue.filter((item) => item.state.is === 'waiting').slice(0, Math.max(0, free));
+}
+
+export function isMoving({ state }: UploadItem): boolean {
+  return state.is === 'sending' || state.is === 'storing';
+}
+
+export function isOver(item: UploadItem): boolean {
+  return !isMoving(item) && item.state.is !== 'waiting';
+}
+
+/** A file that was cut off on the way is whole at home: that refusal is worth another try. */
+export function canSendAgain({ state }: UploadItem): boolean {
+  return state.is === 'failed' || (state.is === 'refused' && state.problem.code === 'photo-interrupted');
+}
+
+export interface UploadSummary {
+  readonly total: number;
+  readonly over: number;
+  readonly bytes: number;
+  readonly bytesDone: number;
+  readonly added: number;
+  readonly known: number;
+  readonly refused: number;
+  readonly failed: number;
+}
+
+export function summarize(queue: UploadQueue): UploadSummary {
+  const count = (...states: UploadState['is'][]) =>
+    queue.filter(({ state }) => states.includes(state.is)).length;
+  return {
+    total: queue.length,
+    over: queue.filter(isOver).length,
+    bytes: queue.reduce((sum, { bytes }) => sum + bytes, 0),
+    bytesDone: queue.reduce((sum, item) => sum + bytesDone(item), 0),
+    added: count('added'),
+    known: count('already-here'),
+    refused: count('refused'),
+    failed: count('failed'),
+  };
+}
+
+function bytesDone({ state, bytes }: UploadItem): number {
+  if (state.is === 'waiting') return 0;
+  // Progress counts the wrapping of the request too, so it may run past the file's own size.
+  return state.is === 'sending' ? Math.min(state.sent, bytes) : bytes;
+}
