@@ -6,23 +6,22 @@ import { OfflineError, ProblemError, isProblem, unexplainedProblem } from '../ap
  * Sends one file. By XMLHttpRequest, since fetch does not tell how much of a body has left.
  * Throws ProblemError where the request as a whole was refused, OfflineError where no answer came.
  */
-export function sendPhoto(
+export async function sendPhoto(
   house: string,
   file: File,
   progress: (sent: number) => void,
 ): Promise<UploadOutcome> {
+  const { status, responseText } = await post(addressOf('addPhotos', { house }), file, progress);
+  return readOutcome(status, responseText);
+}
+
+function post(address: string, file: File, progress: (sent: number) => void): Promise<XMLHttpRequest> {
   return new Promise((resolve, reject) => {
     const request = new XMLHttpRequest();
-    request.open('POST', addressOf('addPhotos', { house }));
+    request.open('POST', address);
     request.setRequestHeader('accept', 'application/json, application/problem+json');
     request.upload.onprogress = ({ loaded }) => progress(loaded);
-    request.onload = () => {
-      try {
-        resolve(readOutcome(request.status, request.responseText));
-      } catch (error) {
-        reject(error);
-      }
-    };
+    request.onload = () => resolve(request);
     request.onerror = () => reject(new OfflineError('The server did not answer.'));
     request.ontimeout = request.onerror;
     const form = new FormData();

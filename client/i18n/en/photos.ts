@@ -51,7 +51,7 @@ export const photos = {
     shown: '{{shown}} of {{total}} shown',
     undated: 'Without a date',
     undatedText:
-      'The camera wrote no time. These photos can be tagged, but they count as no record until somebody dates them.',
+      'The camera wrote no time. These photos can be tagged, but they count as no record. Photograph the members again with a camera that keeps the time.',
     none: 'No photo yet',
     noneText: 'Add the first ones above, straight from the phone or the camera.',
     noMatch: 'No photo fits',
