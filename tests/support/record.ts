@@ -4,6 +4,7 @@ import path from 'node:path';
 import type { PhotoFacts } from '#domain/contract/shapes';
 import type { AccountView } from '#domain/contract/views';
 import type { DatabaseConfig } from '../../server/config.ts';
+import { someReadings } from '../domain/photo/some-readings.ts';
 import type { Context } from '../../server/services/context.ts';
 import { photoId } from '../../server/services/ingest-photo.ts';
 import { LedgerFolder } from '../../server/storage/ledger-folder.ts';
@@ -67,7 +68,7 @@ export async function addPhoto(
       sha256,
       ...FILE,
       fileName: `${seed}.jpg`,
-      readings: { ...NO_READINGS, ...readings },
+      readings: someReadings(readings),
     };
     await writing.say({ kind: 'photo.added', version: 1, payload });
   });
@@ -75,22 +76,6 @@ export async function addPhoto(
 }
 
 const FILE = { bytes: 1000, mediaType: 'image/jpeg' as const, width: 400, height: 300 };
-
-export const NO_READINGS: PhotoFacts['readings'] = {
-  wallTime: null,
-  offsetMinutes: null,
-  gpsTime: null,
-  position: null,
-  heading: null,
-  orientation: null,
-  make: null,
-  model: null,
-  serial: null,
-  lens: null,
-  focalLengthMm: null,
-  focalLength35Mm: null,
-  complaints: [],
-};
 
 /** Every row of every projected table as text, in a fixed order: what two databases are compared by. */
 export async function dumpProjection(database: Database): Promise<Record<string, string[]>> {

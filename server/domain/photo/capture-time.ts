@@ -8,7 +8,8 @@ import {
   type Candidate,
   type Candidates,
 } from './capture-candidates.ts';
-import { atOffset, dayInZone, instantMs, instantText, inZone, wallMs, zoneOffset } from './wall-time.ts';
+import { dayOf } from '../record/zoned-day.ts';
+import { atOffset, instantMs, instantText, inZone, wallMs, zoneOffset } from './wall-time.ts';
 
 /**
  * Years in which a photo of a house under record can have been taken. Below lie scanned prints and the
@@ -156,7 +157,7 @@ function dated(
   const { ms, offsetMinutes, source } = chosen;
   const instant = instantText(ms);
   if (instant === null) throw new RangeError(`No four-digit year: ${ms}.`);
-  const day = dayInZone(ms, zone);
+  const day = dayOf(instant, zone);
   return {
     state: 'dated',
     instant,

@@ -45,11 +45,6 @@ export function zoneOffset(ms: number, zone: string): number {
   return Math.round(offsetNanoseconds / 60e9);
 }
 
-/** Calendar day of an instant in a zone, YYYY-MM-DD. */
-export function dayInZone(ms: number, zone: string): string {
-  return Temporal.Instant.fromEpochMilliseconds(ms).toZonedDateTimeISO(zone).toPlainDate().toString();
-}
-
 /** UTC with milliseconds, or null where the year does not fit four digits. */
 export function instantText(ms: number): string | null {
   const text = Temporal.Instant.fromEpochMilliseconds(ms).toString({ smallestUnit: 'millisecond' });
