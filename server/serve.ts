@@ -7,6 +7,7 @@ import type { Config } from './config.ts';
 import { API, createApp } from './http/app.ts';
 import { EventHub } from './http/event-hub.ts';
 import { packageRoot } from './package-root.ts';
+import { Failure } from './services/failure.ts';
 import { adoptHouses } from './services/people.ts';
 import { CHANNEL } from './storage/ledger-store.ts';
 
@@ -95,11 +96,15 @@ function closeServer(server: Server): Promise<void> {
   });
 }
 
-/** With ARAKABE_OWNER_* the first account is made unattended. */
+/** With ARAKABE_OWNER_* the first account is made unattended, by one of those that start at the same time. */
 async function prepareOwner({ context }: Core, { owner, role }: Config): Promise<void> {
   if (!owner || role === 'worker' || (await context.accounts.anyExists())) return;
   const name = owner.email.split('@')[0] ?? owner.email;
-  await adoptHouses(context, await context.accounts.create({ ...owner, name, keeper: true }));
+  try {
+    await adoptHouses(context, await context.accounts.create({ ...owner, name, keeper: true }));
+  } catch (error) {
+    if (!(error instanceof Failure && error.code === 'email-in-use')) throw error;
+  }
 }
 
 async function firstLink({ context }: Core, origin: string): Promise<string | null> {

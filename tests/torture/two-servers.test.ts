@@ -84,7 +84,7 @@ describe.skipIf(!process.env['ARAKABE_TEST_POSTGRES'])(
       const database = await createTestDatabase();
       if (!database) throw new Error('ARAKABE_TEST_POSTGRES is not set.');
       place = { dataFolder, database: { kind: 'server', url: database.url } };
-      drop = database.drop;
+      drop = () => database.drop();
     });
     afterEach(async () => {
       for (const server of servers) await server.kill();
@@ -102,7 +102,7 @@ describe.skipIf(!process.env['ARAKABE_TEST_POSTGRES'])(
       const { id, sha256 } = added.photo;
       await stream.hears(`"kind":"photo.added","photo":"${id}"`);
       await stream.hears(`{"type":"pictures","photo":"${id}","pictures":"ready"}`);
-      stream.end();
+      await stream.end();
       expect(await there.get<PhotoView>(`/photos/${id}`)).toMatchObject({ sha256, pictures: 'ready' });
       const original = await there.raw('GET', `/photos/${id}/original`);
       expect(sha256Of(Buffer.from(await original.arrayBuffer()))).toBe(sha256);

@@ -5,7 +5,7 @@ export const bench = {
     'Tab goes from region to region. Arrow keys move a region, with Shift they change its size; Delete withdraws, Escape cancels.',
   cannotShow: 'This file cannot be shown, but it is kept as it came.',
   notYet: 'The picture is being made and will appear here.',
-  previewOnly: 'Shown from a copy of 1600 px; this browser cannot show the original.',
+  previewOnly: 'Shown from a copy of 1600 px; the original itself cannot be shown here.',
   original: 'Open the original file',
   previous: 'Earlier photo',
   next: 'Later photo',
@@ -31,9 +31,6 @@ export const bench = {
   drop: 'Drop the drawing',
   draft: 'New region, not placed yet',
   draftOf: 'Changed region of {{mark}}, not saved yet',
-  corner: 'Corner {{number}}',
-  handle: 'Handle {{number}}',
-  region: '{{mark}}, {{stage}}',
   regionBy: '{{mark}}, {{stage}}, said by {{who}}',
   form: {
     title: 'What does the region show?',
@@ -42,10 +39,9 @@ export const bench = {
     mark: 'Member',
     markHint: 'Part of its mark, kind, name or place.',
     suggestions: 'Members that fit',
-    asIs: 'Place “{{mark}}” although the schedule does not have it',
     unknown:
       'The schedule does not have {{mark}}. It can be placed, and will be a question until the schedule has it.',
-    unknownAsk: 'The schedule does not have {{mark}}. Choose from the list, or press Enter again.',
+    unknownAsk: 'The schedule does not have {{mark}}. Choose from the list, or place it once more as it is.',
     retired: '{{mark}} is retired from the schedule.',
     stage: 'Stage',
     stageKeys: 'Keys 1 to 5; inside the field above with Alt.',
@@ -53,7 +49,6 @@ export const bench = {
     note: 'Note',
     place: 'Place',
     save: 'Save the change',
-    propose: 'Next: {{mark}}',
     needMark: 'Say which member the region shows.',
     needStage: 'Say at which stage the member stands.',
     badMark: {

@@ -1,4 +1,4 @@
-import { useRef, useState, type KeyboardEvent } from 'react';
+import { useEffect, useRef, useState, type KeyboardEvent } from 'react';
 import { useNavigate } from 'react-router';
 import type { PhotoDetailView } from '#domain/contract/views';
 import type { PhotoFilter } from '../photos/photo-filter.ts';
@@ -40,9 +40,17 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
   const focusOn = (selector: string) =>
     requestAnimationFrame(() => {
       const found = root.current?.querySelector<HTMLElement | SVGElement>(selector);
-      found?.focus();
+      found?.focus({ preventScroll: !(found instanceof HTMLInputElement) });
       if (found instanceof HTMLInputElement) found.select();
     });
+  // What had the focus may be gone with the drawing; the keys must still find the bench.
+  const hasDraft = desk.bench.work.draft !== null;
+  const hadDraft = useRef(hasDraft);
+  useEffect(() => {
+    if (hadDraft.current && !hasDraft && document.activeElement === document.body)
+      root.current?.querySelector<HTMLElement>('.bench-stage')?.focus({ preventScroll: true });
+    hadDraft.current = hasDraft;
+  }, [hasDraft]);
   const hands: BenchHands = {
     store,
     viewer: () => viewer.current,

@@ -2,18 +2,19 @@ import { useId, useState, type KeyboardEvent } from 'react';
 import type { MemberView } from '#domain/contract/views';
 import { kindLabel } from '../../i18n/kind-label.ts';
 import { useWords } from '../../i18n/use-words.ts';
-import { findMember, searchMembers, type MemberIndex } from './member-index.ts';
+import { joinWords } from './join-words.ts';
+import { offeredFor, type MemberIndex } from './member-index.ts';
 
 export interface MarkFieldProps {
   value: string;
   index: MemberIndex;
   error: string | null;
   onWrite: (mark: string) => void;
-  /** Enter: with the member that was picked from the list, or with what stands in the field. */
-  onEnter: (picked: MemberView | null, isUnclear: boolean) => void;
+  /** Enter: with the mark that was picked from the list, or with what stands in the field. */
+  onEnter: (mark: string) => void;
 }
 
-const OFFERED = 8;
+const OFFERED = 6;
 
 /**
  * Type part of a member, pick with the arrows, Enter. After the combobox pattern of the ARIA Authoring
@@ -24,12 +25,7 @@ export function MarkField({ value, index, error, onWrite, onEnter }: MarkFieldPr
   const id = useId();
   const [at, setAt] = useState(-1);
   const [isOpen, setIsOpen] = useState(false);
-  const known = findMember(index, value);
-  const offered = isOpen
-    ? searchMembers(index, value)
-        .filter((m) => !m.retired)
-        .slice(0, OFFERED)
-    : [];
+  const offered = isOpen ? offeredFor(index, value).slice(0, OFFERED) : [];
   const write = (mark: string, open: boolean) => {
     onWrite(mark);
     setAt(-1);
@@ -48,7 +44,7 @@ export function MarkField({ value, index, error, onWrite, onEnter }: MarkFieldPr
       setAt(-1);
     } else if (event.key === 'Enter') {
       event.preventDefault();
-      onEnter(offered[at] ?? null, !known && offered.length > 0);
+      onEnter(offered[at]?.mark ?? value);
       setIsOpen(false);
     }
   };
@@ -106,7 +102,7 @@ interface SuggestionProps {
 
 function Suggestion({ id, member, isActive, onPick }: SuggestionProps) {
   const { lang } = useWords();
-  const rest = [kindLabel(member.kind, lang), member.name, member.place].filter((part) => part !== '');
+  const rest = joinWords([kindLabel(member.kind, lang), member.name, member.place], lang);
   return (
     <li
       id={id}
@@ -116,7 +112,7 @@ function Suggestion({ id, member, isActive, onPick }: SuggestionProps) {
       onPointerDown={(event) => event.preventDefault()}
       onClick={onPick}
     >
-      <strong>{member.mark}</strong> <span className="soft">{rest.join(', ')}</span>
+      <strong>{member.mark}</strong> <span className="soft">{rest}</span>
     </li>
   );
 }

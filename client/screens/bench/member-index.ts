@@ -57,6 +57,11 @@ function rank({ mark }: Entry, whole: string): number {
   return mark.includes(whole) ? 2 : 3;
 }
 
+/** What can be picked for a tag: members that still stand in the schedule. */
+export function offeredFor(index: MemberIndex, text: string): MemberView[] {
+  return searchMembers(index, text).filter((member) => !member.retired);
+}
+
 /** The member that this text names exactly, in the normal form of marks. */
 export function findMember(index: MemberIndex, text: string): MemberView | undefined {
   const parsed = parseMark(text);

@@ -6,6 +6,7 @@ import { formatInstant, formatNumber } from '../../i18n/format.ts';
 import { useWords, type WordsInUse } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
 import { captureSentence, rejectedLines } from '../photos/capture-sentence.ts';
+import { joinWords } from './join-words.ts';
 
 /** What the file says of itself: when, where, with what. */
 export function PhotoFacts({ photo }: { photo: PhotoView }) {
@@ -76,7 +77,7 @@ function placeText({ t, lang }: WordsInUse, { position, heading }: Readings): st
       parts.push(t('bench.facts.altitude', { metres: formatNumber(round(altitudeM), lang) }));
   } else parts.push(t('bench.facts.noPosition'));
   if (heading) parts.push(t(`bench.facts.heading.${heading.reference}`, { degrees: round(heading.degrees) }));
-  return parts.join(lang === 'ja' ? '、' : ', ');
+  return joinWords(parts, lang);
 }
 
 function cameraText({ t, lang }: WordsInUse, readings: Readings): string {
@@ -90,8 +91,7 @@ function cameraText({ t, lang }: WordsInUse, readings: Readings): string {
       : equal === null
         ? t('bench.facts.focal', { mm: round(mm) })
         : t('bench.facts.focal35', { mm: round(mm), equal: round(equal) });
-  const parts = [body, lens, focal].filter((part) => part !== null && part !== '');
-  return parts.length === 0 ? t('bench.facts.noCamera') : parts.join(lang === 'ja' ? '、' : ', ');
+  return joinWords([body, lens, focal], lang) || t('bench.facts.noCamera');
 }
 
 function sizeText({ t, lang }: WordsInUse, { width, height, bytes, mediaType }: PhotoView): string {

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef, useState, type RefObject } from 'react';
+import { useEffect, useMemo, useRef, useState, type CSSProperties, type RefObject } from 'react';
 import { createPortal } from 'react-dom';
 import type { PhotoDetailView } from '#domain/contract/views';
 import { addressOf } from '../../api/address.ts';
@@ -45,6 +45,9 @@ export function PictureStage(props: PictureStageProps) {
   return (
     <>
       <Picture {...props} key={levels.map(({ source }) => source).join()} levels={levels} />
+      <p className="soft bench-hint" role="status">
+        {t(`bench.toolHelp.${props.bench.tool}`)}
+      </p>
       {isSmaller ? <p className="soft bench-hint">{t('bench.previewOnly')}</p> : null}
     </>
   );
@@ -94,7 +97,8 @@ function Picture({ photo, tallness, store, bench, tags, viewer, onDrawn, levels 
   }, [photo.id, tallness, store, viewer]);
   return (
     <div
-      className={`bench-stage bench-stage-${bench.tool}`}
+      className="bench-stage"
+      style={{ '--tallness': tallness } as CSSProperties}
       tabIndex={0}
       role="group"
       aria-label={t('bench.picture')}

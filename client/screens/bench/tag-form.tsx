@@ -9,7 +9,7 @@ import type { BenchTag } from './bench-tags.ts';
 import type { Desk, DeskEvent, Entry } from './desk-state.ts';
 import { checkEntry, type EntryCheck } from './entry-check.ts';
 import { MarkField } from './mark-field.tsx';
-import { findMember, type MemberIndex } from './member-index.ts';
+import { findMember, offeredFor, type MemberIndex } from './member-index.ts';
 
 type Said = Extract<EntryCheck, { ok: true }>['said'];
 
@@ -51,7 +51,7 @@ export function TagForm(props: TagFormProps) {
 function Words({ desk: { entry }, index, tell, draft, onPlace }: TagFormProps & { draft: Draft }) {
   const { t } = useWords();
   const [problem, setProblem] = useState<Exclude<EntryCheck, { ok: true }> | null>(null);
-  /** The unknown mark that Enter was pressed on once, while the list offered others. */
+  /** The unknown mark that was to be placed once, while the list offered others: perhaps it was only begun. */
   const [asked, setAsked] = useState<string | null>(null);
   const member = findMember(index, entry.mark);
   const write = (part: Partial<Entry>) => {
@@ -59,6 +59,11 @@ function Words({ desk: { entry }, index, tell, draft, onPlace }: TagFormProps & 
     tell({ type: 'write', entry: part });
   };
   const place = (words: Entry) => {
+    const isUnclear = !findMember(index, words.mark) && offeredFor(index, words.mark).length > 0;
+    if (isUnclear && parseMark(words.mark).ok && asked !== words.mark) {
+      setAsked(words.mark);
+      return;
+    }
     const check = checkEntry(words, index);
     if (check.ok) onPlace(draft, check.said);
     else setProblem(check);
@@ -76,12 +81,9 @@ function Words({ desk: { entry }, index, tell, draft, onPlace }: TagFormProps & 
         index={index}
         error={problem?.field === 'mark' ? t(`bench.form.badMark.${problem.problem}`) : null}
         onWrite={(mark) => write({ mark })}
-        onEnter={(picked, isUnclear) => {
-          if (picked) {
-            write({ mark: picked.mark });
-            place({ ...entry, mark: picked.mark });
-          } else if (isUnclear && asked !== entry.mark) setAsked(entry.mark);
-          else place(entry);
+        onEnter={(mark) => {
+          if (mark !== entry.mark) write({ mark });
+          place({ ...entry, mark });
         }}
       />
       <AboutMark entry={entry} index={index} isAsked={asked === entry.mark} />
@@ -117,6 +119,7 @@ function AboutMark({ entry, index, isAsked }: { entry: Entry; index: MemberIndex
   const { mark } = parsed;
   const member = findMember(index, mark);
   if (member) return member.retired ? <p className="act-text">{t('bench.form.retired', { mark })}</p> : null;
+  if (!isAsked && offeredFor(index, mark).length > 0) return null;
   return (
     <p role="status" className="act-text">
       {isAsked ? t('bench.form.unknownAsk', { mark }) : t('bench.form.unknown', { mark })}

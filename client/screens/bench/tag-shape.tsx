@@ -42,6 +42,9 @@ export function TagShape({ tag, tallness, isSelected, onSelect }: TagShapeProps)
 function TagLabel({ tag: { mark, stage, region }, tallness }: { tag: BenchTag; tallness: number }) {
   const { x, y } = boundingBox(region);
   const [left, top] = onSheet([x, y], tallness);
+  const strokes = strokeStates(stage, null).flatMap((state, i) =>
+    state === 'passed' ? (STROKES[i] ?? []) : [],
+  );
   return (
     <g
       className="bench-label"
@@ -49,9 +52,8 @@ function TagLabel({ tag: { mark, stage, region }, tallness }: { tag: BenchTag; t
       style={{ transform: `translate(${left}px, ${top}px) scale(var(--inverse, 1))` }}
     >
       <g transform="translate(3 3) scale(0.6)">
-        {strokeStates(stage, null).map((state, i) =>
-          state === 'passed' ? <path key={i} d={STROKES[i]} /> : null,
-        )}
+        <path className="bench-label-under" d={strokes.join('')} />
+        <path d={strokes.join('')} />
       </g>
       <text x="21" y="15">
         {mark}

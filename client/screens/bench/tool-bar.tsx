@@ -21,6 +21,7 @@ const SIGNS: Readonly<Record<Tool, string>> = {
   tap: 'M9 9h6v6H9zM12 2v4M12 18v4M2 12h4M18 12h4',
 };
 
+/** Nothing comes or goes here while one draws: that would move the picture under the hand. */
 export function ToolBar({ desk: { bench }, tell, tallness, viewer, focusOn }: ToolBarProps) {
   const { t } = useWords();
   const { work, past, future, tool } = bench;
@@ -55,17 +56,13 @@ export function ToolBar({ desk: { bench }, tell, tallness, viewer, focusOn }: To
         <Plain label={t('bench.zoom.in')} onPress={() => viewer.current?.zoom('in')} />
         <Plain label={t('bench.zoom.out')} onPress={() => viewer.current?.zoom('out')} />
         <Plain label={t('bench.zoom.all')} onPress={() => viewer.current?.zoom('all')} />
-        {work.corners.length > 2 ? (
-          <Plain
-            label={t('bench.closeOutline')}
-            onPress={() => tell({ type: 'close-outline', reach: [0, 0] })}
-          />
-        ) : null}
-        {isEmpty(work) ? null : <Plain label={t('bench.drop')} onPress={() => tell({ type: 'drop' })} />}
+        <Plain
+          label={t('bench.closeOutline')}
+          isOff={work.corners.length < 3}
+          onPress={() => tell({ type: 'close-outline', reach: [0, 0] })}
+        />
+        <Plain label={t('bench.drop')} isOff={isEmpty(work)} onPress={() => tell({ type: 'drop' })} />
       </div>
-      <p className="soft bench-hint" role="status">
-        {t(`bench.toolHelp.${tool}`)}
-      </p>
     </div>
   );
 }

@@ -60,6 +60,12 @@ export function createViewer(
     immediateRender: true,
   });
   viewer.canvas.tabIndex = -1;
+  // The viewer takes the focus at each press, which scrolls the page under the hand.
+  viewer.canvas.focus = () => element.parentElement?.focus({ preventScroll: true });
+  // A layer of our own within: what it keeps to itself the viewer does not hear.
+  const surface = document.createElement('div');
+  surface.className = 'bench-surface';
+  viewer.canvas.append(surface);
   viewer.addHandler('canvas-key', (event) => {
     event.preventDefaultAction = true;
   });
@@ -77,7 +83,7 @@ export function createViewer(
   viewer.addHandler('update-viewport', tell);
   viewer.addHandler('open', tell);
   return {
-    surface: viewer.canvas,
+    surface,
     view,
     toUnit(clientX, clientY) {
       const { x, y } = atPixel(clientX, clientY);

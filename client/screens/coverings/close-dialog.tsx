@@ -10,8 +10,8 @@ import { QueryState } from '../../parts/query-state.tsx';
 import { TextArea } from '../../parts/text-area.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { useReport } from '../report/use-report.ts';
-import { findCovering, lostByClosing, type CoveringLine } from './closing-preview.ts';
-import { ClosingWhen, type When } from './closing-when.tsx';
+import { findCovering, lostByClosing, whenFault, type CoveringLine, type When } from './closing-preview.ts';
+import { ClosingWhen } from './closing-when.tsx';
 import { LossList } from './loss-list.tsx';
 import { useCoveringChange } from './use-covering-change.ts';
 
@@ -61,14 +61,14 @@ function CloseForm({
     onClose,
   );
   const lost = lostByClosing(lines, closedAt ?? asOf);
-  const isReady = (when.is === 'now' || closedAt !== null) && (lost.length === 0 || knows);
+  const isReady = () => whenFault(when, new Date()) === null && (lost.length === 0 || knows);
   return (
     <form
       className="stack"
       onSubmit={(event) => {
         event.preventDefault();
         setWasTried(true);
-        if (isReady) close.mutate(undefined);
+        if (isReady()) close.mutate(undefined);
       }}
     >
       <ClosingWhen when={when} wasTried={wasTried} onChange={setWhen} />

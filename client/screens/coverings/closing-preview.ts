@@ -32,3 +32,15 @@ export function closingTime(local: string, zone: string): ClosingTime | null {
   const { hour, readings } = inZone(wall, zone);
   return { instant: new Date(readings[0].ms).toISOString(), hour };
 }
+
+/** When a covering closed, as it is being said. */
+export type When =
+  | { readonly is: 'now' }
+  | { readonly is: 'earlier'; readonly text: string; readonly time: ClosingTime | null };
+
+/** What is wrong with a time of closing, if anything. */
+export function whenFault(when: When, now: Date): 'badTime' | 'future' | null {
+  if (when.is === 'now') return null;
+  if (when.time === null) return 'badTime';
+  return when.time.instant > now.toISOString() ? 'future' : null;
+}

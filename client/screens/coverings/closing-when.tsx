@@ -2,11 +2,7 @@ import { useWords } from '../../i18n/use-words.ts';
 import { Field } from '../../parts/field.tsx';
 import { RadioChoice } from '../../parts/radio-choice.tsx';
 import { useHouse } from '../../shell/use-house.ts';
-import { closingTime, type ClosingTime } from './closing-preview.ts';
-
-export type When =
-  | { readonly is: 'now' }
-  | { readonly is: 'earlier'; readonly text: string; readonly time: ClosingTime | null };
+import { closingTime, whenFault, type When } from './closing-preview.ts';
 
 export interface ClosingWhenProps {
   when: When;
@@ -18,7 +14,7 @@ export interface ClosingWhenProps {
 export function ClosingWhen({ when, wasTried, onChange }: ClosingWhenProps) {
   const { t } = useWords();
   const { zone } = useHouse();
-  const error = when.is === 'earlier' && wasTried && when.time === null ? t('coverings.close.badTime') : null;
+  const fault = wasTried ? whenFault(when, new Date()) : null;
   const hour = when.is === 'earlier' ? when.time?.hour : undefined;
   return (
     <>
@@ -36,7 +32,7 @@ export function ClosingWhen({ when, wasTried, onChange }: ClosingWhenProps) {
           type="datetime-local"
           label={t('coverings.close.at', { zone })}
           value={when.text}
-          error={error}
+          error={fault && t(`coverings.close.${fault}`)}
           onChange={(text) => onChange({ is: 'earlier', text, time: closingTime(text, zone) })}
         />
       ) : null}

@@ -6,6 +6,7 @@ import { useWords } from '../../i18n/use-words.ts';
 import { Checkbox } from '../../parts/checkbox.tsx';
 import { Select } from '../../parts/select.tsx';
 import { StageStrokes } from '../../parts/stage-strokes.tsx';
+import { joinWords } from '../bench/join-words.ts';
 import { offeredStages, type CoveringEvent, type Least } from './covering-draft.ts';
 
 export interface HidesRowProps {
@@ -19,7 +20,7 @@ export interface HidesRowProps {
 export const HidesRow = memo(function HidesRow({ member, kind, least, tell }: HidesRowProps) {
   const { t, lang } = useWords();
   const { mark, place, track } = member;
-  const words = [kindLabel(member.kind, lang), member.name, place].filter((word) => word !== '');
+  const words = joinWords([kindLabel(member.kind, lang), member.name, place], lang);
   return (
     <li className="coverings-member">
       <Checkbox
@@ -28,7 +29,7 @@ export const HidesRow = memo(function HidesRow({ member, kind, least, tell }: Hi
           tell(isOn ? { type: 'tick', members: [member] } : { type: 'untick', marks: [mark] })
         }
       >
-        <strong>{mark}</strong> <span className="soft">{words.join(lang === 'ja' ? '、' : ', ')}</span>
+        <strong>{mark}</strong> <span className="soft">{words}</span>
       </Checkbox>
       {least ? (
         <div className="coverings-least">

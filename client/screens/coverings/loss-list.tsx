@@ -1,6 +1,7 @@
 import { kindLabel } from '../../i18n/kind-label.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
+import { joinWords } from '../bench/join-words.ts';
 import { missSentence } from '../report/miss-sentence.ts';
 import type { CoveringLine } from './closing-preview.ts';
 
@@ -20,11 +21,13 @@ export function LossList({ lines }: { lines: readonly CoveringLine[] }) {
       <p className="act-text">{t('coverings.close.lose', { count: lines.length })}</p>
       <ul>
         {lines.slice(0, SHOWN).map((line) => {
-          const words = [kindLabel(line.kind, lang), line.place, missSentence(t, lang, zone, line)];
+          const words = joinWords(
+            [kindLabel(line.kind, lang), line.place, missSentence(t, lang, zone, line)],
+            lang,
+          );
           return (
             <li key={line.mark}>
-              <strong>{line.mark}</strong>{' '}
-              {words.filter((word) => word !== '').join(lang === 'ja' ? '、' : ', ')}
+              <strong>{line.mark}</strong> {words}
             </li>
           );
         })}

@@ -21,6 +21,8 @@ export function missSentence(t: Words, lang: Language, zone: string, line: Line)
 function seenText(t: Words, lang: Language, zone: string, { nearestMiss }: Line): string {
   const tag = nearestMiss?.tag;
   if (!tag) return '';
-  const when = tag.instant === null ? t('report.noTime') : formatInstant(tag.instant, zone, lang);
-  return t('report.record', { stage: t(`common.stage.${tag.stage}`), when });
+  const stage = t(`common.stage.${tag.stage}`);
+  // That it has no date is one of the reasons.
+  if (tag.instant === null) return stage;
+  return t('report.record', { stage, when: formatInstant(tag.instant, zone, lang) });
 }
