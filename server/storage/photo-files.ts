@@ -1,5 +1,5 @@
 import { createHash, randomUUID } from 'node:crypto';
-import { mkdir, open, readdir, rename, rm, stat, statfs } from 'node:fs/promises';
+import { mkdir, open, readdir, rename, rm, stat, statfs, type FileHandle } from 'node:fs/promises';
 import path from 'node:path';
 import type { Readable } from 'node:stream';
 import type { Incoming, PhotoFiles } from '../services/photo-files.ts';
@@ -7,6 +7,9 @@ import { fsyncFolder } from './fsync-folder.ts';
 
 /** Incoming files of a process that died are swept after this time, so that a second process is not robbed. */
 const STALE_MS = 24 * 60 * 60 * 1000;
+
+/** A network chunk is small, and each write waits for a thread that pictures are made on too. */
+const WRITE_BYTES = 1024 * 1024;
 
 /**
  * Original files by content below `<data>/originals`, what is made of them below `<data>/pictures`.
@@ -34,13 +37,23 @@ export class DiskPhotoFiles implements PhotoFiles {
     const hash = createHash('sha256');
     let bytes = 0;
     try {
+      let waiting: Buffer[] = [];
+      let waitingBytes = 0;
       for await (const chunk of source as AsyncIterable<Buffer>) {
         bytes += chunk.length;
         if (bytes > limit) continue;
         hash.update(chunk);
-        await handle.appendFile(chunk);
+        waiting.push(chunk);
+        waitingBytes += chunk.length;
+        if (waitingBytes < WRITE_BYTES) continue;
+        await writeAll(handle, waiting);
+        waiting = [];
+        waitingBytes = 0;
       }
-      if (bytes <= limit) await handle.sync();
+      if (bytes <= limit) {
+        await writeAll(handle, waiting);
+        await handle.sync();
+      }
     } catch (error) {
       await rm(file, { force: true });
       throw error;
@@ -78,4 +91,8 @@ export class DiskPhotoFiles implements PhotoFiles {
     const { bavail, bsize } = await statfs(this.dataFolder);
     return bavail * bsize;
   }
+}
+
+async function writeAll(handle: FileHandle, chunks: readonly Buffer[]): Promise<void> {
+  if (chunks.length > 0) await handle.appendFile(Buffer.concat(chunks));
 }

@@ -90,6 +90,17 @@ describe('drawing an outline', () => {
     expect(back.work.corners).toHaveLength(2);
     expect(reduceBench(back, { type: 'redo' }).work.corners).toHaveLength(3);
   });
+  test('what is drawn after an undo leaves nothing to redo', () => {
+    const state = play(...corners, { type: 'undo' }, press(0.6, 0.6), { type: 'redo' });
+    expect(state.work.corners).toEqual([
+      [0.1, 0.1],
+      [0.4, 0.1],
+      [0.6, 0.6],
+    ]);
+  });
+  test('a second press on the first corner sets no second one there', () => {
+    expect(play(...corners.slice(0, 2), press(0.102, 0.1)).work.corners).toHaveLength(1);
+  });
   test('undo after closing brings the open outline back', () => {
     const { work } = play(...corners, press(0.1, 0.1), { type: 'undo' });
     expect(work).toMatchObject({ draft: null, corners: { length: 3 } });

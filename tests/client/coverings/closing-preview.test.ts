@@ -3,6 +3,7 @@ import type { Mark } from '#domain/frame/mark';
 import {
   closingTime,
   lostByClosing,
+  whenFault,
   type CoveringLine,
 } from '../../../client/screens/coverings/closing-preview.ts';
 
@@ -54,4 +55,17 @@ describe('the time of a closing on site', () => {
   test.each(['', '2026-04-03', 'soon', '2026-02-30T10:00'])('"%s" is no time', (text) =>
     expect(closingTime(text, 'Asia/Tokyo')).toBeNull(),
   );
+});
+
+describe('a closing that is being said', () => {
+  const now = new Date('2026-04-03T06:00:00.000Z');
+  const earlier = (text: string) => ({ is: 'earlier', text, time: closingTime(text, 'Asia/Tokyo') }) as const;
+  test('lies in the past or just now', () => {
+    expect(whenFault({ is: 'now' }, now)).toBeNull();
+    expect(whenFault(earlier('2026-04-03T14:59'), now)).toBeNull();
+  });
+  test('never in the future, never without a time', () => {
+    expect(whenFault(earlier('2026-04-03T15:01'), now)).toBe('future');
+    expect(whenFault(earlier(''), now)).toBe('badTime');
+  });
 });

@@ -1,0 +1,90 @@
+import { readFile, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import os from 'node:os';
+import path from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
+import sharp from 'sharp';
+import { afterAll, beforeAll, it } from 'vitest';
+import type { PhotoView } from '#domain/contract/views';
+import { JPEG_QUALITY, PREVIEW_SIDE, THUMB_SIDE } from '../../server/imaging/limits.ts';
+import { HAS_SAMPLES, sample } from '../support/samples.ts';
+import { withComment } from '../torture/distinct-jpegs.ts';
+import { memoryOf, perSecond, sayTable, seconds, withHands, type BenchRow } from './say-table.ts';
+import { openSite, type BenchSite } from './site.ts';
+
+const PHOTOS = 60;
+let folder: string;
+let files: { name: string; bytes: Buffer }[];
+
+/** 12 megapixels of a real picture where there is one: the cost of decoding depends on what is in it. */
+beforeAll(async () => {
+  folder = await mkdtemp(path.join(os.tmpdir(), 'arakabe-bench-photos-'));
+  const source = HAS_SAMPLES
+    ? sharp(sample('buildings', 'house_suburban.jpg'))
+    : sharp({
+        create: {
+          width: 4032,
+          height: 3024,
+          channels: 3,
+          background: '#888',
+          noise: { type: 'gaussian', mean: 128, sigma: 30 },
+        },
+      });
+  const large = await source.resize(4032, 3024, { fit: 'fill' }).jpeg({ quality: 90 }).toBuffer();
+  files = Array.from({ length: PHOTOS }, (_, i) => ({
+    name: `${i}.jpg`,
+    bytes: withComment(large, `frame ${i}`),
+  }));
+  for (const { name, bytes } of files) await writeFile(path.join(folder, name), bytes);
+});
+afterAll(() => rm(folder, { recursive: true, force: true }));
+
+/** The same two pictures from the same files on disk and nothing else, two at a time. */
+async function bareLoop(): Promise<void> {
+  sharp.concurrency(1);
+  sharp.cache(false);
+  await withHands(2, files, async ({ name }) => {
+    const fit = { fit: 'inside', withoutEnlargement: true } as const;
+    const preview = await sharp(path.join(folder, name))
+      .autoOrient()
+      .resize(PREVIEW_SIDE, PREVIEW_SIDE, fit)
+      .jpeg({ quality: JPEG_QUALITY })
+      .toBuffer();
+    const thumb = await sharp(preview)
+      .resize(THUMB_SIDE, THUMB_SIDE, fit)
+      .jpeg({ quality: JPEG_QUALITY })
+      .toBuffer();
+    await writeFile(path.join(folder, `${name}.preview`), preview);
+    await writeFile(path.join(folder, `${name}.thumb`), thumb);
+  });
+}
+
+/** From the first byte sent until the last preview is there, as two browsers send: two files at a time. */
+async function endToEnd({ client, house }: BenchSite): Promise<void> {
+  await withHands(2, files, async ({ name }) =>
+    client.upload(house, [{ name, bytes: await readFile(path.join(folder, name)) }]),
+  );
+  for (;;) {
+    const { photos } = await client.get<{ photos: PhotoView[] }>(`/houses/${house}/photos?limit=1000`);
+    if (photos.length === PHOTOS && photos.every(({ pictures }) => pictures === 'ready')) return;
+    await sleep(200);
+  }
+}
+
+it('photos per second, end to end', async () => {
+  const rows: BenchRow[] = [];
+  await bareLoop();
+  for (const kind of ['embedded', 'PostgreSQL'] as const) {
+    const site = await openSite(kind);
+    if (!site) continue;
+    const bare = await seconds(bareLoop);
+    const ours = await seconds(() => endToEnd(site));
+    rows.push({
+      what: `12 MP JPEGs, ${kind}, memory ${memoryOf(site.server.pid)}`,
+      measured: perSecond(PHOTOS, ours),
+      bare: `${perSecond(PHOTOS, bare)} sharp alone`,
+      ratio: (bare / ours).toFixed(2),
+    });
+    await site.end();
+  }
+  sayTable('photos in, thumbnail and preview made (aim: ratio ≥ 0.8)', rows);
+});

@@ -1,0 +1,78 @@
+import { describe } from 'vitest';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import type { DatabaseConfig } from '../../server/config.ts';
+import { findChromium, launchBrowser } from '../support/chromium.ts';
+import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { temporaryFolder } from '../support/record.ts';
+import { ServerProcess } from '../support/server-process.ts';
+
+/** The built program in a process of its own, and a real browser in front of it. */
+export interface App {
+  readonly server: ServerProcess;
+  /** A browser of somebody else: own cookies, own storage. */
+  open(options?: BrowserContextOptions): Promise<Page>;
+  /** Whatever a console or a page complained about since the last call, without what `isExpected`. */
+  complaints(isExpected?: RegExp): string[];
+  close(): Promise<void>;
+}
+
+/** Far from the site, so that a time shown in the browser's zone instead of the house's is noticed. */
+export const DESKTOP = {
+  viewport: { width: 1280, height: 900 },
+  locale: 'en-GB',
+  timezoneId: 'America/New_York',
+  colorScheme: 'light',
+} as const satisfies BrowserContextOptions;
+
+export async function startApp(make: () => Promise<PlaceForDatabase>): Promise<App> {
+  const place = await make();
+  const { folder, remove } = await temporaryFolder();
+  const server = await ServerProcess.start({ dataFolder: folder, database: place.config, owner: false });
+  const browser = await launchBrowser();
+  let complaints: string[] = [];
+  return {
+    server,
+    open: (options) => openPage(browser, { ...DESKTOP, baseURL: server.origin, ...options }, complain),
+    complaints(isExpected) {
+      const heard = complaints.filter((text) => !isExpected?.test(text));
+      complaints = [];
+      return heard;
+    },
+    async close() {
+      await browser.close();
+      await server.stop();
+      await remove();
+      await place.remove();
+    },
+  };
+
+  function complain(text: string): void {
+    complaints.push(text);
+  }
+}
+
+async function openPage(
+  browser: Browser,
+  options: BrowserContextOptions,
+  complain: (text: string) => void,
+): Promise<Page> {
+  const context = await browser.newContext(options);
+  context.setDefaultTimeout(20_000);
+  const page = await context.newPage();
+  page.on('pageerror', (error) => complain(`page error: ${error.stack ?? error.message}`));
+  page.on('console', (message) => {
+    if (['error', 'warning'].includes(message.type()))
+      complain(`${message.type()}: ${message.text()} ${message.location().url}`);
+  });
+  return page;
+}
+
+/** Without a browser there is nothing to run; the test command says so and fails where CI=true. */
+export const describeInBrowser = describe.skipIf(!findChromium());
+
+export function describeInBrowserOverBothDatabases(
+  name: string,
+  body: (make: () => Promise<PlaceForDatabase>, kind: DatabaseConfig['kind']) => void,
+): void {
+  describeInBrowser('in the browser', () => describeOverBothDatabases(name, body));
+}

@@ -1,0 +1,53 @@
+import { describe, expect, test } from 'vitest';
+import { CAPTURE_FLAGS, CAPTURE_SOURCES, REJECTION_REASONS, type Capture } from '#domain/contract/capture';
+import { captureSentence, rejectedLines } from '../../../client/screens/photos/capture-sentence.ts';
+import { LANGUAGES, wordsOf } from '../words.ts';
+
+const dated: Extract<Capture, { state: 'dated' }> = {
+  state: 'dated',
+  instant: '2026-04-03T05:20:00.000Z',
+  offsetMinutes: 540,
+  day: '2026-04-03',
+  source: 'own-offset',
+  uncertaintyS: 1,
+  flags: [],
+  rejected: [],
+};
+const ZONE = 'Asia/Tokyo';
+
+describe.each(LANGUAGES)('when a photo was taken, in %s', async (lang) => {
+  const t = await wordsOf(lang);
+  test.each(CAPTURE_SOURCES)('by %s, in the time of the site', (source) => {
+    const sentence = captureSentence(t, lang, ZONE, { ...dated, source });
+    expect(sentence).toMatch(/14:20/);
+    expect(sentence).not.toMatch(/photos\.|[{}]/);
+  });
+  test('says what is odd', () => {
+    const plain = captureSentence(t, lang, ZONE, dated);
+    for (const flag of CAPTURE_FLAGS) {
+      const sentence = captureSentence(t, lang, ZONE, { ...dated, flags: [flag] });
+      expect(sentence.length).toBeGreaterThan(plain.length + 5);
+      expect(sentence).not.toMatch(/photos\./);
+    }
+  });
+  test('lists what was not believed, with the reason', () => {
+    const rejected = REJECTION_REASONS.map((why) => ({
+      source: 'gps-only' as const,
+      instant: '2026-04-03T05:00:00.000Z',
+      offsetMinutes: 0,
+      why,
+    }));
+    const lines = rejectedLines(t, lang, ZONE, { state: 'undated', rejected });
+    expect(new Set(lines).size).toBe(REJECTION_REASONS.length);
+    for (const line of lines) expect(line).toMatch(/14:00/);
+  });
+});
+
+test('the uncertainty is in seconds, minutes or hours', async () => {
+  const t = await wordsOf('en');
+  const within = (uncertaintyS: number) => captureSentence(t, 'en', ZONE, { ...dated, uncertaintyS });
+  expect(within(0.5)).not.toContain('±');
+  expect(within(60)).toContain('± 60 s');
+  expect(within(900)).toContain('± 15 min');
+  expect(within(7200)).toContain('± 2 h');
+});

@@ -1,0 +1,89 @@
+import { describe, expect, test } from 'vitest';
+import type { ClosingReportView } from '#domain/contract/views';
+import { MISS_REASONS } from '#domain/contract/views';
+import type { Mark } from '#domain/frame/mark';
+import { missSentence } from '../../../client/screens/report/miss-sentence.ts';
+import { onlyMissing } from '../../../client/screens/report/only-missing.ts';
+import { LANGUAGES, wordsOf } from '../words.ts';
+
+type Covering = ClosingReportView['days'][number]['coverings'][number];
+type Line = Covering['lines'][number];
+
+const line = (mark: string, more: Partial<Line> = {}): Line => ({
+  mark: mark as Mark,
+  kind: '貫',
+  place: '',
+  least: 'pegged',
+  state: 'gap',
+  records: [],
+  nearestMiss: { reasons: ['no-photo'], tag: null },
+  ...more,
+});
+const seen = { tag: 't', photo: 'p', stage: 'raised', instant: '2026-04-03T05:20:00.000Z' } as const;
+const early: Line = line('い三', { nearestMiss: { reasons: ['before-stage'], tag: seen } });
+
+describe('the nearest miss in words', () => {
+  test('names the stage that is needed and the one that was seen, in the time of the site', async () => {
+    expect(missSentence(await wordsOf('en'), 'en', 'Asia/Tokyo', early)).toBe(
+      'photographed, but before the stage “pegged” (raised, 3 Apr 2026, 14:20)',
+    );
+    expect(missSentence(await wordsOf('ja'), 'ja', 'Asia/Tokyo', early)).toBe(
+      '写真はあるが「栓締め」より前（建て方、2026/04/03 14:20）',
+    );
+  });
+  test('has other words once it is lost', async () => {
+    const t = await wordsOf('en');
+    expect(missSentence(t, 'en', 'Asia/Tokyo', { ...early, state: 'lost' })).toMatch(
+      /^it was covered; the last photo/,
+    );
+  });
+  test('says every reason', async () => {
+    const reasons: Line = line('い三', {
+      nearestMiss: { reasons: ['before-stage', 'undated'], tag: { ...seen, instant: null } },
+    });
+    expect(missSentence(await wordsOf('en'), 'en', 'Asia/Tokyo', reasons)).toBe(
+      'photographed, but before the stage “pegged” (raised); besides: no date',
+    );
+  });
+  test('is empty where there is a record', async () => {
+    const t = await wordsOf('en');
+    expect(missSentence(t, 'en', 'Asia/Tokyo', line('い三', { state: 'on-record', nearestMiss: null }))).toBe(
+      '',
+    );
+  });
+  test.each(LANGUAGES)('reads whole for each reason, open or lost, in %s', async (lang) => {
+    const t = await wordsOf(lang);
+    for (const state of ['gap', 'lost'] as const)
+      for (const reason of MISS_REASONS) {
+        const tag = reason === 'no-photo' ? null : seen;
+        const text = missSentence(
+          t,
+          lang,
+          'Asia/Tokyo',
+          line('い三', { state, nearestMiss: { reasons: [reason], tag } }),
+        );
+        expect(text).toMatch(/^[^{}]{6,}$/u);
+        expect(text).not.toMatch(/report\.|\(\)|（）/);
+      }
+  });
+});
+
+describe('only what is missing', () => {
+  const covering = (name: string, ...lines: Line[]) => ({ id: name, name, lines }) as Covering;
+  test('leaves gaps and lost ones, and only the coverings and days that have such', () => {
+    const found = onlyMissing([
+      { day: '2026-04-20', coverings: [covering('done', line('い一', { state: 'on-record' }))] },
+      {
+        day: null,
+        coverings: [
+          covering('open', line('い二'), line('い三', { state: 'lost' }), line('い四', { state: 'retired' })),
+          covering('empty'),
+        ],
+      },
+    ]);
+    expect(found.map(({ day }) => day)).toEqual([null]);
+    expect(found[0]?.coverings.map(({ name, lines }) => [name, lines.map(({ mark }) => mark)])).toEqual([
+      ['open', ['い二', 'い三']],
+    ]);
+  });
+});
