@@ -49,7 +49,6 @@ export const bench = {
     note: 'Note',
     place: 'Place',
     save: 'Save the change',
-    needMark: 'Say which member the region shows.',
     needStage: 'Say at which stage the member stands.',
     badMark: {
       empty: 'Say which member the region shows.',

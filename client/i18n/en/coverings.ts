@@ -48,7 +48,6 @@ export const coverings = {
     toSchedule: 'To the schedule',
     ticked_one: '{{count}} member ticked',
     ticked_other: '{{count}} members ticked',
-    tickNamed: '{{mark}} {{kind}}',
     leastFor: 'Least stage for {{mark}}',
     leastAll: 'Least stage for all ticked',
     leastAllKeep: 'as it stands',
@@ -77,7 +76,6 @@ export const coverings = {
     hides: 'What it hides',
     hidesNothing: 'It hides no member yet.',
     inReport: 'To the closing report',
-    missing: 'There is no such covering in this house.',
   },
   close: {
     title: '{{name}} has closed?',

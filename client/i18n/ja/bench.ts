@@ -51,7 +51,6 @@ export const bench = {
     note: '覚え書き',
     place: '記入する',
     save: '変更を保存',
-    needMark: 'どの部材が写っているかを入れてください。',
     needStage: '部材の段階を選んでください。',
     badMark: {
       empty: 'どの部材が写っているかを入れてください。',

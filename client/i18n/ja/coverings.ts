@@ -45,7 +45,6 @@ export const coverings = {
     noMembers: 'この建物の部材表はまだ空です。',
     toSchedule: '部材表へ',
     ticked_other: '印を付けた部材 {{count}}',
-    tickNamed: '{{mark}} {{kind}}',
     leastFor: '{{mark}} に必要な段階',
     leastAll: '印を付けたすべてに必要な段階',
     leastAllKeep: '今のまま',
@@ -73,7 +72,6 @@ export const coverings = {
     hides: '隠れる部材',
     hidesNothing: '隠れる部材はまだありません。',
     inReport: '「ふさぐ前に」の一覧へ',
-    missing: 'この建物にその工事はありません。',
   },
   close: {
     title: '{{name}} をふさぎましたか？',

@@ -194,7 +194,7 @@ function takeTag(state: BenchState, tag: TagAtHand, at: UnitPoint): BenchState {
 function pressCorner(state: BenchState, at: UnitPoint, reach: UnitPoint): BenchState {
   const { corners } = state.work;
   const first = corners[0];
-  if (first && corners.length >= 3 && isNear(first, at, reach)) return closeOutline(state, reach);
+  if (first && isNear(first, at, reach)) return closeOutline(state, reach);
   if (corners.length >= POLYGON_MAX_POINTS) return state;
   return { ...step(state, { draft: null, corners: [...corners, at] }), hover: at };
 }

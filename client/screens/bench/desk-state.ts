@@ -33,6 +33,7 @@ export function reduceDesk(desk: Desk, event: DeskEvent, entryOf: (tag: string) 
   if (event.type === 'write') return { ...desk, entry: { ...desk.entry, ...event.entry } };
   if (event.type === 'begin-with') return { ...desk, fresh: event.fresh };
   const bench = reduceBench(desk.bench, event);
+  if (bench === desk.bench) return desk;
   const now = subject(bench);
   if (now === subject(desk.bench)) return { ...desk, bench };
   const entry = now === NEW ? desk.fresh : now === NOBODY ? desk.entry : entryOf(now);
