@@ -86,11 +86,10 @@ async function authoriseHouse(
   who: AccountView,
 ): Promise<string> {
   const thing = OWNED.find((name) => name in req.params) ?? 'house';
-  const house = await context.store.read.houseOf(thing, String(req.params[thing]));
-  const role = house && (await context.store.read.roleIn(house, who.id));
-  if (!house || !role) throw new Failure('not-found', { what: thing });
-  if (route.access === 'owner' && role !== 'owner') throw new Failure('not-permitted');
-  return house;
+  const access = await context.store.read.access(thing, String(req.params[thing]), who.id);
+  if (!access) throw new Failure('not-found', { what: thing });
+  if (route.access === 'owner' && access.role !== 'owner') throw new Failure('not-permitted');
+  return access.house;
 }
 
 function checkParams(req: Request): void {

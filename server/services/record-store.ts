@@ -47,7 +47,8 @@ export type OwnedThing = 'house' | 'photo' | 'tag' | 'covering';
 
 /** Reads the tables; inside a write it sees what was said so far. */
 export interface RecordReader {
-  houseOf(thing: OwnedThing, id: string): Promise<string | undefined>;
+  /** The house of a thing and the person's role in it; undefined without a role, as if there were no such thing. */
+  access(thing: OwnedThing, id: string, person: string): Promise<{ house: string; role: Role } | undefined>;
   roleIn(house: string, person: string): Promise<Role | undefined>;
   house(house: string, person: string): Promise<HouseView | undefined>;
   houses(person: string): Promise<HouseView[]>;

@@ -3,7 +3,7 @@ import type { Db } from './open-database.ts';
 import { readCovering, readCoverings } from './queries/coverings.ts';
 import { readDays, readNotes } from './queries/days.ts';
 import {
-  houseOf,
+  readAccess,
   readHouses,
   readHousesWithoutOwner,
   readPeople,
@@ -24,7 +24,7 @@ import { readReportMaterial, readSightings, readTag, readTagsOn } from './querie
 /** The queries, by noun, over a connection or over an open transaction. */
 export function recordReader(db: Db): RecordReader {
   return {
-    houseOf: (thing, id) => houseOf(db, thing, id),
+    access: (thing, id, person) => readAccess(db, thing, id, person),
     roleIn: (house, person) => roleIn(db, house, person),
     house: async (house, person) => (await readHouses(db, person, house))[0],
     houses: (person) => readHouses(db, person),

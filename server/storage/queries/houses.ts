@@ -4,11 +4,23 @@ import type { HouseView, PersonInHouseView } from '#domain/contract/views';
 import type { OwnedThing } from '../../services/record-store.ts';
 import type { Db } from '../open-database.ts';
 
-export async function houseOf(db: Db, thing: OwnedThing, id: string): Promise<string | undefined> {
-  if (thing === 'house')
-    return (await db.selectFrom('house').select('id').where('id', '=', id).executeTakeFirst())?.id;
-  const row = await db.selectFrom(thing).select('houseId').where('id', '=', id).executeTakeFirst();
-  return row?.houseId;
+export async function readAccess(
+  db: Db,
+  thing: OwnedThing,
+  id: string,
+  person: string,
+): Promise<{ house: string; role: Role } | undefined> {
+  if (thing === 'house') {
+    const role = await roleIn(db, id, person);
+    return role && { house: id, role };
+  }
+  return db
+    .selectFrom(`${thing} as thing`)
+    .innerJoin('houseRole', 'houseRole.houseId', 'thing.houseId')
+    .where('thing.id', '=', id)
+    .where('houseRole.personId', '=', person)
+    .select(['houseRole.houseId as house', 'houseRole.role'])
+    .executeTakeFirst();
 }
 
 export async function roleIn(db: Db, house: string, person: string): Promise<Role | undefined> {
