@@ -15,11 +15,10 @@ export async function readAccess(
     return role && { house: id, role };
   }
   return db
-    .selectFrom(`${thing} as thing`)
-    .innerJoin('houseRole', 'houseRole.houseId', 'thing.houseId')
-    .where('thing.id', '=', id)
-    .where('houseRole.personId', '=', person)
-    .select(['houseRole.houseId as house', 'houseRole.role'])
+    .selectFrom('houseRole')
+    .where('houseId', '=', db.selectFrom(thing).select('houseId').where('id', '=', id))
+    .where('personId', '=', person)
+    .select(['houseId as house', 'role'])
     .executeTakeFirst();
 }
 
