@@ -72,7 +72,7 @@ async function oneStarterAtATime(database: Database, start: () => Promise<void>)
 
 /**
  * The queue's way to the database. Stopping the queue does not wait for a fetch that is under way, so
- * the line does; what comes after that finds it closed, and its jobs are taken up at the next start.
+ * the line does; what comes after that never gets an answer, and its jobs are taken up at the next start.
  */
 class ClosableLine {
   readonly #busy = new Set<Promise<unknown>>();
@@ -81,11 +81,11 @@ class ClosableLine {
   constructor(private readonly database: Database) {}
 
   execute(text: string, values: unknown[] | undefined): Promise<{ rows: unknown[] }> {
-    return this.#closed ? Promise.resolve({ rows: [] }) : this.during(() => this.#query(text, values));
+    return this.during(() => this.#query(text, values));
   }
 
   async during<T>(work: () => Promise<T>): Promise<T> {
-    if (this.#closed) throw new Error('The queue is closed.');
+    if (this.#closed) return new Promise<never>(() => undefined);
     const running = work();
     this.#busy.add(running);
     try {

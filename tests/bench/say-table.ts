@@ -44,7 +44,7 @@ export function memoryOf(pid: number): string {
   return `${of('VmRSS')} MB now, ${of('VmHWM')} MB at most`;
 }
 
-export async function seconds(work: () => Promise<unknown> | unknown): Promise<number> {
+export async function seconds(work: () => unknown): Promise<number> {
   const start = performance.now();
   await work();
   return (performance.now() - start) / 1000;

@@ -1,5 +1,5 @@
 import { spawn } from 'node:child_process';
-import { readFile, writeFile } from 'node:fs/promises';
+import { readFile, readdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { FolderInUse, lockFolder } from '../../server/storage/folder-lock.ts';
@@ -26,7 +26,7 @@ it('refuses while another living process holds it, naming the process', async ()
   try {
     const stat = await readFile(`/proc/${other.pid}/stat`, 'utf8');
     const started = stat.slice(stat.lastIndexOf(')') + 2).split(' ')[19];
-    await writeFile(path.join(folder, 'lock'), JSON.stringify({ pid: other.pid, started }));
+    await writeFile(path.join(folder, `lock.${other.pid}.${started}`), '');
     await expect(lockFolder(folder)).rejects.toThrow(FolderInUse);
     await expect(lockFolder(folder)).rejects.toThrow(`process ${other.pid}`);
   } finally {
@@ -34,17 +34,14 @@ it('refuses while another living process holds it, naming the process', async ()
   }
 });
 
-it('takes over from a process that is gone, from a number given out again, and from a torn lock', async () => {
+it('takes over from a process that is gone, from a number given out again, and minds no other file', async () => {
   const gone = spawn('true');
   await new Promise((resolve) => gone.on('exit', resolve));
-  for (const text of [
-    JSON.stringify({ pid: gone.pid, started: '1' }),
-    JSON.stringify({ pid: process.ppid, started: '1' }),
-    '{"pid":',
-  ]) {
-    await writeFile(path.join(folder, 'lock'), text);
+  for (const name of [`lock.${gone.pid}.1`, `lock.${process.ppid}.1`, 'lock.x']) {
+    await writeFile(path.join(folder, name), '');
     await (
       await lockFolder(folder)
     )();
   }
+  expect(await readdir(folder)).toEqual(['lock.x']);
 });

@@ -5,7 +5,7 @@ import { ROOT } from '../../server/install.mjs';
 import { startPrivatePostgres } from './private-postgres.mjs';
 
 const NEEDS = {
-  postgres: ['services', 'storage', 'http', 'torture', 'bench', 'node24'],
+  postgres: ['services', 'storage', 'http', 'browser', 'torture', 'bench', 'node24'],
   chromium: ['browser'],
   perl: ['reference', 'imaging'],
   samples: ['reference', 'imaging', 'http', 'browser', 'bench'],

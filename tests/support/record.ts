@@ -4,7 +4,7 @@ import path from 'node:path';
 import type { PhotoFacts } from '#domain/contract/shapes';
 import type { AccountView } from '#domain/contract/views';
 import type { DatabaseConfig } from '../../server/config.ts';
-import { someReadings } from '../domain/photo/some-readings.ts';
+import { someReadings } from './some-readings.ts';
 import type { Context } from '../../server/services/context.ts';
 import { photoId } from '../../server/services/ingest-photo.ts';
 import { LedgerFolder } from '../../server/storage/ledger-folder.ts';

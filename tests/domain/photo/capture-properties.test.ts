@@ -3,7 +3,7 @@ import { Temporal } from 'temporal-polyfill';
 import { describe, expect, it } from 'vitest';
 import { decideCapture } from '#domain/photo/capture-time';
 import { REAL_OFFSETS } from '#domain/photo/real-offsets';
-import { assertDated, someReadings } from './some-readings.ts';
+import { assertDated, someReadings } from '../../support/some-readings.ts';
 
 const zones = fc.constantFrom(
   'Asia/Tokyo',

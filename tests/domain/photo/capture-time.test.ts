@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { CaptureShape } from '#domain/contract/capture';
 import type { Readings } from '#domain/contract/shapes';
 import { decideCapture } from '#domain/photo/capture-time';
-import { assertDated, someReadings } from './some-readings.ts';
+import { assertDated, someReadings } from '../../support/some-readings.ts';
 
 const decide = (known: Partial<Readings>, zone = 'Asia/Tokyo') => {
   const capture = decideCapture(someReadings(known), zone);

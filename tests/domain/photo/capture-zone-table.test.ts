@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { decideCapture } from '#domain/photo/capture-time';
 import { nearestRealOffset } from '#domain/photo/real-offsets';
-import { assertDated, someReadings } from './some-readings.ts';
+import { assertDated, someReadings } from '../../support/some-readings.ts';
 
 /**
  * The difference of local time and GPS UTC read as an offset. Expected values: ExifTool 12.57 with its
