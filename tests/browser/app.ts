@@ -1,4 +1,4 @@
-import { describe } from 'vitest';
+import { afterEach, beforeEach, describe } from 'vitest';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import type { DatabaseConfig } from '../../server/config.ts';
 import { findChromium, launchBrowser } from '../support/chromium.ts';
@@ -24,7 +24,8 @@ export const DESKTOP = {
   colorScheme: 'light',
 } as const satisfies BrowserContextOptions;
 
-export async function startApp(make: () => Promise<PlaceForDatabase>): Promise<App> {
+/** Without `make` on the embedded database, in the data folder as `npm start` has it. */
+export async function startApp(make = makeEmbedded): Promise<App> {
   const place = await make();
   const { folder, remove } = await temporaryFolder();
   const server = await ServerProcess.start({ dataFolder: folder, database: place.config, owner: false });
@@ -67,6 +68,10 @@ async function openPage(
   return page;
 }
 
+async function makeEmbedded(): Promise<PlaceForDatabase> {
+  return { config: { kind: 'embedded', folder: 'in the data folder' }, remove: () => Promise.resolve() };
+}
+
 /** Without a browser there is nothing to run; the test command says so and fails where CI=true. */
 export const describeInBrowser = describe.skipIf(!findChromium());
 
@@ -75,4 +80,13 @@ export function describeInBrowserOverBothDatabases(
   body: (make: () => Promise<PlaceForDatabase>, kind: DatabaseConfig['kind']) => void,
 ): void {
   describeInBrowser('in the browser', () => describeOverBothDatabases(name, body));
+}
+
+/** The tests of a suite are steps of one story: after one that failed the rest would only wait in vain. */
+export function inOneGo(): void {
+  let isBroken = false;
+  beforeEach(({ skip }) => skip(isBroken, 'an earlier step failed'));
+  afterEach(({ task }) => {
+    isBroken ||= task.result?.state === 'fail';
+  });
 }

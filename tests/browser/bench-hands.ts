@@ -1,3 +1,4 @@
+import { expect } from 'vitest';
 import type { Locator, Page } from 'playwright-core';
 import type { Stage } from '#domain/frame/stage';
 import { STAGES } from '#domain/frame/stage';
@@ -15,7 +16,7 @@ export const said = (page: Page, words: string) => page.getByRole('status').getB
 
 /** From the list of photos to one of them, until its picture is really drawn. */
 export async function openOnBench(page: Page, t: Words, file: string): Promise<void> {
-  await page.getByRole('link', { name: new RegExp(`^${file.replace('.', '\\.')}, `) }).click();
+  await page.getByRole('link', { name: new RegExp(`^${file.replace('.', '\\.')}[,、]`) }).click();
   await heading(page, t('bench.title', { file })).waitFor();
   await pictureDrawn(page, t);
 }
@@ -23,9 +24,11 @@ export async function openOnBench(page: Page, t: Words, file: string): Promise<v
 /** The middle of the canvas is not empty. */
 export async function pictureDrawn(page: Page, t: Words): Promise<void> {
   const middle = (canvas: Element) => {
-    if (!(canvas instanceof HTMLCanvasElement) || canvas.width === 0) return 0;
-    const pixel = canvas.getContext('2d')?.getImageData(canvas.width / 2, canvas.height / 2, 1, 1).data;
-    return pixel?.[3] ?? 0;
+    // Read off a copy: Chromium warns of a canvas that is read itself.
+    const copy = new OffscreenCanvas(1, 1).getContext('2d');
+    if (!(canvas instanceof HTMLCanvasElement) || canvas.width === 0 || !copy) return 0;
+    copy.drawImage(canvas, canvas.width / 2, canvas.height / 2, 1, 1, 0, 0, 1, 1);
+    return copy.getImageData(0, 0, 1, 1).data[3];
   };
   const canvas = stageOf(page, t).locator('canvas').first();
   await canvas.waitFor();
@@ -58,6 +61,17 @@ export async function dragBox(page: Page, t: Words, from: Spot, to: Spot): Promi
   await draft(page, t).waitFor();
 }
 
+/** The drawing has the middle of the hand's way, and its size but for the width of the line around it. */
+export async function drawnBetween(page: Page, t: Words, [x0, y0]: Spot, [x1, y1]: Spot): Promise<void> {
+  const [box, stage] = [await draft(page, t).boundingBox(), await stageOf(page, t).boundingBox()];
+  if (!box || !stage) throw new Error('There is no drawing.');
+  const middle = await pointOn(stageOf(page, t), [(x0 + x1) / 2, (y0 + y1) / 2]);
+  expect(Math.abs(box.x + box.width / 2 - middle.x)).toBeLessThan(2);
+  expect(Math.abs(box.y + box.height / 2 - middle.y)).toBeLessThan(2);
+  expect(Math.abs(box.width - (x1 - x0) * stage.width)).toBeLessThan(20);
+  expect(Math.abs(box.height - (y1 - y0) * stage.height)).toBeLessThan(20);
+}
+
 export const draft = (page: Page, t: Words) => button(page, t('bench.draft'));
 export const markField = (page: Page, t: Words) => page.getByRole('combobox', { name: t('bench.form.mark') });
 
@@ -85,4 +99,33 @@ export async function tagArrived(page: Page, t: Words, mark: string, stage: Stag
 export async function backToPhotos(page: Page, t: Words): Promise<void> {
   await link(page.getByRole('navigation', { name: t('common.youAreHere') }), t('common.nav.photos')).click();
   await heading(page, t('photos.title')).waitFor();
+}
+
+/**
+ * One finger down, along, at rest, and up again, as the screen of a phone reports it. Lifted while it still
+ * moves it would be a fling, and Chromium takes the next tap for the hand that stops it.
+ */
+export async function dragFinger(
+  page: Page,
+  from: { x: number; y: number },
+  to: { x: number; y: number },
+): Promise<void> {
+  const screen = await page.context().newCDPSession(page);
+  const start = Date.now() / 1000;
+  const touch = (
+    type: 'touchStart' | 'touchMove' | 'touchEnd',
+    after: number,
+    at?: { x: number; y: number },
+  ) =>
+    screen.send('Input.dispatchTouchEvent', { type, touchPoints: at ? [at] : [], timestamp: start + after });
+  await touch('touchStart', 0, from);
+  for (const part of [0.25, 0.5, 0.75, 1])
+    await touch('touchMove', part, {
+      x: from.x + part * (to.x - from.x),
+      y: from.y + part * (to.y - from.y),
+    });
+  await touch('touchMove', 1.5, { x: to.x, y: to.y + 1 });
+  await touch('touchMove', 2, to);
+  await touch('touchEnd', 2, undefined);
+  await screen.detach();
 }

@@ -17,7 +17,7 @@ export const link = (within: Page | Locator, name: string | RegExp) =>
 export const heading = (page: Page, name: string | RegExp) =>
   page.getByRole('heading', { name, exact: true, level: 1 });
 export const field = (within: Page | Locator, label: string) => within.getByLabel(label, { exact: true });
-export const row = (within: Page | Locator, start: string) =>
+export const row = (within: Locator, start: string) =>
   within
     .getByRole('row')
     .filter({ has: within.page().getByRole('rowheader').getByText(start, { exact: true }) });

@@ -29,7 +29,7 @@ export const ledger = {
     },
     schedule: {
       imported:
-        'Imported the schedule {{file}}: {{added}} added, {{changed}} changed, {{retired}} retired, {{badRows}} rows left out.',
+        'Imported the schedule {{file}}: {{added}} added, {{changed}} changed, {{retired}} retired; rows left out: {{badRows}}.',
     },
     member: {
       entered: 'Entered the member {{mark}} ({{kind}}).',

@@ -1,0 +1,56 @@
+import { it } from 'vitest';
+import { backToPhotos, openOnBench, tagArrived } from '../bench-hands.ts';
+import { button, drawn, eventually, field, goTo, heading, link, signIn } from '../hands.ts';
+import { houseScreens, openScreen, photograph } from '../screens.ts';
+import { COVERING, EMAIL, NOTE, nameOf, type Job } from './job.ts';
+
+/** What is still there later. */
+export function returning(job: Job): void {
+  it('has everything still there after signing out and in again', async () => {
+    const { page, t } = job;
+    await button(page, t('common.signOut')).click();
+    await heading(page, t('account.signIn.title')).waitFor();
+    await page.goto(`${job.house}/report`);
+    await signIn(page, t, EMAIL);
+    // Back to where the person wanted to go.
+    await page.getByText('In all: 4 hidden, 1 on record, 0 without a record, 3 lost.').waitFor();
+    await page.goto(`${job.house}/days/2002-02-24`);
+    await eventually(() => field(page, t('days.day.ownNote')).inputValue()).toBe(NOTE);
+    await goTo(page, t, 'photos');
+    await eventually(() => drawn(page.getByRole('main').locator('img'))).toBe(4);
+    await openOnBench(page, t, nameOf(job, 'cranes'));
+    await tagArrived(page, t, 'い通り貫一', 'raised');
+    await backToPhotos(page, t);
+  });
+}
+
+/** How all of it looks. */
+export function picturing(job: Job): void {
+  it('leaves a picture of every screen, by day and by night', async () => {
+    const { page, t } = job;
+    const things = {
+      house: job.house,
+      mark: 'い三',
+      day: '2002-02-24',
+      photo: await addressEnd(page.getByRole('link', { name: new RegExp(`^${nameOf(job, 'house')}`) })),
+      covering: '',
+    };
+    await goTo(page, t, 'coverings');
+    things.covering = await addressEnd(link(page, COVERING));
+    for (const colorScheme of ['light', 'dark'] as const) {
+      await page.emulateMedia({ colorScheme });
+      for (const [name, address] of Object.entries({
+        ...houseScreens(things),
+        houses: '/',
+        account: '/account',
+      })) {
+        await openScreen(page, address);
+        await photograph(page, `desktop-${colorScheme}-${name}`);
+      }
+    }
+  });
+}
+
+async function addressEnd(place: { getAttribute(name: string): Promise<string | null> }): Promise<string> {
+  return (await place.getAttribute('href'))?.split('/').at(-1) ?? '';
+}

@@ -1,0 +1,137 @@
+import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { ja } from '../../client/i18n/catalogs.ts';
+import type { Words } from '../../client/i18n/words.ts';
+import { LANGUAGES, wordsOf } from '../client/words.ts';
+import { describeInBrowser, startApp, type App } from './app.ts';
+import {
+  chooseTool,
+  draft,
+  dragFinger,
+  drawnBetween,
+  markField,
+  openOnBench,
+  pointOn,
+  stageOf,
+  tagArrived,
+} from './bench-hands.ts';
+import {
+  button,
+  chooseFiles,
+  drawn,
+  eventually,
+  goTo,
+  heading,
+  link,
+  lookAtAll,
+  row,
+  signIn,
+} from './hands.ts';
+import { houseScreens, openScreen, photograph } from './screens.ts';
+import { damagedPhoto } from './site-photos.ts';
+import { KEEPER, prepareSite, type Site } from './site.ts';
+
+const PHONE = {
+  viewport: { width: 390, height: 844 },
+  deviceScaleFactor: 2,
+  hasTouch: true,
+  isMobile: true,
+  locale: 'ja-JP',
+  timezoneId: 'Asia/Tokyo',
+} as const;
+const NARROW = { width: 320, height: 693 };
+
+describeInBrowser('on a phone, in Japanese', () => {
+  let app: App;
+  let t: Words;
+  let site: Site;
+  let page: Page;
+
+  beforeAll(async () => {
+    [t, app] = await Promise.all([wordsOf('ja'), startApp()]);
+    site = await prepareSite(app.server.origin, app.server.firstLink ?? '', '谷の舟小屋');
+    page = await app.open(PHONE);
+  });
+  afterEach(() => expect(app.complaints()).toEqual([]));
+  afterAll(() => app.close());
+
+  it('speaks Japanese to a Japanese phone and signs in', async () => {
+    await page.goto('/');
+    await heading(page, ja.account.signIn.title).waitFor();
+    expect(await page.evaluate(() => document.documentElement.lang)).toBe('ja');
+    await photograph(page, 'phone-390-ja-sign-in');
+    await signIn(page, t, KEEPER);
+    await link(page, '谷の舟小屋').tap();
+    await heading(page, ja.days.title).waitFor();
+  });
+
+  it('takes photos and shows them', async () => {
+    await goTo(page, t, 'photos');
+    const tiles = page
+      .getByRole('listitem')
+      .filter({ has: page.getByRole('link', { name: /\.(jpg|HEIC)/ }) });
+    await eventually(() => tiles.count()).toBe(4);
+    await lookAtAll(tiles);
+    await eventually(() => drawn(tiles.locator('img'))).toBe(4);
+    await chooseFiles(page, button(page, t('photos.choose')), [await damagedPhoto()]);
+    await page
+      .getByText(t('problems.code.photo-damaged', { file: 'truncated_before_sos.jpg' }), { exact: true })
+      .waitFor();
+    app.complaints(/4\d\d/);
+  });
+
+  it('draws with a finger, says what it is, and the page stays where it was', async () => {
+    await openOnBench(page, t, site.fileNames.cranes);
+    await chooseTool(page, t, 'rectangle');
+    const stage = stageOf(page, t);
+    await stage.scrollIntoViewIfNeeded();
+    const scrolled = await page.evaluate(() => window.scrollY);
+    await dragFinger(page, await pointOn(stage, [0.3, 0.25]), await pointOn(stage, [0.6, 0.7]));
+    await draft(page, t).waitFor();
+    expect(await page.evaluate(() => window.scrollY)).toBe(scrolled);
+    await drawnBetween(page, t, [0.3, 0.25], [0.6, 0.7]);
+    await markField(page, t).tap();
+    await markField(page, t).fill('じぬき');
+    await page.getByRole('option').first().tap();
+    expect(await markField(page, t).inputValue()).toBe('い通り地貫');
+    await page.getByText(t('common.stage.pegged'), { exact: true }).first().tap();
+    await button(page, t('bench.form.place')).tap();
+    await tagArrived(page, t, 'い通り地貫', 'pegged');
+    const [placed] = (await site.ledger('tag.placed')).slice(-1);
+    expect(placed?.payload).toMatchObject({
+      mark: 'い通り地貫',
+      stage: 'pegged',
+      region: { shape: 'rectangle' },
+    });
+  });
+
+  it('reports in Japanese what is missing', async () => {
+    await goTo(page, t, 'report');
+    await page.getByText(t('report.whole', { hidden: 3, onRecord: 1, gaps: 2, lost: 0 })).waitFor();
+    const lines = page.getByRole('table');
+    expect(await row(lines, 'い三').innerText()).toContain(t('report.state.on-record'));
+    expect(await row(lines, 'い二').innerText()).toContain(t('report.miss.no-photo'));
+  });
+
+  it.each([PHONE.viewport, NARROW])(
+    'never scrolls sideways at $width px, in either language',
+    async (viewport) => {
+      await page.setViewportSize(viewport);
+      const wide: string[] = [];
+      const screens = { ...houseScreens(site.things), houses: '/', account: '/account' };
+      for (const lang of LANGUAGES) {
+        await button(page, lang === 'ja' ? '日本語' : 'English').tap();
+        await eventually(() => page.evaluate(() => document.documentElement.lang)).toBe(lang);
+        for (const [name, address] of Object.entries(screens)) {
+          await openScreen(page, address);
+          // Not window.innerWidth: a phone zooms out of a page that is too wide.
+          const over =
+            (await page.evaluate(() => document.scrollingElement?.scrollWidth ?? 9999)) - viewport.width;
+          if (over > 0) wide.push(`${name} in ${lang}: ${over} px`);
+          if (viewport !== NARROW) await photograph(page, `phone-${viewport.width}-${lang}-${name}`);
+        }
+      }
+      expect(wide).toEqual([]);
+    },
+  );
+});

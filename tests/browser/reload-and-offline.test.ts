@@ -1,0 +1,122 @@
+import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import type { Words } from '../../client/i18n/words.ts';
+import { wordsOf } from '../client/words.ts';
+import { describeInBrowser, inOneGo, startApp, type App } from './app.ts';
+import {
+  chooseTool,
+  draft,
+  dragBox,
+  markField,
+  pictureDrawn,
+  sayByKey,
+  stageOf,
+  tagArrived,
+  tagRow,
+} from './bench-hands.ts';
+import { button, eventually, signIn } from './hands.ts';
+import { KEEPER, prepareSite, type Site } from './site.ts';
+
+describeInBrowser('a weak network and a window that is loaded again', () => {
+  let app: App;
+  let t: Words;
+  let site: Site;
+  let page: Page;
+  const placedOf = async (mark: string) =>
+    (await site.ledger('tag.placed')).filter((entry) => Reflect.get(entry.payload as object, 'mark') === mark)
+      .length;
+  /** In the picture, wherever the page is scrolled to. */
+  const placeOfDraft = async () => {
+    const [box, stage] = [await draft(page, t).boundingBox(), await stageOf(page, t).boundingBox()];
+    if (!box || !stage) throw new Error('There is no drawing.');
+    return { ...box, x: box.x - stage.x, y: box.y - stage.y };
+  };
+
+  beforeAll(async () => {
+    [t, app] = await Promise.all([wordsOf('en'), startApp()]);
+    site = await prepareSite(app.server.origin, app.server.firstLink ?? '', 'Boathouse');
+    page = await app.open();
+    await page.goto(`${site.things.house}/photos/${site.photos.house}`);
+    await signIn(page, t, KEEPER);
+  });
+  inOneGo();
+  afterEach(() => expect(app.complaints(/ERR_INTERNET_DISCONNECTED/)).toEqual([]));
+  afterAll(() => app.close());
+
+  it('keeps a drawing that was not placed, with what was typed, over a reload', async () => {
+    await pictureDrawn(page, t);
+    await chooseTool(page, t, 'rectangle');
+    await dragBox(page, t, [0.5, 0.3], [0.6, 0.6]);
+    await markField(page, t).fill('い二');
+    await page.keyboard.press('Alt+3');
+    const before = await placeOfDraft();
+    await page.reload();
+    await pictureDrawn(page, t);
+    await draft(page, t).waitFor();
+    const after = await placeOfDraft();
+    for (const side of ['x', 'y', 'width', 'height'] as const)
+      expect(Math.abs(before[side] - after[side]), side).toBeLessThan(2);
+    expect(await markField(page, t).inputValue()).toBe('い二');
+    expect(await page.getByRole('radio', { name: t('common.stage.pegged') }).isChecked()).toBe(true);
+    await button(page, t('bench.form.place')).click();
+    await tagArrived(page, t, 'い二', 'pegged');
+    await page.reload();
+    await tagArrived(page, t, 'い二', 'pegged');
+    expect(await draft(page, t).count()).toBe(0);
+  });
+
+  it('keeps a tag that was placed without network and sends it once when it is back', async () => {
+    await pictureDrawn(page, t);
+    await chooseTool(page, t, 'rectangle');
+    await page.context().setOffline(true);
+    await dragBox(page, t, [0.7, 0.3], [0.8, 0.6]);
+    await sayByKey(page, t, 'い一', 'raised');
+    await tagRow(page, t, 'い一').getByText(t('bench.unsent.state')).waitFor();
+    await page.getByText(t('bench.unsent.count', { count: 1 })).waitFor();
+    // Pressing in vain must not say it twice.
+    await button(page, t('bench.unsent.now')).click();
+    expect(await placedOf('い一')).toBe(0);
+    await page.context().setOffline(false);
+    await tagArrived(page, t, 'い一', 'raised');
+    await eventually(() => page.getByText(t('bench.unsent.count', { count: 1 })).count()).toBe(0);
+    await page.reload();
+    await tagArrived(page, t, 'い一', 'raised');
+    expect(await placedOf('い一')).toBe(1);
+  });
+
+  it('sends what waited although the window was loaded again before the network was back', async () => {
+    await pictureDrawn(page, t);
+    await chooseTool(page, t, 'rectangle');
+    // Only what is said is held up: the answer to a write never comes, the rest of the site is there.
+    await page.route('**/tags', (route) => route.abort('internetdisconnected'));
+    await dragBox(page, t, [0.85, 0.3], [0.95, 0.6]);
+    await sayByKey(page, t, 'い通り地貫', 'raised');
+    await tagRow(page, t, 'い通り地貫').getByText(t('bench.unsent.state')).waitFor();
+    await page.reload();
+    await tagRow(page, t, 'い通り地貫').getByText(t('bench.unsent.state')).waitFor();
+    expect(await placedOf('い通り地貫')).toBe(0);
+    await page.unroute('**/tags');
+    await button(page, t('bench.unsent.now')).click();
+    await tagArrived(page, t, 'い通り地貫', 'raised');
+    expect(await placedOf('い通り地貫')).toBe(1);
+  });
+
+  it('says a thing once although the answer to it was lost on the way', async () => {
+    await pictureDrawn(page, t);
+    await chooseTool(page, t, 'rectangle');
+    await page.route('**/tags', async (route) => {
+      await route.fetch();
+      await route.abort('internetdisconnected');
+    });
+    await dragBox(page, t, [0.4, 0.7], [0.5, 0.9]);
+    await sayByKey(page, t, 'は又五', 'raised');
+    const mark = 'は又五通り東側小屋組二重梁上束';
+    await eventually(() => placedOf(mark)).toBe(1);
+    await page.getByText(t('bench.unsent.count', { count: 1 })).waitFor();
+    await page.unroute('**/tags');
+    await button(page, t('bench.unsent.now')).click();
+    await tagArrived(page, t, mark, 'raised');
+    expect(await tagRow(page, t, mark).count()).toBe(1);
+    expect(await placedOf(mark)).toBe(1);
+  });
+});

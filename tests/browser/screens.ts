@@ -1,0 +1,58 @@
+import { mkdir } from 'node:fs/promises';
+import path from 'node:path';
+import type { Page } from 'playwright-core';
+import { ROOT } from '../support/project-files.ts';
+
+const FOLDER = path.join(ROOT, 'test-results', 'browser');
+
+/** Where a picture of a screen goes, for people to look at; the folder is not kept in the repository. */
+export async function resultFile(name: string): Promise<string> {
+  await mkdir(FOLDER, { recursive: true });
+  return path.join(FOLDER, name);
+}
+
+export async function photograph(page: Page, name: string): Promise<void> {
+  await page.screenshot({ path: await resultFile(`${name}.png`), fullPage: true });
+}
+
+export interface HouseThings {
+  /** Path of the house, /houses/{id}. */
+  readonly house: string;
+  readonly photo: string;
+  readonly mark: string;
+  readonly covering: string;
+  readonly day: string;
+}
+
+/** Every screen of a house by a name for its picture. */
+export function houseScreens({ house, photo, mark, covering, day }: HouseThings): Record<string, string> {
+  return {
+    journal: house,
+    day: `${house}/days/${day}`,
+    photos: `${house}/photos`,
+    bench: `${house}/photos/${photo}`,
+    members: `${house}/members`,
+    member: `${house}/members/${encodeURIComponent(mark)}`,
+    schedule: `${house}/schedule`,
+    coverings: `${house}/coverings`,
+    'covering-new': `${house}/coverings/new`,
+    covering: `${house}/coverings/${covering}`,
+    'covering-change': `${house}/coverings/${covering}?change`,
+    report: `${house}/report`,
+    people: `${house}/people`,
+    ledger: `${house}/ledger`,
+    settings: `${house}/settings`,
+  };
+}
+
+/** Goes to an address and waits until the screen stands: a heading, nothing that turns, no picture on its way. */
+export async function openScreen(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  await page.waitForFunction(
+    () =>
+      !document.querySelector('[aria-busy=true], .spinner') &&
+      Array.from(document.images).every((image) => image.complete || image.loading === 'lazy') &&
+      document.fonts.status === 'loaded',
+  );
+}
