@@ -52,6 +52,9 @@ export async function startApp(make = makeEmbedded): Promise<App> {
   }
 }
 
+/** OpenSeadragon says so when a picture arrives after one has gone on to another. */
+const HARMLESS = /^Ignoring tile .* loaded before reset/;
+
 async function openPage(
   browser: Browser,
   options: BrowserContextOptions,
@@ -62,7 +65,7 @@ async function openPage(
   const page = await context.newPage();
   page.on('pageerror', (error) => complain(`page error: ${error.stack ?? error.message}`));
   page.on('console', (message) => {
-    if (['error', 'warning'].includes(message.type()))
+    if (['error', 'warning'].includes(message.type()) && !HARMLESS.test(message.text()))
       complain(`${message.type()}: ${message.text()} ${message.location().url}`);
   });
   return page;

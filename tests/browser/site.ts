@@ -32,6 +32,7 @@ export interface Site {
   readonly photos: Record<PhotoName, string>;
   readonly fileNames: Record<PhotoName, string>;
   readonly things: HouseThings;
+  tag(photo: PhotoName, mark: string, stage: Stage): Promise<TagView>;
   /** All entries of the ledger of this kind, as written. */
   ledger(kind: string): Promise<LedgerEntryView[]>;
 }
@@ -69,6 +70,7 @@ export async function prepareSite(origin: string, firstLink: string, name: strin
     house,
     photos,
     fileNames,
+    tag,
     things: { house: base, photo: photos.house, mark: 'い三', covering, day: '2002-02-24' },
     ledger: async (kind) => {
       const { entries } = await client.get<{ entries: LedgerEntryView[] }>(`${base}/ledger`);

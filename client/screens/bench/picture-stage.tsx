@@ -44,7 +44,7 @@ export function PictureStage(props: PictureStageProps) {
   const isSmaller = !hasOriginal && Math.max(photo.width, photo.height) > 1600;
   return (
     <>
-      <Picture {...props} key={levels.map(({ source }) => source).join()} levels={levels} />
+      <Picture {...props} levels={levels} />
       <p className="soft bench-hint" role="status">
         {t(`bench.toolHelp.${props.bench.tool}`)}
       </p>
@@ -62,6 +62,7 @@ function Picture({ photo, tallness, store, bench, tags, viewer, onDrawn, levels 
   const drawn = useRef(onDrawn);
   drawn.current = onDrawn;
   const [made, setMade] = useState<Viewer | null>(null);
+  /** Smaller ones that come later are not worth a new viewer: it would take the drawing out of the hand. */
   const first = useRef(levels);
   useEffect(() => {
     if (!element.current) return undefined;

@@ -1,4 +1,4 @@
-import { it } from 'vitest';
+import { expect, it } from 'vitest';
 import { backToPhotos, openOnBench, tagArrived } from '../bench-hands.ts';
 import { button, drawn, eventually, field, goTo, heading, link, signIn } from '../hands.ts';
 import { houseScreens, openScreen, photograph } from '../screens.ts';
@@ -7,7 +7,7 @@ import { COVERING, EMAIL, NOTE, nameOf, type Job } from './job.ts';
 /** What is still there later. */
 export function returning(job: Job): void {
   it('has everything still there after signing out and in again', async () => {
-    const { page, t } = job;
+    const { app, page, t } = job;
     await button(page, t('common.signOut')).click();
     await heading(page, t('account.signIn.title')).waitFor();
     await page.goto(`${job.house}/report`);
@@ -21,6 +21,8 @@ export function returning(job: Job): void {
     await openOnBench(page, t, nameOf(job, 'cranes'));
     await tagArrived(page, t, 'い通り貫一', 'raised');
     await backToPhotos(page, t);
+    // What the screen was asking for in the moment of signing out is answered with 401, and written down.
+    expect(app.complaints(/ 401 /)).toEqual([]);
   });
 }
 
