@@ -87,6 +87,13 @@ export class ServerProcess {
     return this.#complained;
   }
 
+  /** For the report of a failed test: whether it runs, and all that it said. */
+  get state(): string {
+    const { exitCode, signalCode } = this.#child;
+    const ended = exitCode === null && signalCode === null ? 'runs' : `ended (${exitCode ?? signalCode})`;
+    return `server ${this.pid} ${ended}: ${this.#said}${this.#complained}`;
+  }
+
   /** Without any warning, as a power cut of the process: SIGKILL to this one process. */
   async kill(): Promise<void> {
     this.#child.kill('SIGKILL');

@@ -9,6 +9,7 @@ import { dumpProjection } from '../support/record.ts';
 import type { Client } from '../support/server.ts';
 import type { Place } from '../support/server-process.ts';
 import { sha256Of } from './distinct-jpegs.ts';
+import type { Journal } from './journal.ts';
 import type { Told } from './told.ts';
 
 const PICTURES_LIMIT_MS = 60_000;
@@ -78,6 +79,15 @@ export async function checkPictures(client: Client, told: Told, photos: readonly
       ]);
     }
   }
+}
+
+/** Accepted photos that a killed process left without one of their pictures. */
+export async function countPictureless({ dataFolder }: Place, { acknowledged }: Journal): Promise<number> {
+  const made = new Set(await readdir(path.join(dataFolder, 'pictures'), { recursive: true }));
+  const hashes = acknowledged.flatMap(({ claims }) => claims.flatMap(({ file }) => file?.sha256 ?? []));
+  const isMade = (sha256: string, size: string) =>
+    made.has(path.join(sha256.slice(0, 2), `${sha256}.${size}.jpg`));
+  return hashes.filter((sha256) => !isMade(sha256, 'thumb') || !isMade(sha256, 'preview')).length;
 }
 
 /** Every entry has its projection and no row is without an entry: a rebuild changes nothing. No server may run on it. */
