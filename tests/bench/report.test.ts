@@ -1,44 +1,23 @@
 import { it } from 'vitest';
-import { STAGES, type Stage } from '#domain/frame/stage';
-import { reportClosings, type ClosingReportInput } from '#domain/record/closing-report';
-import { sayTable, seconds, type BenchRow } from './say-table.ts';
+import { reportClosings } from '#domain/record/closing-report';
+import { newHouse } from '../support/server.ts';
+import { fillHouse } from './fill-house.ts';
+import { houseWith } from './house-with.ts';
+import { memoryOf, sayTable, seconds, type BenchRow } from './say-table.ts';
+import { openSite, type BenchSite } from './site.ts';
 
 const SIZES = [1_000, 10_000, 100_000];
-
-/** Ten tags a member, a covering for each fifty members, every member hidden by two of them. */
-function houseWith(tags: number): ClosingReportInput {
-  const marks = Array.from({ length: tags / 10 }, (_, i) => `${'いろはにほへとちりぬ'[i % 10]}${i}`);
-  const coverings = Array.from({ length: Math.ceil(marks.length / 50) }, (_, c) => ({
-    id: `00000000-0000-4000-8000-${String(c).padStart(12, '0')}`,
-    name: `Wall ${c}`,
-    kind: 'plaster' as const,
-    plannedDay: `2026-05-${String((c % 28) + 1).padStart(2, '0')}`,
-    closedAt: c % 3 === 0 ? '2026-04-20T00:00:00.000Z' : null,
-    closedDay: c % 3 === 0 ? '2026-04-20' : null,
-    hides: Array.from({ length: 100 }, (_, i) => ({
-      mark: marks[(c * 50 + i) % marks.length] as string,
-      least: 'pegged' as const,
-    })),
-  }));
-  return {
-    members: marks.map((mark) => ({ mark, kind: '貫', place: '一階', retired: false })),
-    coverings,
-    tags: Array.from({ length: tags }, (_, i) => ({
-      id: `10000000-0000-4000-8000-${String(i).padStart(12, '0')}`,
-      photo: `20000000-0000-4000-8000-${String(i).padStart(12, '0')}`,
-      mark: marks[i % marks.length] as string,
-      stage: STAGES[i % 4] as Stage,
-      instant: i % 13 === 0 ? null : new Date(Date.UTC(2026, 3, 1, 0, i % 40_000)).toISOString(),
-    })),
-    asOf: '2026-05-01T00:00:00.000Z',
-    today: '2026-05-01',
-  };
-}
 
 async function best(work: () => unknown): Promise<number> {
   const times = [];
   for (let i = 0; i < 5; i++) times.push(await seconds(work));
   return Math.min(...times);
+}
+
+/** By what power of the size the time has grown since the size before. */
+function growth(tags: number, time: number, before: { tags: number; time: number } | null): string {
+  if (!before) return '';
+  return `, growth n^${(Math.log(time / before.time) / Math.log(tags / before.tags)).toFixed(2)}`;
 }
 
 it('the closing report', async () => {
@@ -49,11 +28,8 @@ it('the closing report', async () => {
     const output = reportClosings(input);
     const bare = await best(() => JSON.stringify(output));
     const ours = await best(() => reportClosings(input));
-    const growth: string = before
-      ? `, growth n^${(Math.log(ours / before.time) / Math.log(tags / before.tags)).toFixed(2)}`
-      : '';
     rows.push({
-      what: `${tags} tags, ${input.members.length} members, ${input.coverings.length} coverings${growth}`,
+      what: `${tags} tags, ${input.members.length} members, ${input.coverings.length} coverings${growth(tags, ours, before)}`,
       measured: `${(ours * 1000).toFixed(1)} ms`,
       bare: `${(bare * 1000).toFixed(1)} ms to write it as JSON`,
       ratio: (bare / ours).toFixed(2),
@@ -61,4 +37,35 @@ it('the closing report', async () => {
     before = { tags, time: ours };
   }
   sayTable('closing report from plain values', rows);
+});
+
+async function askedOverHttp(kind: 'embedded' | 'PostgreSQL', rows: BenchRow[]): Promise<void> {
+  const empty = await openSite(kind);
+  if (!empty) return;
+  const houses = new Map<number, string>();
+  for (const tags of SIZES) houses.set(tags, (await newHouse(empty.client)).id);
+  const site: BenchSite = await empty.whileStopped(async ({ database }) => {
+    for (const [tags, house] of houses) await fillHouse(database, house, houseWith(tags));
+  });
+  let before: { tags: number; time: number } | null = null;
+  for (const [tags, house] of houses) {
+    const input = houseWith(tags);
+    const bare = await best(() => JSON.stringify(reportClosings(input)));
+    const ask = async () => (await site.client.raw('GET', `/houses/${house}/closing-report`)).text();
+    const ours = await best(ask);
+    rows.push({
+      what: `${tags} tags, ${kind}${growth(tags, ours, before)}, memory ${memoryOf(site.server.pid)}`,
+      measured: `${(ours * 1000).toFixed(0)} ms`,
+      bare: `${(bare * 1000).toFixed(0)} ms without database and HTTP`,
+      ratio: (bare / ours).toFixed(2),
+    });
+    before = { tags, time: ours };
+  }
+  await site.end();
+}
+
+it('the closing report over HTTP', async () => {
+  const rows: BenchRow[] = [];
+  for (const kind of ['embedded', 'PostgreSQL'] as const) await askedOverHttp(kind, rows);
+  sayTable('closing report over HTTP, from the tables', rows);
 });

@@ -4,13 +4,15 @@ import os from 'node:os';
 import path from 'node:path';
 import { Client, OWNER, newHouse } from '../support/server.ts';
 import { createTestDatabase } from '../support/postgres.ts';
-import { ServerProcess } from '../support/server-process.ts';
+import { ServerProcess, type Place } from '../support/server-process.ts';
 
 export interface BenchSite {
   readonly kind: string;
   readonly server: ServerProcess;
   readonly client: Client;
   readonly house: string;
+  /** The same data under a new server, after `work` had the database for itself. This site is then over. */
+  whileStopped(work: (place: Place) => Promise<void>): Promise<BenchSite>;
   end(): Promise<void>;
 }
 
@@ -21,20 +23,42 @@ export async function openSite(kind: 'embedded' | 'PostgreSQL'): Promise<BenchSi
   if (kind === 'PostgreSQL' && !served) return null;
   const embedded = { kind: 'embedded' as const, folder: path.join(dataFolder, 'database') };
   const database = served ? { kind: 'server' as const, url: served.url } : embedded;
-  const server = await ServerProcess.start({ dataFolder, database });
+  const place = { dataFolder, database };
+  const server = await ServerProcess.start(place);
   const owner = new Client(server.origin);
   await owner.post('/session', OWNER);
   const { secret } = await owner.post<{ secret: string }>('/tokens', { id: randomUUID(), name: 'bench' });
-  const client = new Client(server.origin, secret);
+  const { id: house } = await newHouse(owner);
+  const remove = async () => {
+    await served?.drop();
+    await rm(dataFolder, { recursive: true, force: true });
+  };
+  return siteOn(server, { kind, place, secret, house, remove });
+}
+
+interface Ground {
+  readonly kind: string;
+  readonly place: Place;
+  readonly secret: string;
+  readonly house: string;
+  readonly remove: () => Promise<void>;
+}
+
+function siteOn(server: ServerProcess, ground: Ground): BenchSite {
+  const { kind, place, secret, house, remove } = ground;
   return {
     kind,
     server,
-    client,
-    house: (await newHouse(client)).id,
+    client: new Client(server.origin, secret),
+    house,
+    whileStopped: async (work) => {
+      await server.stop();
+      await work(place);
+      return siteOn(await ServerProcess.start(place), ground);
+    },
     end: async () => {
       await server.stop();
-      await served?.drop();
-      await rm(dataFolder, { recursive: true, force: true });
+      await remove();
     },
   };
 }
