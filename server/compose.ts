@@ -15,6 +15,7 @@ import { migrate } from './storage/migrate.ts';
 import { openDatabase, type Database } from './storage/open-database.ts';
 import { DiskPhotoFiles } from './storage/photo-files.ts';
 import { pictureLog } from './storage/picture-log.ts';
+import { rebuildIfOlder } from './storage/rebuild.ts';
 import { recordStore } from './storage/record-store.ts';
 
 /** The program without its HTTP face. */
@@ -55,6 +56,7 @@ async function build(config: Config, options: ComposeOptions, undo: Undo[]): Pro
   const database = await openDatabase(config.database);
   undo.push(() => database.close());
   await migrate(database.pool, path.join(packageRoot(), 'server', 'storage', 'migrations'));
+  await rebuildIfOlder(database.db);
   const keeper = alone ? await LedgerFolder.open(database.db, path.join(config.dataFolder, 'houses')) : null;
   if (keeper) undo.push(() => keeper.close());
 

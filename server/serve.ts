@@ -109,7 +109,7 @@ async function prepareOwner({ context }: Core, { owner, role }: Config): Promise
 
 async function firstLink({ context }: Core, origin: string): Promise<string | null> {
   if (await context.accounts.anyExists()) return null;
-  const nobody = { email: null, houseId: null, role: null };
+  const nobody = { email: null, houseId: null, role: null, madeBy: null };
   return `${origin}/link/${await context.accounts.makeLink({ purpose: 'first-account', ...nobody })}`;
 }
 

@@ -1,5 +1,5 @@
 import type { AccountView, LinkView, TokenView } from '#domain/contract/views';
-import type { Role } from '#domain/contract/shapes';
+import type { Person, Role } from '#domain/contract/shapes';
 
 /** Who people are. Accounts are never in a house's ledger, which names people by id and name only. */
 export interface Accounts {
@@ -31,7 +31,7 @@ export interface NewPerson {
   readonly password: string;
 }
 
-export type ReadLink = LinkView & { readonly houseId: string | null };
+export type ReadLink = LinkView & { readonly houseId: string | null; readonly madeBy: Person | null };
 
 export interface SignedIn {
   readonly account: AccountView;
@@ -43,6 +43,8 @@ export interface LinkRequest {
   readonly email: string | null;
   readonly houseId: string | null;
   readonly role: Role | null;
+  /** In whose name the role is given; null for the first account, which the machine offers. */
+  readonly madeBy: Person | null;
 }
 
 export interface NewToken {

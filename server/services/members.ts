@@ -1,9 +1,11 @@
 import type { Mark } from '#domain/frame/mark';
+import { memberSubject } from '#domain/ledger/subjects';
 import { compareMarkKeys, markKey } from '#domain/frame/mark-order';
 import type { MemberFacts } from '#domain/contract/shapes';
 import type { AccountView, MemberHistoryView, MemberView } from '#domain/contract/views';
+import { doubtOf } from '#domain/photo/capture-doubt';
 import { boundingBox } from '#domain/photo/region';
-import { stageIntervals } from '#domain/record/member-history';
+import { stageIntervals, type StageSighting } from '#domain/record/member-history';
 import { speaker, type Context } from './context.ts';
 import { Failure } from './failure.ts';
 import type { HouseWriting, RecordReader, Sighting } from './record-store.ts';
@@ -59,20 +61,20 @@ export async function readMemberHistory(
     member,
     stages: stageIntervals(
       member.track,
-      sightings.map(({ tag, capture }) => ({
-        tag: tag.id,
-        photo: tag.photo,
-        stage: tag.stage,
-        instant: capture.state === 'dated' ? capture.instant : null,
-      })),
+      sightings.filter(({ tag }) => tag.state === 'standing').map(toStageSighting),
     ),
     sightings: sightings.map((sighting) => ({ ...sighting, crop: cropAddress(sighting) })),
     coverings: (await read.coverings(house)).flatMap(({ hides, ...covering }) => {
       const hidden = hides.find((h) => h.mark === mark);
       return hidden ? [{ ...covering, least: hidden.least }] : [];
     }),
-    statements: await read.entriesAbout(house, `member:${mark}`),
+    statements: await read.entriesAbout(house, memberSubject(mark)),
   };
+}
+
+function toStageSighting({ tag, capture }: Sighting): StageSighting {
+  const stands = capture.state === 'dated' && doubtOf(capture) === null;
+  return { tag: tag.id, photo: tag.photo, stage: tag.stage, instant: stands ? capture.instant : null };
 }
 
 /** The crop with a margin of an eighth of the region around it, so that one sees where it sits. */

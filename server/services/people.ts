@@ -14,8 +14,8 @@ export async function addPerson(
 ): Promise<{ person: PersonInHouseView | null; link: string | null }> {
   const account = await context.accounts.findByEmail(email);
   if (!account) {
-    const link = { purpose: 'join-house' as const, email: email.toLowerCase(), houseId: house, role };
-    return { person: null, link: await context.accounts.makeLink(link) };
+    const link = { email: email.toLowerCase(), houseId: house, role, madeBy: speaker(owner) };
+    return { person: null, link: await context.accounts.makeLink({ purpose: 'join-house', ...link }) };
   }
   await context.store.write(house, speaker(owner), (writing) => grant(writing, account, role));
   return { person: { ...speaker(account), role, email: account.email }, link: null };
@@ -37,13 +37,12 @@ export async function removePerson(
   });
 }
 
-/** Makes the account that a one-time link stands for, with what comes with it. */
+/** Makes the account that a one-time link stands for, with what comes with it: a role is the word of who made the link. */
 export async function enterByLink(context: Context, secret: string, person: NewPerson): Promise<AccountView> {
   const { account, link } = await context.accounts.createByLink(secret, person);
   if (link.purpose === 'first-account') await adoptHouses(context, account);
-  const { houseId, role } = link;
-  if (houseId && role)
-    await context.store.write(houseId, speaker(account), (writing) => grant(writing, account, role));
+  const { houseId, role, madeBy } = link;
+  if (houseId && role) await context.store.write(houseId, madeBy, (writing) => grant(writing, account, role));
   return account;
 }
 

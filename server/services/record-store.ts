@@ -11,8 +11,8 @@ import type {
   PhotoView,
   TagView,
 } from '#domain/contract/views';
-import type { Stage } from '#domain/frame/stage';
 import type { Entry, Statement } from '#domain/ledger/statements';
+import type { StandingTag } from '#domain/record/requirement';
 
 /** What the services need of the record; server/storage implements it. */
 
@@ -40,7 +40,7 @@ export interface Sighting {
 export interface ReportMaterial {
   readonly members: readonly { mark: string; kind: string; place: string; retired: boolean }[];
   readonly coverings: readonly CoveringView[];
-  readonly tags: readonly { id: string; photo: string; mark: string; stage: Stage; instant: string | null }[];
+  readonly tags: readonly StandingTag[];
 }
 
 export type OwnedThing = 'house' | 'photo' | 'tag' | 'covering';

@@ -7,6 +7,18 @@ import { PROJECTED } from './tables.ts';
 
 const PAGE = 500;
 
+/** Raise it whenever projectors or what they call decide something differently, so that old tables are made anew. */
+export const PROJECTION_VERSION = 2;
+
+/** Rebuilds the tables of a database that an older program filled; resolves to whether it did. */
+export async function rebuildIfOlder(db: Db): Promise<boolean> {
+  const { version } = await db.selectFrom('projectionVersion').select('version').executeTakeFirstOrThrow();
+  if (version >= PROJECTION_VERSION) return false;
+  await rebuildAll(db);
+  await db.updateTable('projectionVersion').set({ version: PROJECTION_VERSION }).execute();
+  return true;
+}
+
 /** Empties the projected tables and applies every ledger again, a house in a transaction. */
 export async function rebuildAll(db: Db): Promise<{ house: string; entries: number }[]> {
   const ledgers = await db.selectFrom('ledger').select('houseId').orderBy('houseId').execute();

@@ -1,5 +1,5 @@
 import type { ColumnType, Generated, Insertable, Selectable } from 'kysely';
-import type { Capture } from '#domain/contract/capture';
+import type { Capture, CaptureDoubt } from '#domain/contract/capture';
 import type { Person, Readings, Role } from '#domain/contract/shapes';
 import type { Stage, Track } from '#domain/frame/stage';
 import type { Region } from '#domain/photo/region';
@@ -31,6 +31,7 @@ export interface Tables {
     email: string | null;
     houseId: string | null;
     role: Role | null;
+    madeBy: JsonOrNull<Person>;
     createdAt: Time;
     expiresAt: Time;
     usedAt: TimeOrNull;
@@ -91,6 +92,7 @@ export interface Tables {
     capture: Json<Capture>;
     capturedAt: TimeOrNull;
     captureDay: DayOrNull;
+    doubt: CaptureDoubt | null;
   };
   tag: {
     id: string;
@@ -129,6 +131,7 @@ export interface Tables {
     saidAt: Time;
     text: string;
   };
+  projectionVersion: { version: number };
   picture: { photoId: string; state: 'ready' | 'damaged' | 'unreadable'; madeAt: Generated<Date> };
 }
 

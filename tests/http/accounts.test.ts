@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import type { HouseView } from '#domain/contract/views';
+import type { HouseView, LedgerEntryView } from '#domain/contract/views';
 import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
 import {
   HttpProblem,
@@ -114,6 +114,18 @@ describeOverBothDatabases('accounts and roles', (make) => {
     expect(await codeOf(server.owner.delete(`/houses/${other.id}/people/${account.id}`))).toBe('last-owner');
     await server.owner.delete(`/houses/${other.id}/people/${added.person.id}`);
     expect(await codeOf(carpenter.get(`/houses/${other.id}`))).toBe('not-found');
+  });
+
+  it('names in the ledger whoever made the link as the one who gave the role', async () => {
+    const other = await newHouse(server.owner, 'Shed');
+    const { account } = await server.owner.get<{ account: { id: string; name: string } }>('/session');
+    await server.join(other.id, 'invited@example.org', 'inspector');
+    const { entries } = await server.owner.get<{ entries: LedgerEntryView[] }>(`/houses/${other.id}/ledger`);
+    expect(entries.at(-1)).toMatchObject({
+      kind: 'role.granted',
+      by: { id: account.id, name: account.name },
+      payload: { person: { name: 'invited' }, role: 'inspector' },
+    });
   });
 
   it('hides a house from everybody else as if it did not exist, whatever is asked', async () => {

@@ -193,6 +193,61 @@ describeOverBothDatabases('the job of a carpenter, over HTTP', (make) => {
     expect(await csv.text()).toContain('は通り貫');
   });
 
+  it('counts no photo whose date cannot be, says why, and counts it once the first day is put right', async () => {
+    await importSchedule();
+    await owner.patch(`/houses/${house.id}`, { firstDay: '2026-04-02' });
+    await tag(await addPhoto('2026-04-01T10:00:00'), 'い一', 'pegged');
+    await tag(await addPhoto('2079-04-01T10:00:00'), 'い二', 'pegged');
+    const marks = ['い一', 'い二'];
+    await plan({ hides: marks.map((m) => ({ mark: m, least: 'pegged' })) });
+    const lines = async () => (await report()).days[0]?.coverings[0]?.lines ?? [];
+    expect((await lines()).map((l) => [l.mark, l.state, l.nearestMiss?.reasons])).toEqual([
+      ['い一', 'gap', ['before-first-day']],
+      ['い二', 'gap', ['after-upload']],
+    ]);
+    const history = () => owner.get<MemberHistoryView>(`/houses/${house.id}/members/${mark('い一')}`);
+    const early = await history();
+    expect([early.member.stage, early.stages.map(({ by }) => by)]).toEqual([
+      null,
+      [null, null, null, null, null].slice(0, early.stages.length),
+    ]);
+    expect(early.sightings[0]?.capture).toMatchObject({ state: 'dated', flags: ['before-first-day'] });
+
+    await owner.patch(`/houses/${house.id}`, { firstDay: '2026-04-01' });
+    expect((await lines()).map((l) => [l.mark, l.state])).toEqual([
+      ['い二', 'gap'],
+      ['い一', 'on-record'],
+    ]);
+    expect((await history()).member.stage).toBe('pegged');
+  });
+
+  it('keeps in the history of a member what was replaced and withdrawn, and when it was closed over', async () => {
+    await importSchedule();
+    const photo = await addPhoto('2026-04-02T10:00:00');
+    const first = await tag(photo, 'い一', 'pegged');
+    const second = { id: randomUUID(), mark: 'い二', stage: 'raised', region: REGION };
+    await owner.put(`/tags/${first.id}`, second);
+    await owner.delete(`/tags/${second.id}?reason=${mark('wrong post')}`);
+    const covering = await plan({ hides: [{ mark: 'い一', least: 'pegged' }] });
+    await owner.post(`/coverings/${covering.id}/close`, { closedAt: null });
+    await owner.post(`/coverings/${covering.id}/reopen`, { reason: 'said too early' });
+    const of = (m: string) => owner.get<MemberHistoryView>(`/houses/${house.id}/members/${mark(m)}`);
+    const [one, two] = [await of('い一'), await of('い二')];
+    expect(one.sightings.map(({ tag: seen }) => [seen.id, seen.state])).toEqual([[first.id, 'superseded']]);
+    expect(two.sightings.map(({ tag: seen }) => [seen.state, seen.ended?.reason])).toEqual([
+      ['withdrawn', 'wrong post'],
+    ]);
+    expect([...one.stages, ...two.stages].every(({ by, after }) => by === null && after === null)).toBe(true);
+    expect(one.statements.map(({ kind }) => kind)).toEqual([
+      'schedule.imported',
+      'tag.placed',
+      'tag.superseded',
+      'covering.planned',
+      'covering.closed',
+      'covering.reopened',
+    ]);
+  });
+
   it('takes a withdrawn or superseded tag out of the count and keeps it on the photo', async () => {
     await importSchedule();
     await plan({ hides: [{ mark: 'い一', least: 'pegged' }] });

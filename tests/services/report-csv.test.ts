@@ -20,8 +20,15 @@ const plain = {
   ],
 };
 const tags = [
-  { id: 't1', photo: 'p1', mark: 'い二', stage: 'pegged' as const, instant: '2026-04-07T23:59:59.999Z' },
-  { id: 't2', photo: 'p2', mark: 'い三', stage: 'cut' as const, instant: closedAt },
+  {
+    id: 't1',
+    photo: 'p1',
+    mark: 'い二',
+    stage: 'pegged' as const,
+    instant: '2026-04-07T23:59:59.999Z',
+    doubt: null,
+  },
+  { id: 't2', photo: 'p2', mark: 'い三', stage: 'cut' as const, instant: closedAt, doubt: null },
 ];
 const house = (more: Partial<Parameters<typeof reportClosings>[0]> = {}): ClosingReportView =>
   reportClosings({

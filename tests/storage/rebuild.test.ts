@@ -16,7 +16,7 @@ import { writeNote } from '../../server/services/days.ts';
 import { changeHouse, createHouse } from '../../server/services/houses.ts';
 import { deleteMember, putMember } from '../../server/services/members.ts';
 import { placeTag, supersedeTag, withdrawTag } from '../../server/services/tags.ts';
-import { rebuildAll } from '../../server/storage/rebuild.ts';
+import { PROJECTION_VERSION, rebuildAll, rebuildIfOlder } from '../../server/storage/rebuild.ts';
 import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
 import {
   AKI,
@@ -42,7 +42,8 @@ interface Act {
     | 'close'
     | 'reopen'
     | 'note'
-    | 'zone';
+    | 'zone'
+    | 'first-day';
   readonly n: number;
   readonly m: number;
   readonly second: boolean;
@@ -63,6 +64,7 @@ const anyAct: fc.Arbitrary<Act> = fc.record({
       'reopen',
       'note',
       'zone',
+      'first-day',
     ] as const),
   ),
   n: fc.nat(4),
@@ -163,6 +165,9 @@ async function perform(
       return;
     case 'zone':
       await changeHouse(context, HARU, house, { zone: ZONES[n % 3] });
+      return;
+    case 'first-day':
+      await changeHouse(context, HARU, house, { firstDay: second ? `2026-04-0${n + 1}` : null });
   }
 }
 
@@ -227,3 +232,31 @@ it('a deleted embedded database is filled again from the ledger files', async ()
     await remove();
   }
 }, 120_000);
+
+describeOverBothDatabases('a database that an older program filled', (make) => {
+  it('gets its tables anew at the start, once', async () => {
+    const place = await make();
+    const record = await openRecord(place.config);
+    try {
+      const house = randomUUID();
+      const facts = { name: 'Boathouse', zone: 'Asia/Tokyo', firstDay: '2026-04-01', site: null };
+      await createHouse(record.context, HARU, house, facts);
+      await addPhoto(record.context, house, 1, { wallTime: '2026-03-01T09:30:00' });
+      const { db } = record.database;
+      const readDoubt = () => db.selectFrom('photo').select('doubt').executeTakeFirst();
+      expect(await readDoubt()).toEqual({ doubt: 'before-first-day' });
+      // As the older program left it: a version behind, and without the column that came since.
+      await db.updateTable('photo').set({ doubt: null }).execute();
+      await db
+        .updateTable('projectionVersion')
+        .set({ version: PROJECTION_VERSION - 1 })
+        .execute();
+      expect(await rebuildIfOlder(db)).toBe(true);
+      expect(await readDoubt()).toEqual({ doubt: 'before-first-day' });
+      expect(await rebuildIfOlder(db)).toBe(false);
+    } finally {
+      await record.close();
+      await place.remove();
+    }
+  });
+});

@@ -10,6 +10,7 @@ import { photoId } from '../../server/services/ingest-photo.ts';
 import { LedgerFolder } from '../../server/storage/ledger-folder.ts';
 import { migrate } from '../../server/storage/migrate.ts';
 import { openDatabase, type Database } from '../../server/storage/open-database.ts';
+import { rebuildIfOlder } from '../../server/storage/rebuild.ts';
 import { recordStore } from '../../server/storage/record-store.ts';
 import { PROJECTED } from '../../server/storage/tables.ts';
 
@@ -35,6 +36,7 @@ export interface TestRecord {
 export async function openRecord(config: DatabaseConfig, houses?: string): Promise<TestRecord> {
   const database = await openDatabase(config);
   await migrate(database.pool, MIGRATIONS);
+  await rebuildIfOlder(database.db);
   const keeper = houses === undefined ? null : await LedgerFolder.open(database.db, houses);
   let clock = Date.parse('2026-04-01T00:00:00.000Z');
   const now = () => new Date((clock += 1000));

@@ -64,13 +64,6 @@ export const common = {
     'roof-boards': 'roof boards',
     other: 'other layer',
   },
-  miss: {
-    'no-photo': 'no photo at all',
-    'before-stage': 'photographed, but before the stage that is needed',
-    'shows-the-covering': 'the photo already shows the covering',
-    'after-closing': 'photographed after closing',
-    undated: 'the photo has no date',
-  },
   count: {
     members_one: '{{count, number}} member',
     members_other: '{{count, number}} members',

@@ -14,7 +14,7 @@ export const houses = {
     zone: 'Time zone of the site',
     zoneHint: 'Days and closings are counted in it. Type a city to narrow the list.',
     firstDay: 'First day on site',
-    firstDayHint: 'Kept with the house; photos from before it are not yet held back. May be left empty.',
+    firstDayHint: 'A photo dated before it counts as no record. May be left empty.',
     site: 'Position of the site',
     siteHint: 'Latitude, longitude in degrees, e.g. 35.0116, 135.7681. May be left empty.',
   },

@@ -57,6 +57,7 @@ export const members = {
     cropAlt: '{{mark}} on {{file}}, {{stage}}',
     taken: 'taken {{when}}',
     undated: 'the photo has no date, so it counts as no record',
+    doubted: 'the date of the photo cannot be right, so it counts as no record',
     taggedBy: 'tagged by {{name}}, {{when}}',
     superseded: 'replaced later',
     withdrawn: 'withdrawn',

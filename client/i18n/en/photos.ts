@@ -98,6 +98,10 @@ export const photos = {
       'gps-not-utc': 'The satellite time in the file is local time by mistake.',
       'gps-unusable': 'The satellite time in the file could not be used.',
       'implausible-year': 'The year is hard to believe.',
+      'before-first-day':
+        'This lies before the first day on site, so the photo counts as no record. If the first day is wrong, correct it in the house’s settings.',
+      'after-upload':
+        'This lies later than the photo was added, so the camera’s clock was wrong and the photo counts as no record.',
     },
     why: {
       'a-better-source-exists': 'there is a better source',

@@ -53,6 +53,8 @@ export const report = {
     'shows-the-covering': 'the photo already shows the covering ({{seen}})',
     'after-closing': 'photographed only after closing ({{seen}})',
     undated: 'photographed, but the photo has no date ({{seen}})',
+    'before-first-day': 'photographed, but dated before the first day on site ({{seen}})',
+    'after-upload': 'photographed, but dated later than it was added ({{seen}})',
     joined: '{{first}}; besides: {{rest}}',
     and: {
       'no-photo': 'no photo shows it',
@@ -60,6 +62,8 @@ export const report = {
       'shows-the-covering': 'the covering is already there',
       'after-closing': 'after closing',
       undated: 'no date',
+      'before-first-day': 'dated before the first day on site',
+      'after-upload': 'dated later than it was added',
     },
   },
   lost: {
@@ -68,6 +72,8 @@ export const report = {
     'shows-the-covering': 'it was covered; the photo shows only the covering ({{seen}})',
     'after-closing': 'it was covered; the photo was taken only afterwards ({{seen}})',
     undated: 'it was covered; the photo has no date ({{seen}})',
+    'before-first-day': 'it was covered; the photo is dated before the first day on site ({{seen}})',
+    'after-upload': 'it was covered; the photo is dated later than it was added ({{seen}})',
   },
   tickHint: 'Tick on paper what has been photographed.',
   signature: 'Checked on site by / date',

@@ -70,13 +70,6 @@ export const common = {
     'roof-boards': '野地板',
     other: 'その他の層',
   },
-  miss: {
-    'no-photo': '写真が一枚もない',
-    'before-stage': '写真はあるが、必要な段階より前',
-    'shows-the-covering': '写真ではもう隠れている',
-    'after-closing': 'ふさいだ後の写真',
-    undated: '写真に日付がない',
-  },
   count: {
     members_other: '部材 {{count, number}}',
     photos_other: '写真 {{count, number}}枚',

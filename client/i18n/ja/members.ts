@@ -58,6 +58,7 @@ export const members = {
     cropAlt: '{{file}} の {{mark}}（{{stage}}）',
     taken: '{{when}}撮影',
     undated: '日付のない写真なので、記録に数えません',
+    doubted: '写真の日付があり得ないため、記録に数えません',
     taggedBy: '記入：{{name}}、{{when}}',
     superseded: '後に改めた',
     withdrawn: '取り消し',

@@ -97,6 +97,9 @@ export const photos = {
       'gps-not-utc': 'ファイルの衛星の時刻に、誤って現地の時刻が入っています。',
       'gps-unusable': 'ファイルの衛星の時刻は使えませんでした。',
       'implausible-year': '年が信じにくい値です。',
+      'before-first-day':
+        '現場の初日より前なので、記録に数えません。初日が誤っているときは、建物の設定で直してください。',
+      'after-upload': '写真を取り込んだ時より後の日時です。カメラの時計が狂っていたので、記録に数えません。',
     },
     why: {
       'a-better-source-exists': 'より確かな読みがある',

@@ -51,6 +51,8 @@ export const report = {
     'shows-the-covering': '写真ではもう隠れている（{{seen}}）',
     'after-closing': 'ふさいだ後の写真しかない（{{seen}}）',
     undated: '写真はあるが日付がない（{{seen}}）',
+    'before-first-day': '写真はあるが、日付が現場の初日より前（{{seen}}）',
+    'after-upload': '写真はあるが、日付が取り込みより後（{{seen}}）',
     joined: '{{first}}。ほかに：{{rest}}',
     and: {
       'no-photo': '写真がない',
@@ -58,6 +60,8 @@ export const report = {
       'shows-the-covering': 'もう隠れている',
       'after-closing': 'ふさいだ後',
       undated: '日付がない',
+      'before-first-day': '日付が現場の初日より前',
+      'after-upload': '日付が取り込みより後',
     },
   },
   lost: {
@@ -66,6 +70,8 @@ export const report = {
     'shows-the-covering': 'ふさがれた。写真には仕上げしか写っていない（{{seen}}）',
     'after-closing': 'ふさがれた。写真はその後のもの（{{seen}}）',
     undated: 'ふさがれた。写真に日付がない（{{seen}}）',
+    'before-first-day': 'ふさがれた。写真の日付が現場の初日より前（{{seen}}）',
+    'after-upload': 'ふさがれた。写真の日付が取り込みより後（{{seen}}）',
   },
   tickHint: '撮影したものに紙の上で印を付けてください。',
   signature: '現場確認者／日付',

@@ -1,5 +1,6 @@
 import { Link } from 'react-router';
 import type { MemberHistoryView } from '#domain/contract/views';
+import { doubtOf } from '#domain/photo/capture-doubt';
 import { formatInstant } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { LinkButton } from '../../parts/button.tsx';
@@ -45,9 +46,8 @@ function SightingCard({ sighting: { tag, fileName, capture, crop } }: { sighting
       <StageName stage={tag.stage} />
       {capture.state === 'dated' ? (
         <p>{t('members.history.taken', { when: when(capture.instant) })}</p>
-      ) : (
-        <p className="act-text">{t('members.history.undated')}</p>
-      )}
+      ) : null}
+      <WhyNoEvidence capture={capture} />
       <p className="soft">
         {t('members.history.taggedBy', { name: tag.by?.name ?? t('common.nobody'), when: when(tag.at) })}
       </p>
@@ -55,6 +55,12 @@ function SightingCard({ sighting: { tag, fileName, capture, crop } }: { sighting
       <SightingEnd tag={tag} />
     </article>
   );
+}
+
+function WhyNoEvidence({ capture }: { capture: Sighting['capture'] }) {
+  const { t } = useWords();
+  if (capture.state === 'undated') return <p className="act-text">{t('members.history.undated')}</p>;
+  return doubtOf(capture) === null ? null : <p className="act-text">{t('members.history.doubted')}</p>;
 }
 
 function SightingEnd({ tag }: { tag: Sighting['tag'] }) {

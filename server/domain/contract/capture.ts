@@ -10,6 +10,10 @@ export const CAPTURE_SOURCES = [
 ] as const;
 export type CaptureSource = (typeof CAPTURE_SOURCES)[number];
 
+/** What makes a capture time impossible, so that its photo is evidence of nothing. */
+export const CAPTURE_DOUBTS = ['before-first-day', 'after-upload'] as const;
+export type CaptureDoubt = (typeof CAPTURE_DOUBTS)[number];
+
 export const CAPTURE_FLAGS = [
   'camera-not-in-house-zone',
   'ambiguous-hour',
@@ -23,6 +27,7 @@ export const CAPTURE_FLAGS = [
   // A GPS time was written but without a usable date, so it could not help.
   'gps-unusable',
   'implausible-year',
+  ...CAPTURE_DOUBTS,
 ] as const;
 export type CaptureFlag = (typeof CAPTURE_FLAGS)[number];
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { CaptureShape } from './capture.ts';
+import { CAPTURE_DOUBTS, CaptureShape } from './capture.ts';
 import { ProblemShape } from './problems.ts';
 import {
   CoveringFacts,
@@ -44,7 +44,9 @@ export const MemberView = MemberFacts.extend({
   }),
   statedTrack: TrackShape.nullable(),
   retired: z.boolean(),
-  stage: StageShape.nullable().meta({ description: 'The furthest stage on any dated photo.' }),
+  stage: StageShape.nullable().meta({
+    description: 'The furthest stage on any photo whose date nothing contradicts.',
+  }),
   tags: z.int(),
   photos: z.int(),
 }).meta({ id: 'Member' });
@@ -109,6 +111,7 @@ export const MISS_REASONS = [
   'shows-the-covering',
   'after-closing',
   'undated',
+  ...CAPTURE_DOUBTS,
 ] as const;
 export type MissReason = (typeof MISS_REASONS)[number];
 

@@ -1,5 +1,7 @@
 import type { Statement } from './statements.ts';
 
+export const memberSubject = (mark: string): string => `member:${mark}`;
+
 /** What a statement is about, as `member:<mark>`, `photo:<id>`, `covering:<id>`, `day:<date>`. */
 export function subjectsOf(statement: Statement): string[] {
   return [...new Set(listSubjects(statement))];
@@ -10,22 +12,22 @@ function listSubjects(statement: Statement): string[] {
   switch (kind) {
     case 'schedule.imported':
       return [...payload.added, ...payload.changed]
-        .map((m) => member(m.mark))
-        .concat(payload.retired.map(member));
+        .map((m) => memberSubject(m.mark))
+        .concat(payload.retired.map(memberSubject));
     case 'member.entered':
     case 'member.retired':
     case 'member.removed':
-      return [member(payload.mark)];
+      return [memberSubject(payload.mark)];
     case 'photo.added':
       return [photo(payload.photo)];
     case 'tag.placed':
     case 'tag.withdrawn':
-      return [photo(payload.photo), member(payload.mark)];
+      return [photo(payload.photo), memberSubject(payload.mark)];
     case 'tag.superseded':
-      return [photo(payload.photo), member(payload.mark), member(payload.was)];
+      return [photo(payload.photo), memberSubject(payload.mark), memberSubject(payload.was)];
     case 'covering.planned':
     case 'covering.changed':
-      return [covering(payload.covering), ...payload.hides.map((h) => member(h.mark))];
+      return [covering(payload.covering), ...payload.hides.map((h) => memberSubject(h.mark))];
     case 'covering.closed':
     case 'covering.reopened':
       return [covering(payload.covering)];
@@ -39,6 +41,5 @@ function listSubjects(statement: Statement): string[] {
   }
 }
 
-const member = (mark: string) => `member:${mark}`;
 const photo = (id: string) => `photo:${id}`;
 const covering = (id: string) => `covering:${id}`;

@@ -4,7 +4,7 @@ import { compareText } from '../frame/mark-order.ts';
 
 export type StageInterval = MemberHistoryView['stages'][number];
 
-/** A standing tag of the member with the instant of its photo, null where undated. */
+/** A standing tag of the member with the instant of its photo, null where undated or contradicted. */
 export interface StageSighting {
   readonly tag: string;
   readonly photo: string;
@@ -17,7 +17,7 @@ type Dated = StageSighting & { readonly instant: string };
 /**
  * For each stage of the track the interval in which it was reached (design 3.6): after the latest
  * photo that shows the member before the stage, by the earliest that shows it there or past it.
- * Undated sightings bound nothing. A photo of an earlier stage taken after `by` contradicts it and
+ * Sightings without an instant bound nothing. A photo of an earlier stage taken after `by` contradicts it and
  * bounds nothing; one of the same instant does neither. Of sightings at one instant the lowest tag
  * id speaks. Sightings outside the track count by their rank.
  */

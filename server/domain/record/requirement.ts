@@ -1,3 +1,4 @@
+import type { CaptureDoubt } from '../contract/capture.ts';
 import type { CoveringKind } from '../contract/shapes.ts';
 import type { MissReason } from '../contract/views.ts';
 import { stageRank, type Stage } from '../frame/stage.ts';
@@ -10,6 +11,8 @@ export interface StandingTag {
   readonly stage: Stage;
   /** null where the photo is undated. */
   readonly instant: string | null;
+  /** What contradicts the instant, if anything does. */
+  readonly doubt: CaptureDoubt | null;
 }
 
 /** What a covering needs on record about one member. */
@@ -31,5 +34,6 @@ export function reasonsAgainst(tag: StandingTag, requirement: Requirement): Miss
   if (covering === 'plaster' && tag.stage === 'plastered') reasons.push('shows-the-covering');
   if (tag.instant === null) reasons.push('undated');
   else if (closedAt !== null && tag.instant >= closedAt) reasons.push('after-closing');
+  if (tag.doubt !== null) reasons.push(tag.doubt);
   return reasons;
 }

@@ -29,7 +29,7 @@ export function sessionHandlers(context: Context, guard: SignInGuard): Handlers 
     },
 
     readLink: async ({ params }) => {
-      const { houseId: _, ...link } = await accounts.readLink(params.link);
+      const { houseId: _, madeBy: __, ...link } = await accounts.readLink(params.link);
       return link;
     },
 

@@ -1,6 +1,7 @@
 import type { LinkRequest, ReadLink } from '../../services/accounts.ts';
 import { Failure } from '../../services/failure.ts';
 import type { Db } from '../open-database.ts';
+import { jsonOrNull } from '../projection/json.ts';
 import { hashSecret, newSecret } from './secrets.ts';
 
 const LINK_LIFE_MS = 7 * 24 * 60 * 60 * 1000;
@@ -14,6 +15,7 @@ export async function makeLink(db: Db, now: Date, link: LinkRequest): Promise<st
     .insertInto('accountLink')
     .values({
       ...link,
+      madeBy: jsonOrNull(link.madeBy),
       secretHash: hashSecret(secret),
       createdAt: now,
       expiresAt: new Date(now.getTime() + LINK_LIFE_MS),
@@ -30,7 +32,7 @@ export async function readLink(db: Db, now: Date, secret: string): Promise<ReadL
     .where('secretHash', '=', hashSecret(secret))
     .where('usedAt', 'is', null)
     .where('expiresAt', '>', now)
-    .select(['purpose', 'email', 'role', 'accountLink.houseId', 'house.name as house'])
+    .select(['purpose', 'email', 'role', 'madeBy', 'accountLink.houseId', 'house.name as house'])
     .executeTakeFirst();
   if (!row) throw new Failure('link-used-or-expired');
   return row;

@@ -2,7 +2,7 @@ import type { HouseFacts } from '#domain/contract/shapes';
 import { jsonOrNull } from './json.ts';
 import { datePhotosAgain } from './photo.ts';
 import type { Projector } from './projector.ts';
-import { readZone } from '../queries/houses.ts';
+import { readDating } from '../queries/houses.ts';
 
 export const projectHouse: Projector<
   'house.created' | 'house.changed' | 'role.granted' | 'role.withdrawn' | 'note.written'
@@ -15,9 +15,10 @@ export const projectHouse: Projector<
   },
 
   'house.changed': async (tx, { house, payload }) => {
-    const before = await readZone(tx, house);
+    const before = await readDating(tx, house);
     await tx.updateTable('house').set(columns(payload)).where('id', '=', house).execute();
-    if (before !== payload.zone) await datePhotosAgain(tx, house, payload.zone);
+    if (before.zone !== payload.zone || before.firstDay !== payload.firstDay)
+      await datePhotosAgain(tx, house, payload);
   },
 
   'role.granted': async (tx, { house, payload: { person, role } }) => {

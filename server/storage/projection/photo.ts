@@ -1,8 +1,8 @@
-import type { Capture } from '#domain/contract/capture';
 import type { Readings } from '#domain/contract/shapes';
+import { doubtCapture, doubtOf } from '#domain/photo/capture-doubt';
 import { decideCapture } from '#domain/photo/capture-time';
 import type { Tx } from '../tx.ts';
-import { readZone } from '../queries/houses.ts';
+import { readDating, type Dating } from '../queries/houses.ts';
 import { jsonOrNull } from './json.ts';
 import type { Projector } from './projector.ts';
 
@@ -17,29 +17,32 @@ export const projectPhoto: Projector<'photo.added'> = {
         readings: JSON.stringify(readings),
         addedAt: at,
         addedBy: jsonOrNull(by),
-        ...captureColumns(readings, await readZone(tx, house)),
+        ...captureColumns(readings, at, await readDating(tx, house)),
       })
       .execute();
   },
 };
 
-/** A house that declares another zone gets the capture time of every photo decided anew. */
-export async function datePhotosAgain(tx: Tx, house: string, zone: string): Promise<void> {
+/** A house that declares another zone or first day gets the capture time of every photo decided anew. */
+export async function datePhotosAgain(tx: Tx, house: string, dating: Dating): Promise<void> {
   const photos = await tx
     .selectFrom('photo')
-    .select(['id', 'readings'])
+    .select(['id', 'readings', 'addedAt'])
     .where('houseId', '=', house)
     .execute();
-  for (const { id, readings } of photos)
-    await tx.updateTable('photo').set(captureColumns(readings, zone)).where('id', '=', id).execute();
+  for (const { id, readings, addedAt } of photos) {
+    const columns = captureColumns(readings, addedAt.toISOString(), dating);
+    await tx.updateTable('photo').set(columns).where('id', '=', id).execute();
+  }
 }
 
-function captureColumns(readings: Readings, zone: string) {
-  const capture: Capture = decideCapture(readings, zone);
+function captureColumns(readings: Readings, addedAt: string, dating: Dating) {
+  const capture = doubtCapture(decideCapture(readings, dating.zone), { ...dating, addedAt });
   const dated = capture.state === 'dated';
   return {
     capture: JSON.stringify(capture),
     capturedAt: dated ? capture.instant : null,
     captureDay: dated ? capture.day : null,
+    doubt: doubtOf(capture),
   };
 }

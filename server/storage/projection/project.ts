@@ -1,5 +1,5 @@
 import type { Entry, StatementKind } from '#domain/ledger/statements';
-import { subjectsOf } from '#domain/ledger/subjects';
+import { memberSubject, subjectsOf } from '#domain/ledger/subjects';
 import type { Tx } from '../tx.ts';
 import { projectCovering } from './covering.ts';
 import { projectHouse } from './house.ts';
@@ -22,8 +22,21 @@ const PROJECTORS: Projector<StatementKind> = {
 export async function project(tx: Tx, entry: Entry): Promise<void> {
   const apply = PROJECTORS[entry.kind] as (tx: Tx, entry: Entry) => Promise<void>;
   await apply(tx, entry);
-  await inBatches(subjectsOf(entry), 1000, async (subjects) => {
+  const subjects = [...subjectsOf(entry), ...(await membersClosedOver(tx, entry))];
+  await inBatches(subjects, 1000, async (subjects) => {
     const rows = subjects.map((subject) => ({ houseId: entry.house, seq: entry.seq, subject }));
     await tx.insertInto('statementSubject').values(rows).execute();
   });
+}
+
+/** A closing names only its covering, and yet is a word about each member that it hides. */
+async function membersClosedOver(tx: Tx, { kind, payload }: Entry): Promise<string[]> {
+  if (kind !== 'covering.closed' && kind !== 'covering.reopened') return [];
+  const hidden = await tx
+    .selectFrom('coveringHides')
+    .select('mark')
+    .where('coveringId', '=', payload.covering)
+    .orderBy('position')
+    .execute();
+  return hidden.map(({ mark }) => memberSubject(mark));
 }

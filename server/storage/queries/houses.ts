@@ -3,6 +3,7 @@ import type { Role } from '#domain/contract/shapes';
 import type { HouseView, PersonInHouseView } from '#domain/contract/views';
 import type { OwnedThing } from '../../services/record-store.ts';
 import type { Db } from '../open-database.ts';
+import type { Row } from '../tables.ts';
 
 export async function readAccess(
   db: Db,
@@ -78,6 +79,17 @@ export async function readHouses(db: Db, person: string, house?: string): Promis
       coverings: row.coverings ?? 0,
     },
   }));
+}
+
+/** What of a house decides when its photos were taken. */
+export type Dating = Pick<Row<'house'>, 'zone' | 'firstDay'>;
+
+export function readDating(db: Db, house: string): Promise<Dating> {
+  return db
+    .selectFrom('house')
+    .select(['zone', 'firstDay'])
+    .where('id', '=', house)
+    .executeTakeFirstOrThrow();
 }
 
 export async function readZone(db: Db, house: string): Promise<string> {

@@ -4,7 +4,7 @@ import type { Mark } from '#domain/frame/mark';
 import type { Db } from '../open-database.ts';
 import { rankOf, toMemberView } from './views.ts';
 
-/** Members with what is on record of them; `stage` is the furthest one on a dated photo. */
+/** Members with what is on record of them; `stage` is the furthest one on a photo whose date stands. */
 export async function readMembers(db: Db, house: string, mark?: string): Promise<MemberView[]> {
   let counted = db
     .selectFrom('tag')
@@ -16,7 +16,11 @@ export async function readMembers(db: Db, house: string, mark?: string): Promise
       'tag.mark as taggedMark',
       eb.fn.countAll<number>().as('tags'),
       eb.fn.count<number>('tag.photoId').distinct().as('photos'),
-      eb.fn.max(eb.case().when('photo.capturedAt', 'is not', null).then(rankOf(eb)).end()).as('rank'),
+      eb.fn
+        .max(rankOf(eb))
+        .filterWhere('photo.capturedAt', 'is not', null)
+        .filterWhere('photo.doubt', 'is', null)
+        .as('rank'),
     ]);
   if (mark !== undefined) counted = counted.where('tag.mark', '=', mark);
   let query = db

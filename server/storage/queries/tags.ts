@@ -27,13 +27,12 @@ export async function readTagsOn(db: Db, photo: string): Promise<TagView[]> {
   return (await query.orderBy('tag.saidAt').orderBy('tag.id').execute()).map(view);
 }
 
-/** Standing tags of a member with their photos, in order of capture, undated last. */
+/** All tags of a member, ended ones too, with their photos, in order of capture, undated last. */
 export async function readSightings(db: Db, house: string, mark: string): Promise<Sighting[]> {
   const rows = await tagsWithSchedule(db)
     .innerJoin('photo', 'photo.id', 'tag.photoId')
     .where('tag.houseId', '=', house)
     .where('tag.mark', '=', mark)
-    .where('tag.state', '=', 'standing')
     .select(['photo.fileName', 'photo.capture'])
     .orderBy('photo.capturedAt', (order) => order.asc().nullsLast())
     .orderBy('tag.id')
@@ -54,7 +53,7 @@ export async function readReportMaterial(db: Db, house: string): Promise<ReportM
     .where('tag.houseId', '=', house)
     .where('tag.state', '=', 'standing')
     .where('tag.mark', 'in', hidden)
-    .select(['tag.id', 'tag.photoId', 'tag.mark', 'tag.stage', 'photo.capturedAt'])
+    .select(['tag.id', 'tag.photoId', 'tag.mark', 'tag.stage', 'photo.capturedAt', 'photo.doubt'])
     .execute();
   return {
     members,
@@ -65,6 +64,7 @@ export async function readReportMaterial(db: Db, house: string): Promise<ReportM
       mark: row.mark,
       stage: row.stage,
       instant: row.capturedAt && row.capturedAt.toISOString(),
+      doubt: row.doubt,
     })),
   };
 }

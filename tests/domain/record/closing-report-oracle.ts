@@ -26,7 +26,7 @@ function counts(tag: Tag, covering: Covering, least: string): boolean {
       new Date(tag.instant ?? '').getTime() < new Date(covering.closedAt).getTime());
   const farEnough = ORDER_OF_WORK.indexOf(tag.stage) >= ORDER_OF_WORK.indexOf(least);
   const showsMember = !(covering.kind === 'plaster' && tag.stage === 'plastered');
-  return dated && before && farEnough && showsMember;
+  return dated && before && farEnough && showsMember && !tag.doubt;
 }
 
 function reasons(tag: Tag, covering: Covering, least: string): string[] {
@@ -36,6 +36,7 @@ function reasons(tag: Tag, covering: Covering, least: string): string[] {
   if (tag.instant !== null && covering.closedAt !== null)
     if (new Date(tag.instant).getTime() >= new Date(covering.closedAt).getTime()) said.push('after-closing');
   if (tag.instant === null) said.push('undated');
+  if (tag.doubt) said.push(tag.doubt);
   return said;
 }
 

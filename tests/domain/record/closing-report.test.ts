@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { CaptureDoubt } from '#domain/contract/capture';
 import { ClosingReportView } from '#domain/contract/views';
 import type { Stage } from '#domain/frame/stage';
 import { reportClosings, type ReportCovering } from '#domain/record/closing-report';
@@ -8,7 +9,14 @@ const at = (day: number, hour = 3) =>
   `2026-04-${String(day).padStart(2, '0')}T${String(hour).padStart(2, '0')}:00:00.000Z`;
 
 const member = (mark: string, retired = false) => ({ mark, kind: '貫', place: '', retired });
-const tag = (n: number, mark: string, stage: Stage, instant: string | null) => ({
+const tag = (
+  n: number,
+  mark: string,
+  stage: Stage,
+  instant: string | null,
+  doubt: CaptureDoubt | null = null,
+) => ({
+  doubt,
   id: uuid(n),
   photo: uuid(100 + n),
   mark,
@@ -71,6 +79,16 @@ describe('one hidden rail, pegging asked for before plaster', () => {
       records: [],
       miss: { reasons: ['before-stage'], tag: seen(1, 'raised', at(5)) },
     }));
+
+  it.each(['before-first-day', 'after-upload'] as const)(
+    'was photographed, with a date that cannot be: %s',
+    (doubt) =>
+      expect(only([tag(1, 'い三', 'pegged', at(5), doubt)])).toEqual({
+        state: 'gap',
+        records: [],
+        miss: { reasons: [doubt], tag: seen(1, 'pegged', at(5)) },
+      }),
+  );
 
   it('was photographed, but when is not known', () =>
     expect(only([tag(1, 'い三', 'pegged', null)]).miss).toEqual({

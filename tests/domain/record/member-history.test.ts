@@ -117,7 +117,7 @@ describe('defaultLeast', () => {
       for (const track of TRACK_NAMES) {
         const least = defaultLeast(covering, track);
         expect(TRACKS[track]).toContain(least);
-        const tag = { id: 't', photo: 'p', mark: 'm', stage: least, instant: at(1) };
+        const tag = { id: 't', photo: 'p', mark: 'm', stage: least, instant: at(1), doubt: null };
         expect(reasonsAgainst(tag, { covering, least, closedAt: at(2) })).toEqual([]);
       }
   });

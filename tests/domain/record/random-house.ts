@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { CAPTURE_DOUBTS } from '#domain/contract/capture';
 import { COVERING_KINDS } from '#domain/contract/shapes';
 import { STAGES } from '#domain/frame/stage';
 import type { ClosingReportInput, ReportCovering } from '#domain/record/closing-report';
@@ -37,8 +38,25 @@ const covering: fc.Arbitrary<ReportCovering> = fc
   .map((facts) => ({ ...facts, closedDay: facts.closedAt === null ? null : facts.closedAt.slice(0, 10) }));
 
 const tags = fc
-  .array(fc.record({ mark, stage, instant: fc.constantFrom(null, ...INSTANTS) }), { maxLength: 14 })
-  .map((list) => list.map((tag, i) => ({ ...tag, id: `t${String((i * 7) % 15)}`, photo: `p${String(i)}` })));
+  .array(
+    fc.record({
+      mark,
+      stage,
+      dated: fc.constantFrom(null, ...INSTANTS),
+      doubt: fc.constantFrom(null, null, ...CAPTURE_DOUBTS),
+    }),
+    { maxLength: 14 },
+  )
+  .map((list) =>
+    list.map(({ dated, doubt, ...tag }, i) => ({
+      ...tag,
+      id: `t${String((i * 7) % 15)}`,
+      photo: `p${String(i)}`,
+      instant: dated,
+      // What has no date cannot have a doubtful one.
+      doubt: dated === null ? null : doubt,
+    })),
+  );
 
 export const randomHouse: fc.Arbitrary<ClosingReportInput> = fc.record({
   members,
