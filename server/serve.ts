@@ -70,6 +70,10 @@ async function listen(core: Core, config: Config): Promise<Running> {
   const server = createServer(app);
   // A photo over a weak network may take longer than the five minutes that Node allows a request.
   server.requestTimeout = 60 * 60 * 1000;
+  // Longer than proxies and browsers keep an idle connection: whoever closes first must not be the one that is
+  // just being sent a request. Node's five seconds also end a waiting request when the event loop was busy so long.
+  server.keepAliveTimeout = 75 * 1000;
+  server.headersTimeout = 80 * 1000;
   const port = await bind(server, config);
   const origin =
     config.origin ?? `http://${config.host.includes(':') ? `[${config.host}]` : config.host}:${port}`;

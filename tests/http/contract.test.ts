@@ -69,6 +69,13 @@ describeOverBothDatabases('the API contract', (make) => {
     });
   });
 
+  it('keeps an idle connection longer than the minute after which a proxy gives it up', async () => {
+    // nginx, `keepalive_timeout` of an upstream: 60 s (its documentation, from memory).
+    const response = await server.anonymous().raw('GET', '/session');
+    const [, seconds] = /timeout=(\d+)/.exec(response.headers.get('keep-alive') ?? '') ?? [];
+    expect(Number(seconds)).toBeGreaterThan(60);
+  });
+
   it('answers a broken body and wrong values with what is wrong and where', async () => {
     const post = (body: string, type = 'application/json') =>
       server.owner.raw('POST', '/houses', { body, headers: { 'content-type': type } });
