@@ -112,6 +112,7 @@ if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href)
   await runPlainly(async () => {
     assertNode();
     installMissing();
-    await buildServer();
-    await buildClient();
+    const parts = process.argv.slice(2);
+    if (parts.length === 0 || parts.includes('server')) await buildServer();
+    if (parts.length === 0 || parts.includes('client')) await buildClient();
   });

@@ -1,7 +1,7 @@
+import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { buildClient, buildServer } from './build.mjs';
 import { PlainError, ROOT, assertNode, installMissing, runPlainly } from './install.mjs';
 
 /** `node server/start.mjs [entry]`: installs and builds what is missing, then runs dist/server/<entry>.js here. */
@@ -9,8 +9,7 @@ await runPlainly(async () => {
   const [entry = 'main', ...rest] = process.argv.slice(2);
   assertNode();
   installMissing();
-  await buildServer();
-  if (entry === 'main') await buildClient();
+  buildBeforehand(entry === 'main' ? ['server', 'client'] : ['server']);
   const bundle = path.join(ROOT, 'dist', 'server', `${entry}.js`);
   if (!existsSync(bundle)) throw new PlainError(`There is no server/${entry}.ts to start.`);
   process.argv.splice(1, process.argv.length, bundle, ...rest);
@@ -18,3 +17,11 @@ await runPlainly(async () => {
   // In this process, so that signals reach the server and nothing is left behind.
   await import(pathToFileURL(bundle).href);
 });
+
+/** In a process of its own: the bundlers' memory and helper processes must not stay beside the server for months. */
+function buildBeforehand(parts) {
+  const { status } = spawnSync(process.execPath, [path.join(ROOT, 'server', 'build.mjs'), ...parts], {
+    stdio: 'inherit',
+  });
+  if (status !== 0) process.exit(status ?? 1);
+}
