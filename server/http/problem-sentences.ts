@@ -19,7 +19,7 @@ export const PROBLEM_SENTENCES: Record<ProblemCode, readonly [title: string, det
     'The request came from another site',
     'Changes are accepted only from the pages of this server or with an access token.',
   ],
-  'not-permitted': ['Your role does not allow this', 'Ask an owner of the house.'],
+  'not-permitted': ['Your role does not allow this', 'Ask the keeper of the record (role `owner`).'],
   'not-found': ['Nothing here', 'There is nothing at this address, or it is not yours to see.'],
   'method-not-allowed': ['This cannot be done here', 'The address exists, but not for this method.'],
   'id-used-for-something-else': [
@@ -35,15 +35,21 @@ export const PROBLEM_SENTENCES: Record<ProblemCode, readonly [title: string, det
     'The tag was replaced',
     'The tag of {mark} was replaced meanwhile. Withdraw the newer one instead.',
   ],
-  'covering-closed': ['The covering is closed', '{covering} is closed. Reopen it first, with the reason.'],
-  'covering-not-closed': ['The covering is open', '{covering} is not closed.'],
+  'covering-closed': [
+    'The covering has closed',
+    '{covering} has closed. Take the closing back first, with the reason.',
+  ],
+  'covering-not-closed': [
+    'The covering has not closed',
+    '{covering} has not closed, so there is no closing to take back.',
+  ],
   'schedule-changed-since-preview': [
     'The schedule has changed',
     'What would be imported is no longer what was shown. Look at the preview again.',
   ],
   'last-owner': [
-    'A house needs an owner',
-    'This person is its only owner. Give somebody else the role first.',
+    'A house needs a keeper of its record',
+    'This person is the only one with the role `owner`. Give it to somebody else first.',
   ],
   'link-used-or-expired': [
     'The link no longer works',
@@ -63,8 +69,8 @@ export const PROBLEM_SENTENCES: Record<ProblemCode, readonly [title: string, det
     '{zone} is not a time zone with a place name, such as Asia/Tokyo.',
   ],
   'unknown-marks': [
-    'Marks that the schedule does not know',
-    'The schedule has no {marks}. Correct them or add the members first.',
+    'The schedule does not have these marks',
+    'It does not have {marks}. Correct them, or enter the members first.',
   ],
   'stage-outside-track': [
     'The stage does not fit the member',
@@ -72,7 +78,7 @@ export const PROBLEM_SENTENCES: Record<ProblemCode, readonly [title: string, det
   ],
   'closing-in-the-future': [
     'The closing lies in the future',
-    '{closedAt} has not come yet. Plan the day instead, and close when it is done.',
+    '{closedAt} has not come yet. Plan the day instead, and say so once it has closed.',
   ],
   'schedule-unreadable': [
     'The schedule cannot be read',
@@ -107,7 +113,7 @@ export const PROBLEM_SENTENCES: Record<ProblemCode, readonly [title: string, det
   'too-many-attempts': ['Too many attempts', 'Wait {seconds} seconds and try again.'],
   'internal-error': [
     'Something went wrong here',
-    'It is our fault and is written in the log of the server. Try again; nothing that was accepted is lost.',
+    'The server made a mistake, which is written in its log. Try again; nothing that was accepted is lost.',
   ],
   'storage-full': [
     'The disk is full',

@@ -10,7 +10,7 @@ export const account = {
   },
   link: {
     firstTitle: 'Make the first account',
-    firstLead: 'This account keeps the program: it opens houses and gives others their roles.',
+    firstLead: 'With it you open the record of a house and give others their roles.',
     joinTitle: 'Join the record of {{house}}',
     joinLead: 'You will work on it as {{role}}.',
     name: 'Your name',
@@ -25,7 +25,7 @@ export const account = {
   missing: {
     email: 'Enter an e-mail address, e.g. name@example.org.',
     password: 'Enter your password.',
-    shortPassword: 'Use at least ten characters; this has {{count, number}}.',
+    shortPassword: 'Use at least ten characters. You have typed {{count, number}}.',
     name: 'Enter your name.',
   },
   title: 'Your account',
@@ -53,7 +53,7 @@ export const account = {
     end: 'End',
     endNamed: 'End the token {{name}}',
     endTitle: 'End the token “{{name}}”?',
-    endText: 'Scripts that use it stop working at once. This cannot be taken back.',
+    endText: 'Scripts that use it stop working at once. This cannot be undone.',
     nameMissing: 'Say what the token is for.',
   },
 } as const;

@@ -31,7 +31,7 @@ export const common = {
     photos: 'Photos',
     members: 'Members',
     coverings: 'Coverings',
-    report: 'Before closing',
+    report: 'Closing report',
     people: 'People',
     ledger: 'Ledger',
     settings: 'House details',

@@ -4,7 +4,7 @@ export const houses = {
   noneText:
     'Open the record of a house to begin. After that you load its schedule of members, send photos, and say what covers what and when.',
   open: 'Open the record of a house',
-  openLead: 'All of this can be changed later, except that the ledger keeps what it said before.',
+  openLead: 'All of this can be changed later; the ledger keeps what stood there before.',
   submit: 'Open the record',
   role: 'You: {{role}}',
   list: 'Your houses',

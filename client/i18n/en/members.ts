@@ -9,13 +9,13 @@ export const members = {
   filter: { standing: 'all', bare: 'without a record', retired: 'retired' },
   shown_one: '{{count, number}} member shown',
   shown_other: '{{count, number}} members shown',
-  noMatch: 'No member fits. Search for less, or show all.',
+  noMatch: 'No member fits. Use fewer words, or show all.',
   more: 'Show more',
   list: 'Members',
   retired: 'retired',
   fields: {
     mark: 'Mark',
-    markHint: 'Unique in the house, e.g. い三. Full-width digits and spaces are made plain.',
+    markHint: 'One mark for one member of the house, e.g. い三. Full-width digits and spaces are made plain.',
     kind: 'Kind',
     kindHint: 'E.g. 貫, nuki, tie rail.',
     name: 'Name',
@@ -36,7 +36,7 @@ export const members = {
   retire: 'Retire',
   retireTitle: 'Retire {{mark}}?',
   retireText:
-    'A member that tags or coverings name keeps its history and is marked as retired. One to which nothing refers is removed.',
+    'A member that is named by a tag or a covering keeps its history and is marked as retired. One that nothing names is removed.',
   bringBack: 'Bring back',
   history: {
     facts: 'In the schedule',
@@ -67,7 +67,7 @@ export const members = {
     needs: 'needs on record: {{stage}}',
     closedAt: 'closed {{when}}',
     plannedFor: 'planned for {{day}}',
-    noDay: 'no day set',
+    noDay: 'no day yet',
     said: 'What was said',
     other: 'Other columns of the schedule',
   },

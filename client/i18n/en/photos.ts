@@ -67,7 +67,7 @@ export const photos = {
     missing: 'The picture could not be loaded',
   },
   capture: {
-    undated: 'The file holds no usable time: this photo has no date and counts as no record.',
+    undated: 'The file holds no time that can be used, so this photo has no date and counts as no record.',
     'own-offset': 'Taken {{when}} (time on site), by the camera’s clock with its own time zone.',
     'house-zone-and-gps':
       'Taken {{when}} (time on site), by the camera’s clock in the house’s time zone; satellite time confirms it.',

@@ -19,16 +19,16 @@ export const problems = {
   },
   code: {
     'invalid-request': 'Something in this form does not fit. Check what you entered and send it again.',
-    'invalid-json': 'The request arrived garbled. Load the page again and repeat it.',
+    'invalid-json': 'What was sent arrived garbled. Load the page again and repeat it.',
     'not-signed-in': 'You are not signed in any more. Sign in and repeat what you did.',
     'wrong-credentials': 'E-mail and password do not belong together. Check both and try again.',
     'cross-site-request':
-      'The request came from another site and was refused. Open this page from its own address.',
+      'This was sent from another site and was refused. Open this page from its own address.',
     'not-permitted': 'Your role in this house does not allow this. Ask the keeper of the record.',
     'not-found': 'This is not here, or it belongs to a house that you do not work on.',
     'method-not-allowed': 'The server does not do this at that address. Load the page again.',
     'id-used-for-something-else':
-      'This was saved before with other content. Load the page again and repeat your change.',
+      'This was saved before, with something else in it. Load the page again and repeat your change.',
     'email-in-use': 'There is already an account with {{email}}. Sign in with it instead.',
     'tag-withdrawn':
       'The tag of {{mark}} has been withdrawn meanwhile. Look at the photo again and place a new one.',
@@ -43,7 +43,7 @@ export const problems = {
     'file-too-large': '{{file}} is larger than {{limit}} MB. Send a smaller file.',
     'request-too-large': 'This is more than the server takes at once. Send it in smaller parts.',
     'unsupported-media-type':
-      'The server cannot read this kind of content. Choose a file of a kind that is named here.',
+      'The server cannot read this kind of file. Choose one of a kind that is named here.',
     'unknown-zone': 'There is no time zone {{zone}}. Choose one from the list, e.g. Asia/Tokyo.',
     'unknown-marks': 'The schedule does not have {{marks}}. Enter these members first, or correct the marks.',
     'stage-outside-track':

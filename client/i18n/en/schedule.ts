@@ -1,11 +1,12 @@
 export const schedule = {
   title: 'Load a schedule',
-  lead: 'A table of the members as CSV or XLSX, one row a member. You see what it would do before anything is saved.',
+  lead: 'A table of the members as CSV or XLSX, with one row for each member. You see what it would do before anything is saved.',
   choose: 'Choose the table of the members',
   chooseOther: 'Choose another table',
   chooseHint: 'CSV or XLSX, at most 10 MB. Only the column with the marks is needed.',
   reading: 'Reading the table …',
-  found: '{{file}}: {{rows}} rows under the heading, read as {{encoding}}.',
+  found_one: '{{file}} has {{count, number}} row under the heading. It was read as {{encoding}}.',
+  found_other: '{{file}} has {{count, number}} rows under the heading. It was read as {{encoding}}.',
   columns: {
     title: 'What the columns mean',
     lead: 'Recognised by their headings. Correct what is wrong.',
@@ -42,7 +43,8 @@ export const schedule = {
     'mark-control-character': 'The mark holds a character that cannot be seen.',
     'mark-repeated': 'The mark stands in line {{line}} already.',
     'value-too-long': 'The text is too long.',
-    'unknown-track': 'These stages are not known. Write wall, timber, floor or lath.',
+    'unknown-track':
+      'These stages are not known. Write wall (壁), timber (軸組), floor (床組) or lath (小舞).',
   },
   missing: {
     title: 'Members that the table does not name',
@@ -60,7 +62,8 @@ export const schedule = {
     retired_other: '{{count, number}} members retired',
     unchanged_one: '{{count, number}} member unchanged',
     unchanged_other: '{{count, number}} members unchanged',
-    andMore: 'and {{count, number}} more',
+    andMore_one: 'and {{count, number}} more',
+    andMore_other: 'and {{count, number}} more',
     returns: 'returns',
     change: '{{field}}: {{before}} → {{after}}',
     emptyValue: '(empty)',
@@ -73,7 +76,7 @@ export const schedule = {
     noMark: 'First say which column holds the marks.',
   },
   changedMeanwhile:
-    'The schedule has changed since this preview. It has been made anew; look at it and agree again.',
+    'The schedule has changed since this preview. The preview has been made anew; look at it and agree again.',
   done: 'Imported: {{added}}, {{changed}}, {{retired}}.',
   doneNothing: 'Nothing was new, so nothing was written.',
   doneBad_one: '{{count, number}} row was left out.',

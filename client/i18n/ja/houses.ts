@@ -5,7 +5,7 @@ export const houses = {
   title: '記録中の建物',
   none: '建物はまだありません',
   noneText:
-    'まず建物の記録を始めてください。次に部材表を取り込み、写真を送り、何がいつ何を隠すかを記します。',
+    'まず建物の記録を始めてください。次に部材表を取り込み、写真を送り、何がいつ何を隠すかを入れます。',
   open: '建物の記録を始める',
   openLead: 'どれも後で変えられます。変える前の内容は台帳に残ります。',
   submit: '記録を始める',
@@ -27,10 +27,10 @@ export const houses = {
     site: '緯度（−90〜90）と経度（−180〜180）を、コンマで区切って入れてください。',
   },
   settings: {
-    title: '建物の事項',
+    title: '建物概要',
     lead: '現場全体について分かっていること。',
     onlyKeeper: '変更できるのは記録の責任者だけです。',
-    unset: '未記入',
-    saved: '事項を保存しました。',
+    unset: '未入力',
+    saved: '建物概要を保存しました。',
   },
 } as const satisfies TranslationOf<typeof english>;

@@ -3,21 +3,23 @@ import type { photos as english } from '../en/photos.ts';
 
 export const photos = {
   title: '写真',
-  lead: '撮った写真はすべて入れてください。元の画像は変えず、捨てません。何が写っているかは、あとで写真ごとに記入します。',
-  add: '写真を入れる',
-  drop: 'ここに写真を落とす',
+  lead: '撮った写真はすべて追加してください。元の画像は変えず、捨てません。何が写っているかは、あとで写真ごとに記入します。',
+  add: '写真を追加する',
+  drop: 'ここに写真をドロップ',
   choose: '写真を選ぶ…',
-  chooseHint: 'JPEG・PNG・TIFF・WebP・HEIC・AVIF をまとめて入れられます。この枠の中へ落としても入ります。',
+  chooseHint:
+    'JPEG・PNG・TIFF・WebP・HEIC・AVIF をまとめて追加できます。この枠にドラッグしても追加できます。',
   positionHint:
-    'スマートフォンのブラウザーで写真を選ぶと、撮影位置が消されることがよくあります。位置が大切なときは、カメラからパソコンに写し、そこから入れてください。',
+    'スマートフォンのブラウザーで写真を選ぶと、撮影位置が消されることがよくあります。位置が大切なときは、カメラからパソコンにコピーし、そこから追加してください。',
   queue: {
-    title: '取り込み中',
+    title: '追加中',
     whole: '全体',
     count: '{{total}}枚のうち{{done}}枚',
-    finished: '終わりました：追加 {{added}}、登録済み {{known}}、受け取れず {{refused}}、送れず {{failed}}。',
-    keepOpen: '取り込みの間も荒壁の中で作業を続けられます。この窓だけは閉じないでください。',
+    finished:
+      '終わりました：追加 {{added}}枚、追加済み {{known}}枚、受け取れなかったもの {{refused}}件、送れなかったもの {{failed}}件。',
+    keepOpen: '追加の間も荒壁の中で作業を続けられます。この窓だけは閉じないでください。',
     list: 'ファイルごとの結果',
-    more_other: 'ほか {{count}}ファイル',
+    more_other: 'ほか{{count}}件',
     again: 'もう一度送る',
     againNamed: '{{file}} をもう一度送る',
     allAgain: 'これらをすべてもう一度送る',
@@ -31,7 +33,7 @@ export const photos = {
     sending: '送っています',
     storing: '届きました。安全に保存しています',
     added: '追加しました',
-    known: '登録済み：同じ写真が前に入っています',
+    known: '追加済み：同じ写真がもうあります',
     unheard: 'サーバーから返事がありません。通信が戻ると送り直します。ボタンでも送れます。',
     open: '見る',
     openNamed: '{{file}} を見る',
@@ -51,9 +53,9 @@ export const photos = {
     shown: '{{total}}枚のうち{{shown}}枚を表示',
     undated: '日付のない写真',
     undatedText:
-      'カメラが時刻を書いていません。部材の記入はできますが、記録には数えません。時刻の残るカメラで撮り直してください。',
+      'カメラが時刻を残していません。部材の記入はできますが、記録には数えません。時刻の残るカメラで撮り直してください。',
     none: '写真はまだありません',
-    noneText: '上から、スマートフォンやカメラの写真をそのまま入れてください。',
+    noneText: '上のボタンから、スマートフォンやカメラの写真をそのまま追加してください。',
     noMatch: '当てはまる写真がありません',
     noMatchText: 'この建物の写真に、条件に合うものはありません。',
     untagged: '未記入',
@@ -68,7 +70,7 @@ export const photos = {
   },
   capture: {
     undated: 'ファイルに使える時刻がありません。この写真は日付なしで、記録には数えません。',
-    'own-offset': '撮影 {{when}}（現場の時刻）。カメラの時計と、その時差の記録によります。',
+    'own-offset': '撮影 {{when}}（現場の時刻）。カメラの時計と、カメラ自身の時差によります。',
     'house-zone-and-gps':
       '撮影 {{when}}（現場の時刻）。カメラの時計を建物の時間帯で読み、衛星の時刻で裏付けました。',
     'gps-offset':
@@ -82,7 +84,7 @@ export const photos = {
     rejected: '採らなかった読み',
     rejectedLine: '{{when}}、{{source}}：{{why}}',
     source: {
-      'own-offset': 'カメラの時計と時差の記録',
+      'own-offset': 'カメラの時計とカメラ自身の時差',
       'house-zone-and-gps': '衛星の時刻で裏付けたカメラの時計',
       'gps-offset': 'カメラの時計と衛星の時刻',
       'house-zone': '建物の時間帯で読んだカメラの時計',

@@ -15,8 +15,8 @@ export const problems = {
     stage: 'この段階',
     zone: 'この時間帯',
     email: 'このアドレス',
-    covering: 'この工事',
-    seconds: '数百',
+    covering: 'この隠蔽工事',
+    seconds: '数十',
     megapixels: '多すぎる',
   },
   code: {
@@ -35,20 +35,21 @@ export const problems = {
     'tag-withdrawn': '{{mark}} の記入はその間に取り消されました。写真を見直して、新しく記入してください。',
     'tag-superseded': '{{mark}} の記入はその間に誰かが改めました。新しい記入を見てから変更してください。',
     'covering-closed':
-      '「{{covering}}」はもうふさいだので変更できません。先に「ふさいだ」を取り消してください。',
-    'covering-not-closed': '「{{covering}}」はまだふさいでいないので、取り消すものがありません。',
+      '「{{covering}}」はふさぎ済みなので変更できません。先にふさぎ済みを取り消してください。',
+    'covering-not-closed': '「{{covering}}」はふさぎ済みではないので、取り消すものがありません。',
     'schedule-changed-since-preview':
       '確認の後に部材表が変わりました。新しい確認の内容を見て、もう一度同意してください。',
     'last-owner': '建物には記録の責任者が必要です。先にほかの人を責任者にしてください。',
     'link-used-or-expired': 'このリンクは使用済みか期限切れです。新しいリンクを頼んでください。',
     'file-too-large': '{{file}} は {{limit}} MB を超えています。小さいファイルを送ってください。',
     'request-too-large': '一度に受け取れる量を超えています。分けて送ってください。',
-    'unsupported-media-type': 'この種類の内容は読めません。ここに挙げた種類のファイルを選んでください。',
+    'unsupported-media-type': 'この種類のファイルは読めません。ここに挙げた種類のファイルを選んでください。',
     'unknown-zone': '{{zone}} という時間帯はありません。一覧から選んでください（例 Asia/Tokyo）。',
     'unknown-marks': '{{marks}} は部材表にありません。先に部材を登録するか、番付を直してください。',
     'stage-outside-track':
       '{{mark}} には、ここで「{{stage}}」の記録を求められません。通る段階で、まだ見えるものを選んでください。',
-    'closing-in-the-future': 'ふさいだ時刻が未来になっています。実際にふさいだ時刻を入れてください。',
+    'closing-in-the-future':
+      'ふさいだ日時が、これから先の日時になっています。実際にふさいだ日時を入れてください。',
     'schedule-unreadable':
       '{{file}} を部材表として読めません。CSV（UTF-8）か XLSX で保存して、選び直してください。',
     'schedule-has-bad-rows':
@@ -64,7 +65,7 @@ export const problems = {
     'photo-damaged': '{{file}} は壊れていて開けません。カメラからもう一度取り込んでください。',
     'photo-interrupted': '{{file}} は途中までしか届いていません。もう一度送ってください。',
     'picture-not-ready': '小さい画像を作っている途中です。少し待ってください。',
-    'crop-outside-image': 'この範囲は画像の外です。範囲を描き直してください。',
+    'crop-outside-image': '囲みが画像の外に出ています。囲み直してください。',
     'too-many-attempts': '短い間に試した回数が多すぎます。{{seconds}}秒待ってからもう一度試してください。',
     'internal-error':
       'サーバーで不具合が起きました。この操作は何も保存されていません。もう一度試し、続くときは運用している人に知らせてください。',

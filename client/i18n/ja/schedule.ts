@@ -3,12 +3,12 @@ import type { schedule as english } from '../en/schedule.ts';
 
 export const schedule = {
   title: '部材表を取り込む',
-  lead: '一行に一つの部材を書いた CSV か XLSX の表です。保存する前に、何が変わるかを確認できます。',
+  lead: '一行に部材を一本ずつ書いた、CSV か XLSX の表です。保存する前に、何が変わるかを確認できます。',
   choose: '部材の表を選ぶ',
   chooseOther: '別の表を選ぶ',
   chooseHint: 'CSV か XLSX、10 MB まで。必要なのは番付の列だけです。',
   reading: '表を読んでいます…',
-  found: '{{file}}：見出しの下に{{rows}}行、{{encoding}} として読みました。',
+  found_other: '{{file}} には、見出しの下に{{count, number}}行あります。{{encoding}} として読みました。',
   columns: {
     title: '列の意味',
     lead: '見出しから判断しました。違うところを直してください。',
@@ -30,7 +30,7 @@ export const schedule = {
     note: '備考',
   },
   problems: {
-    title_other: '読めない値が{{count, number}}個',
+    title_other: '読めない値が{{count, number}}件あります',
     line: '行',
     column: '列',
     value: '値',
@@ -44,7 +44,8 @@ export const schedule = {
     'mark-control-character': '番付に見えない文字が入っています。',
     'mark-repeated': '同じ番付が{{line}}行目にあります。',
     'value-too-long': '文字が長すぎます。',
-    'unknown-track': 'この段階の区分は分かりません。wall、timber、floor、lath のどれかで書いてください。',
+    'unknown-track':
+      '通る段階が分かりません。壁（wall）、軸組（timber）、床組（floor）、小舞（lath）のどれかを書いてください。',
   },
   missing: {
     title: '表にない部材',
@@ -54,11 +55,11 @@ export const schedule = {
   outcome: {
     title: '取り込むとどうなるか',
     nothing: '新しい内容がありません。取り込むものはありません。',
-    added_other: '追加 {{count, number}}',
-    changed_other: '変更 {{count, number}}',
-    retired_other: '除外 {{count, number}}',
-    unchanged_other: '変わらない部材 {{count, number}}',
-    andMore: 'ほか{{count, number}}',
+    added_other: '追加 {{count, number}}本',
+    changed_other: '変更 {{count, number}}本',
+    retired_other: '除外 {{count, number}}本',
+    unchanged_other: '変わらない部材 {{count, number}}本',
+    andMore_other: 'ほか{{count, number}}件',
     returns: '復帰',
     change: '{{field}}：{{before}} → {{after}}',
     emptyValue: '（空）',
@@ -71,10 +72,10 @@ export const schedule = {
     noMark: '先に番付の列を指定してください。',
   },
   changedMeanwhile: '確認の後に部材表が変わりました。作り直した内容を見て、もう一度同意してください。',
-  done: '取り込みました：{{added}}、{{changed}}、{{retired}}。',
-  doneNothing: '新しい内容がなかったので、何も書いていません。',
+  done: '取り込みました（{{added}}、{{changed}}、{{retired}}）。',
+  doneNothing: '新しい内容がなかったので、何も取り込んでいません。',
   doneBad_other: '{{count, number}}行を除きました。',
-  toMembers: '部材へ',
+  toMembers: '部材の一覧へ',
   another: '別の表を取り込む',
   unreadableFile: 'ブラウザーがファイルを読めませんでした。選び直してください。',
 } as const satisfies TranslationOf<typeof english>;

@@ -53,6 +53,6 @@ function GapsLeft({ covering: { counts } }: { covering: NextClosing }) {
   const { t } = useWords();
   const hidden = t('common.count.members', { count: counts.hidden });
   if (counts.hidden === 0) return <span className="soft">{t('days.hidesNothing')}</span>;
-  if (counts.gaps === 0) return <span>{t('days.complete', { hidden: counts.hidden })}</span>;
+  if (counts.gaps === 0) return <span>{t('days.complete', { count: counts.hidden })}</span>;
   return <span className="act-text">{t('days.gapsLeft', { count: counts.gaps, hidden })}</span>;
 }

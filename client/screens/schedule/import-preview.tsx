@@ -1,6 +1,5 @@
 import { useState } from 'react';
 import type { ScheduleImportView } from '#domain/contract/views';
-import { formatNumber } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { QueryState } from '../../parts/query-state.tsx';
 import { RadioChoice } from '../../parts/radio-choice.tsx';
@@ -19,7 +18,7 @@ export interface ImportPreviewProps {
 }
 
 export function ImportPreview({ table, onDone }: ImportPreviewProps) {
-  const { t, lang } = useWords();
+  const { t } = useWords();
   const [choices, setChoices] = useState<ImportChoices>(FIRST_CHOICES);
   const query = usePreview(table, choices);
   const change = (part: Partial<ImportChoices>) => setChoices({ ...choices, ...part });
@@ -32,7 +31,7 @@ export function ImportPreview({ table, onDone }: ImportPreviewProps) {
               ? t('schedule.reading')
               : t('schedule.found', {
                   file: table.fileName,
-                  rows: formatNumber(preview.rows, lang),
+                  count: preview.rows,
                   encoding: preview.encoding.toUpperCase(),
                 })}
           </p>

@@ -89,7 +89,7 @@ export function reporting(job: Job): void {
     await goTo(page, t, 'coverings');
     await link(page, COVERING).click();
     await button(page, t('coverings.one.close')).click();
-    const dialog = page.getByRole('dialog', { name: `${COVERING} has closed?` });
+    const dialog = page.getByRole('dialog', { name: `Has ${COVERING} closed?` });
     await dialog.getByText('3 members would be lost for good:').waitFor();
     await button(dialog, t('coverings.close.submit')).click();
     await dialog.getByText(t('coverings.close.needAgree')).waitFor();

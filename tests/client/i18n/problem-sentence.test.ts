@@ -36,7 +36,7 @@ describe.each(LANGUAGES)('in %s', async (lang) => {
 test('a stage is named in the language of the reader', async () => {
   const t = await wordsOf('ja');
   const sentence = sentenceOf(t, 'ja', problem('stage-outside-track', { mark: 'い三', stage: 'lath-on' }));
-  expect(sentence).toMatch(/い三.*「小舞」/);
+  expect(sentence).toMatch(/い三.*「小舞掻き」/);
 });
 
 test('what is not a problem document still becomes a sentence', async () => {

@@ -28,7 +28,7 @@ describe('the nearest miss in words', () => {
       'photographed, but before the stage “pegged” (raised, 3 Apr 2026, 14:20)',
     );
     expect(missSentence(await wordsOf('ja'), 'ja', 'Asia/Tokyo', early)).toBe(
-      '写真はあるが「栓締め」より前（建て方、2026/04/03 14:20）',
+      '写真はあるが「栓打ち」より前（建て方、2026/04/03 14:20）',
     );
   });
   test('has other words once it is lost', async () => {
@@ -42,7 +42,7 @@ describe('the nearest miss in words', () => {
       nearestMiss: { reasons: ['before-stage', 'undated'], tag: { ...seen, instant: null } },
     });
     expect(missSentence(await wordsOf('en'), 'en', 'Asia/Tokyo', reasons)).toBe(
-      'photographed, but before the stage “pegged” (raised); besides: no date',
+      'photographed, but before the stage “pegged” (raised); that photo also has no date',
     );
   });
   test('is empty where there is a record', async () => {
