@@ -1,0 +1,44 @@
+import { describe, expect, test } from 'vitest';
+import { parseTrack } from '#domain/frame/schedule-cells';
+import { TRACKS, type Track } from '#domain/frame/stage';
+import { en, ja } from '../../../client/i18n/catalogs.ts';
+import { lackingCounters, lackingPlurals } from '../../support/catalog-wording.ts';
+import { LANGUAGES, wordsOf } from '../words.ts';
+
+const tracks = Object.keys(TRACKS) as Track[];
+
+describe('counting', () => {
+  test('English has one and many of all that it counts', () => expect(lackingPlurals(en)).toEqual([]));
+  test('Japanese has a counter after each number', () => expect(lackingCounters(ja)).toEqual([]));
+
+  test('a form that is missing is named', () => {
+    const catalog = {
+      rows: '{{count, number}} rows',
+      a: { photo_one: '{{count}} photo', gap_one: '{{count}} gap', gap_other: '{{count}} gaps' },
+      seconds: '± {{count}} s',
+      ended: 'Show the others ({{count}})',
+    };
+    expect(lackingPlurals(catalog)).toEqual(['rows counts without a plural', 'a.photo_other is missing']);
+  });
+  test('a number without its counter is named', () => {
+    const catalog = {
+      report: { gaps_other: '記録漏れ {{count, number}}', lost_other: '記録不能 {{count}}件' },
+      place: '{{total}}のうち{{at}}枚目',
+      name: '{{mark}} の履歴',
+    };
+    expect(lackingCounters(catalog)).toEqual(['report.gaps count', 'place total']);
+  });
+});
+
+describe.each(LANGUAGES)('the stages that a member passes, in %s', async (lang) => {
+  const t = await wordsOf(lang);
+  test.each(tracks)('%s has a name on screen that a table may use', (track) => {
+    const [name] = t(`common.track.${track}`).split(/[ （]/u);
+    expect(parseTrack(name ?? '')).toBe(track);
+  });
+  test('the refusal names words that are read, in English and in Japanese', () => {
+    const words = t('schedule.reason.unknown-track').match(/[a-z]+|[壁軸組床小舞]+/gu) ?? [];
+    const read = words.map(parseTrack).filter((track) => track !== undefined && track !== null);
+    for (const track of tracks) expect(read.filter((found) => found === track)).toHaveLength(2);
+  });
+});
