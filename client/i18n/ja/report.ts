@@ -14,7 +14,7 @@ export const report = {
   plan: '隠蔽工事を予定する',
   nothingMissing: '足りないものはありません。',
   nothingMissingText: '隠れる部材はすべて記録があります。',
-  whole: '合計：隠れる部材 {{hidden}}本、記録あり {{onRecord}}本、記録漏れ {{gaps}}件、記録不能 {{lost}}件。',
+  whole: '合計：隠れる部材{{hidden}}本、記録あり{{onRecord}}本、記録漏れ{{gaps}}件、記録不能{{lost}}件。',
   unhidden_other: '部材表のうち{{count}}本は、どの隠蔽工事にも入っていません。',
   day: '{{day}}にふさぐ',
   noDay: 'ふさぐ日が未定',
