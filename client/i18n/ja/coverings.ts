@@ -8,7 +8,7 @@ export const coverings = {
   none: '隠蔽工事の予定はまだありません',
   noneText: '最初の工事を入れると、隠れる前に記録のない部材が分かります。',
   list: '隠蔽工事の一覧',
-  columns: { name: '工事', kind: '種類', day: 'ふさぐ日', hides: '隠れる部材', record: '記録' },
+  columns: { name: '工事', kind: '種類', day: 'ふさぐ日', hides: '部材', record: '記録' },
   planned: '{{day}}の予定',
   noDay: '日付未定',
   closedOn: '{{when}}にふさいだ',
@@ -33,8 +33,7 @@ export const coverings = {
     dayHint: 'この日を過ぎると部材が見えなくなります。空欄でもかまいません。',
     note: '覚え書き',
     hides: '隠れる部材',
-    hidesLead:
-      '隠れる部材に印を付けてください。横に出るのは、記録に最低限必要な段階です。',
+    hidesLead: '隠れる部材に印を付けてください。横に出るのは、記録に最低限必要な段階です。',
     search: '一覧を絞る',
     searchHint: '番付・種類・名前・場所の一部',
     onlyTicked: '印を付けたものだけ',
