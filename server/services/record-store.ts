@@ -16,7 +16,12 @@ import type { StandingTag } from '#domain/record/requirement';
 
 /** What the services need of the record; server/storage implements it. */
 
+/** `newest-day`: the last day first, each day in order of capture. */
+export type PhotoOrder = 'capture' | 'newest-day';
+
 export interface PhotoFilter {
+  readonly order?: PhotoOrder;
+  readonly dated?: boolean | undefined;
   readonly day?: string | undefined;
   readonly mark?: string | undefined;
   readonly untagged?: boolean;

@@ -185,6 +185,36 @@ describeOverBothDatabases('photos over HTTP', (make) => {
     expect(day.photos.map((photo) => photo.fileName)).toEqual(['3.jpg']);
   });
 
+  it('pages through the newest day first, each day in order of capture, undated ones last or apart', async () => {
+    const other = await newHouse(server.owner, 'Newest first');
+    const times = [
+      '2026-04-01T10',
+      '2026-04-02T08',
+      '',
+      '2026-04-02T17',
+      '1999-12-31T10',
+      '',
+      '2026-04-01T09',
+    ];
+    for (const [i, time] of times.entries())
+      await server.owner.upload(other.id, [
+        { name: `${time}.jpg`, bytes: await makeJpeg(40 + i, time ? takenAt(`${time}:00:00`) : {}) },
+      ]);
+    const list = async (query: string, after: string | null = null): Promise<string[]> => {
+      const page = await server.owner.get<{ photos: PhotoView[]; next: string | null }>(
+        `/houses/${other.id}/photos?limit=2&${query}${after === null ? '' : `&after=${after}`}`,
+      );
+      const names = page.photos.map(({ fileName }) => fileName.replace('.jpg', ''));
+      return page.next === null ? names : [...names, ...(await list(query, page.next))];
+    };
+    const newestFirst = ['2026-04-02T08', '2026-04-02T17', '2026-04-01T09', '2026-04-01T10', '1999-12-31T10'];
+    expect(await list('order=newest-day')).toEqual([...newestFirst, '', '']);
+    expect(await list('order=newest-day&dated=1')).toEqual(newestFirst);
+    expect(await list('order=newest-day&dated=0')).toEqual(['', '']);
+    expect(await list('dated=1')).toEqual(newestFirst.toSorted());
+    expect((await server.owner.raw('GET', `/houses/${other.id}/photos?order=oldest`)).status).toBe(400);
+  });
+
   it('cuts a part out of the original by a media fragment, and refuses what is no part of it', async () => {
     const halves = await sharp({ create: { width: 400, height: 200, channels: 3, background: '#000000' } })
       .composite([

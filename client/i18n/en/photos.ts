@@ -50,6 +50,8 @@ export const photos = {
     more: 'Show more',
     shown: '{{shown}} of {{total}} shown',
     undated: 'Without a date',
+    toUndated_one: '{{count, number}} of them without a date',
+    toUndated_other: '{{count, number}} of them without a date',
     undatedText:
       'The camera wrote no time. These photos can be tagged, but they count as no record. Photograph the members again with a camera that keeps the time.',
     none: 'No photo yet',

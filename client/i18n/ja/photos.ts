@@ -52,6 +52,7 @@ export const photos = {
     more: '続きを表示',
     shown: '{{total}}枚のうち{{shown}}枚を表示',
     undated: '日付のない写真',
+    toUndated_other: 'うち日付のない写真 {{count, number}}枚',
     undatedText:
       'カメラが時刻を残していません。部材の記入はできますが、記録には数えません。時刻の残るカメラで撮り直してください。',
     none: '写真はまだありません',

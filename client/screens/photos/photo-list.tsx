@@ -1,62 +1,57 @@
-import { formatDay, formatNumber } from '../../i18n/format.ts';
+import { formatDay } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
 import { ProblemNotice } from '../../parts/notice.tsx';
 import { Spinner } from '../../parts/spinner.tsx';
-import { groupByDay, type PhotoGroup } from './photo-days.ts';
+import { MorePhotos } from './more-photos.tsx';
+import { groupByDay } from './photo-days.ts';
 import { filterAddress, isFiltered, type PhotoFilter } from './photo-filter.ts';
-import { PhotoTile } from './photo-tile.tsx';
-import { usePhotoPages } from './use-photo-pages.ts';
+import { PhotoGrid } from './photo-grid.tsx';
+import { loaded, usePhotoPages } from './use-photo-pages.ts';
 
-/** Small pictures in order of capture, day by day, undated ones last. */
+const UNDATED = 'undated';
+
+/** Small pictures, the newest day first, each day in order of capture; what has no date stands last. */
 export function PhotoList({ house, filter }: { house: string; filter: PhotoFilter }) {
   const { t, lang } = useWords();
-  const query = usePhotoPages(house, filter);
-  const retry = <Button onPress={() => void query.refetch()}>{t('common.tryAgain')}</Button>;
-  if (!query.data) return query.isError ? <ProblemNotice error={query.error} actions={retry} /> : <Spinner />;
-  const photos = query.data.pages.flatMap((page) => page.photos);
-  const total = query.data.pages[0]?.total ?? 0;
-  if (photos.length === 0) return <NoPhotos isFiltered={isFiltered(filter)} />;
+  const dated = usePhotoPages(house, filter, 'dated');
+  const undated = usePhotoPages(house, filter, 'undated');
+  const error = dated.error ?? undated.error;
+  const retry = () => void Promise.all([dated, undated].filter((q) => q.isError).map((q) => q.refetch()));
+  const failed = (
+    <ProblemNotice error={error} actions={<Button onPress={retry}>{t('common.tryAgain')}</Button>} />
+  );
+  if (dated.isPending || undated.isLoading) return error ? failed : <Spinner />;
+  const [withDate, without] = [loaded(dated), loaded(undated)];
+  const search = filterAddress(filter);
+  if (withDate.total + without.total === 0)
+    return error ? failed : <NoPhotos isFiltered={isFiltered(filter)} />;
   return (
     <div className="stack">
-      {query.isError ? <ProblemNotice error={query.error} actions={retry} /> : null}
-      <p className="soft" role="status">
-        {t('photos.list.total', { count: total })}
+      {failed}
+      <p className="row" role="status">
+        <span className="soft">{t('photos.list.total', { count: withDate.total + without.total })}</span>
+        {without.total > 0 ? (
+          <a href={`#${UNDATED}`}>{t('photos.list.toUndated', { count: without.total })}</a>
+        ) : null}
       </p>
-      {groupByDay(photos).map((group) => (
-        <DayGroup key={group.day ?? ''} group={group} search={filterAddress(filter)} />
+      {groupByDay(withDate.photos).map(({ day, photos }) => (
+        <section key={day} className="section" aria-label={formatDay(day, lang)}>
+          <h2>{formatDay(day, lang)}</h2>
+          <PhotoGrid photos={photos} search={search} />
+        </section>
       ))}
-      {query.hasNextPage ? (
-        <div className="row">
-          <Button isPending={query.isFetchingNextPage} onPress={() => void query.fetchNextPage()}>
-            {t('photos.list.more')}
-          </Button>
-          <span className="soft">
-            {t('photos.list.shown', {
-              shown: formatNumber(photos.length, lang),
-              total: formatNumber(total, lang),
-            })}
-          </span>
-        </div>
+      <MorePhotos pages={dated} />
+      {without.total > 0 ? (
+        <section id={UNDATED} className="section" aria-label={t('photos.list.undated')}>
+          <h2>{t('photos.list.undated')}</h2>
+          <p className="soft">{t('photos.list.undatedText')}</p>
+          <PhotoGrid photos={without.photos} search={search} />
+        </section>
       ) : null}
+      <MorePhotos pages={undated} />
     </div>
-  );
-}
-
-function DayGroup({ group: { day, photos }, search }: { group: PhotoGroup; search: string }) {
-  const { t, lang } = useWords();
-  const title = day === null ? t('photos.list.undated') : formatDay(day, lang);
-  return (
-    <section className="section" aria-label={title}>
-      <h2>{title}</h2>
-      {day === null ? <p className="soft">{t('photos.list.undatedText')}</p> : null}
-      <ul className="plain-list photos-grid">
-        {photos.map((photo) => (
-          <PhotoTile key={photo.id} photo={photo} search={search} />
-        ))}
-      </ul>
-    </section>
   );
 }
 

@@ -270,9 +270,16 @@ export const ROUTES = {
   listPhotos: route({
     method: 'GET',
     path: '/houses/{house}/photos',
-    summary: 'Photos in order of capture, undated ones last.',
+    summary: 'Photos in order of capture or the newest day first; undated ones last.',
     access: 'house',
     query: z.object({
+      order: z.enum(['capture', 'newest-day']).default('capture').meta({
+        description: 'newest-day: the last day first, each day in order of capture.',
+      }),
+      dated: z
+        .enum(['0', '1'])
+        .optional()
+        .meta({ description: 'Only photos with (1) or without (0) a capture time.' }),
       day: Day.optional(),
       mark: z.string().max(400).optional(),
       untagged: flag,

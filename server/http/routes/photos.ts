@@ -28,6 +28,7 @@ export function photoHandlers(context: Context, log: Logger, wakeJobs: () => voi
         ...query,
         mark: query.mark === undefined ? undefined : normalMark(query.mark),
         untagged: query.untagged === '1',
+        dated: query.dated === undefined ? undefined : query.dated === '1',
       }),
     readPhoto: async ({ params }) => ({
       ...(await required(read.photo(params.photo))),

@@ -1,7 +1,7 @@
-import { sql } from 'kysely';
+import { sql, type RawBuilder } from 'kysely';
 import type { MediaType } from '#domain/contract/shapes';
 import type { PhotoView } from '#domain/contract/views';
-import type { PhotoFilter, PhotoPage } from '../../services/record-store.ts';
+import type { PhotoFilter, PhotoOrder, PhotoPage } from '../../services/record-store.ts';
 import type { Db } from '../open-database.ts';
 import { toPhotoView } from './views.ts';
 
@@ -41,29 +41,27 @@ export async function readPhotoByContent(
   return row && view(row);
 }
 
-/** One page in order of capture, undated photos last; `after` is the last photo of the page before. */
+/** What a list is sorted by, ascending. `newest-day` counts days backwards; undated photos are last in both. */
+const CAPTURED = sql`coalesce(photo.captured_at, 'infinity')`;
+const SORTED_BY: Record<PhotoOrder, readonly RawBuilder<unknown>[]> = {
+  capture: [CAPTURED, sql`photo.id`],
+  'newest-day': [sql`coalesce(date '2000-01-01' - photo.capture_day, 2147483647)`, CAPTURED, sql`photo.id`],
+};
+
+/** One page; `after` is the last photo of the page before. */
 export async function readPhotos(db: Db, house: string, filter: PhotoFilter): Promise<PhotoPage> {
   const matching = matchFilter(db, house, filter);
   const { total } = await matching
     .select((eb) => eb.fn.countAll<number>().as('total'))
     .executeTakeFirstOrThrow();
+  const sortedBy = SORTED_BY[filter.order ?? 'capture'];
   let page = photosWithState(db).where('photo.id', 'in', matching.select('photo.id'));
   if (filter.after !== undefined) {
-    const key = db.selectFrom('photo').where('id', '=', filter.after);
-    const time = sql<Date>`coalesce(${sql.ref('photo.captured_at')}, 'infinity')`;
-    const after = key.select(sql<Date>`coalesce(captured_at, 'infinity')`.as('at'));
-    page = page.where((eb) =>
-      eb.or([
-        eb(time, '>', after),
-        eb.and([eb(time, '=', after), eb('photo.id', '>', filter.after as string)]),
-      ]),
-    );
+    const keys = sql.join([...sortedBy]);
+    page = page.where(sql<boolean>`(${keys}) > (select ${keys} from photo where photo.id = ${filter.after})`);
   }
-  const rows = await page
-    .orderBy(sql`coalesce(${sql.ref('photo.captured_at')}, 'infinity')`)
-    .orderBy('photo.id')
-    .limit(filter.limit + 1)
-    .execute();
+  for (const key of sortedBy) page = page.orderBy(key);
+  const rows = await page.limit(filter.limit + 1).execute();
   const photos = rows.slice(0, filter.limit).map(view);
   return { photos, total, next: rows.length > filter.limit ? (photos.at(-1)?.id ?? null) : null };
 }
@@ -78,6 +76,8 @@ function matchFilter(db: Db, house: string, filter: PhotoFilter) {
   if (filter.day !== undefined) query = query.where('photo.captureDay', '=', filter.day);
   if (filter.mark !== undefined)
     query = query.where('photo.id', 'in', standing.where('mark', '=', filter.mark));
+  if (filter.dated !== undefined)
+    query = query.where('photo.captureDay', filter.dated ? 'is not' : 'is', null);
   if (filter.untagged) query = query.where('photo.id', 'not in', standing);
   return query;
 }

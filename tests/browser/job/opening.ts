@@ -94,12 +94,12 @@ export function opening(job: Job): void {
     await eventually(() => tiles.count()).toBe(4);
     await lookAtAll(tiles);
     await eventually(() => drawn(tiles.locator('img'))).toBe(4);
-    // In order of capture, in the zone of the site, the undated one last.
+    // The newest first, in the zone of the site, the undated one last.
     const days = page.getByRole('heading', { level: 2, name: /\d{4}$|^Without/ });
     await eventually(() => days.allInnerTexts()).toEqual([
-      'Wed, 11 Jul 2001',
-      'Sun, 24 Feb 2002',
       'Tue, 5 May 2020',
+      'Sun, 24 Feb 2002',
+      'Wed, 11 Jul 2001',
       'Without a date',
     ]);
     await chooseFiles(page, button(page, t('photos.choose')), [deck]);

@@ -7,17 +7,16 @@ import { offsetText } from '../../../client/screens/photos/capture-sentence.ts';
 const photo = (id: string, day: string | null) =>
   ({ id, capture: day === null ? { state: 'undated' } : { state: 'dated', day } }) as PhotoView;
 
-test('photos are grouped by day in their order, undated ones apart', () => {
+test('photos are grouped by day in their order, without those that have none', () => {
   const photos = [
-    photo('a', '2026-04-03'),
+    photo('a', '2026-04-05'),
     photo('b', '2026-04-03'),
-    photo('c', '2026-04-05'),
+    photo('c', '2026-04-03'),
     photo('d', null),
   ];
   expect(groupByDay(photos).map(({ day, photos: p }) => [day, p.map(({ id }) => id)])).toEqual([
-    ['2026-04-03', ['a', 'b']],
-    ['2026-04-05', ['c']],
-    [null, ['d']],
+    ['2026-04-05', ['a']],
+    ['2026-04-03', ['b', 'c']],
   ]);
   expect(groupByDay([])).toEqual([]);
 });
