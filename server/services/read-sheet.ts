@@ -2,6 +2,7 @@ import type { SchedulePreviewView } from '#domain/contract/views';
 import type { SheetRefusal } from '#domain/frame/sheet-refusal';
 import { decodeText, type TextEncoding } from './sheet/decode-text.ts';
 import { foreignFormat, isZip } from './sheet/foreign-format.ts';
+import { foreignText, isRunningText } from './sheet/foreign-text.ts';
 import { readDelimited } from './sheet/read-delimited.ts';
 import { readWorkbook } from './sheet/read-workbook.ts';
 import { SHEET_LIMITS, SheetProblem } from './sheet/sheet-limits.ts';
@@ -31,7 +32,9 @@ export async function readSheet(bytes: Uint8Array, contentType: string): Promise
     if (foreign) throw new SheetProblem(foreign);
     if (isZip(bytes)) return { ok: true, rows: await readWorkbook(bytes), encoding: 'xlsx' };
     const { text, encoding } = readText(bytes, contentType);
-    return { ok: true, rows: readDelimited(text), encoding };
+    const rows = readDelimited(text);
+    if (isRunningText(rows)) throw new SheetProblem('running-text');
+    return { ok: true, rows, encoding };
   } catch (error) {
     if (!(error instanceof SheetProblem)) throw error;
     return { ok: false, code: 'schedule-unreadable', params: { reason: error.reason, ...error.params } };
@@ -42,7 +45,8 @@ function readText(bytes: Uint8Array, contentType: string): { text: string; encod
   const decoded = decodeText(bytes, contentType);
   if (!decoded) throw new SheetProblem(bytes.includes(0) ? 'not-a-sheet' : 'unknown-encoding');
   if (decoded.text.includes('\0')) throw new SheetProblem('not-a-sheet');
-  if (/^\s*<(?:!doctype|html|\?xml|table)/iu.test(decoded.text)) throw new SheetProblem('web-page');
+  const foreign = foreignText(decoded.text);
+  if (foreign) throw new SheetProblem(foreign);
   if (decoded.text.trim() === '') throw new SheetProblem('empty');
   return decoded;
 }

@@ -120,16 +120,17 @@ describeOverBothDatabases('the job of a carpenter, over HTTP', (make) => {
     expect(await sendSchedule(bad, '&badRows=skip')).toMatchObject({ added: 4, badRows: 2 });
   });
 
-  it('retires what a later schedule no longer names, keeps its history, and takes it back', async () => {
+  it('retires what a later schedule no longer names only when asked, keeps its history, and takes it back', async () => {
     await importSchedule();
     await tag(await addPhoto('2026-04-01T09:00:00'), 'い二', 'raised');
     const shorter = SCHEDULE.replace('い二,柱,一階,檜\r\n', '').replace('ろ五,柱,一階,檜\r\n', '');
-    const preview = await sendSchedule<SchedulePreviewView>(shorter, '&preview=1');
+    expect((await sendSchedule<SchedulePreviewView>(shorter, '&preview=1')).retired).toEqual([]);
+    const preview = await sendSchedule<SchedulePreviewView>(shorter, '&preview=1&missing=retire');
     expect(preview.retired).toEqual([
       { mark: 'い二', tags: 1 },
       { mark: 'ろ五', tags: 0 },
     ]);
-    await sendSchedule(shorter);
+    await sendSchedule(shorter, '&missing=retire');
     const history = await owner.get<MemberHistoryView>(`/houses/${house.id}/members/${mark('い二')}`);
     expect([history.member.retired, history.sightings.length]).toEqual([true, 1]);
     expect(await sendSchedule(SCHEDULE)).toMatchObject({ changed: 2, added: 0 });

@@ -154,6 +154,18 @@ const ascii = (text: string) => [...text].map((sign) => sign.charCodeAt(0));
 const COMPOUND = [0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1];
 const wide = (text: string) => ascii(text).flatMap((code) => [code, 0]);
 
+describe('what only looks like something else', () => {
+  it.each([
+    ['a bracketed mark', '[A1],post', [['[A1]', 'post']]],
+    ['a mark that begins with a sign', 'mark\n%A\n{B}\n', [['mark'], ['%A'], ['{B}']]],
+    [
+      'a long note in a list of one column',
+      `note\nA1\n${'x'.repeat(80)}\n`,
+      [['note'], ['A1'], ['x'.repeat(80)]],
+    ],
+  ])('%s is read', async (_, text, rows) => expect(await rowsOf(text)).toEqual(rows));
+});
+
 describe('what is no sheet', () => {
   it.each([
     ['nothing', [], 'empty'],
@@ -166,6 +178,18 @@ describe('what is no sheet', () => {
     ],
     ['a PDF', ascii('%PDF-1.7\n'), 'pdf'],
     ['a web page named .xls', ascii('<html><table><tr><td>a</td></tr></table></html>'), 'web-page'],
+    ['a PDF with something before its header', ascii('\n junk\n%PDF-1.4\n1 0 obj'), 'pdf'],
+    ['a piece of a web page', ascii('<!-- list --><div>A1, post</div>'), 'web-page'],
+    ['a web archive', ascii('MIME-Version: 1.0\nContent-Type: text/html\n\n<p>a</p>'), 'web-page'],
+    ['JSON', ascii(' [{"mark": "A1"},\n {"mark": "A2"}]'), 'json'],
+    ['an RTF document', ascii('{\\rtf1\\ansi A1, post}'), 'text-document'],
+    [
+      'paragraphs',
+      ascii(
+        `${'The posts of the north wall stand on stones. '.repeat(3)}\n\n${'Rails follow. '.repeat(9)}\nEnd\n`,
+      ),
+      'running-text',
+    ],
     ['a picture', [0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13], 'not-a-sheet'],
     ['text with NUL', ascii('a,b\n\0,c'), 'not-a-sheet'],
     ['bytes of no encoding', [0x61, 0xff, 0xfe, 0x80, 0x0a], 'unknown-encoding'],

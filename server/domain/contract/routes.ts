@@ -216,7 +216,9 @@ export const ROUTES = {
         .max(4000)
         .optional()
         .meta({ description: 'JSON: column index → field or "" (keep under its own name).' }),
-      missing: z.enum(['retire', 'keep']).default('retire'),
+      missing: z.enum(['retire', 'keep']).default('keep').meta({
+        description: 'What becomes of members that the table does not name; retire only by a whole schedule.',
+      }),
       badRows: z.enum(['refuse', 'skip']).default('refuse'),
       agree: Sha256.optional(),
     }),

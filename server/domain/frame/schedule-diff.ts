@@ -19,8 +19,8 @@ export interface ScheduleDiff {
 /**
  * What importing a sheet would do to the schedule. Fields and columns that the sheet does not have stay
  * as they are: a list of marks and kinds wipes no notes. With `missing: 'retire'` standing members that
- * the sheet does not name are retired, except those whose row is bad; a sheet without a column of marks
- * names nobody and retires nobody. Order: of the sheet; retired by mark.
+ * the sheet does not name are retired, except those whose row is bad; a sheet that names nobody (without a
+ * column of marks, or without rows) retires nobody. Order: of the sheet; retired by mark.
  */
 export function diffSchedule(
   current: readonly CurrentMember[],
@@ -40,7 +40,7 @@ export function diffSchedule(
     if (was.retired || !sameFacts(was.facts, after))
       changed.push({ before: was.facts, after, returns: was.retired });
   }
-  const retires = missing === 'retire' && read.speaksOf.fields.has('mark');
+  const retires = missing === 'retire' && read.mentioned.size > 0;
   const retired = current
     .filter(({ facts, retired: gone }) => retires && !gone && !read.mentioned.has(facts.mark))
     .map(({ facts }) => facts.mark)

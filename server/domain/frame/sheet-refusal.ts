@@ -32,6 +32,18 @@ export const SHEET_REFUSALS = {
     en: 'This is a web page or XML, not a sheet. Open it in a spreadsheet and save it as XLSX or CSV.',
     ja: 'ウェブページまたはXMLです。表計算ソフトで開き、XLSXまたはCSVで保存してください。',
   },
+  json: {
+    en: 'This is JSON, data for programs. Export the schedule from there as XLSX or CSV.',
+    ja: 'JSON(プログラム用のデータ)です。元のソフトからXLSXまたはCSVで書き出してください。',
+  },
+  'text-document': {
+    en: 'This is a text document (RTF). Copy the list into a spreadsheet and save it as XLSX or CSV.',
+    ja: '文書ファイル(RTF)です。表を表計算ソフトに写し、XLSXまたはCSVで保存してください。',
+  },
+  'running-text': {
+    en: 'This is running text, not a table. Put one member in each row of a spreadsheet and save it as XLSX or CSV.',
+    ja: '文章のファイルで、表ではありません。表計算ソフトで一行に一つの部材を書き、XLSXまたはCSVで保存してください。',
+  },
   'not-a-sheet': {
     en: 'This is not a table. Save the schedule as XLSX or CSV.',
     ja: '表のファイルではありません。部材表をXLSXまたはCSVで保存してください。',

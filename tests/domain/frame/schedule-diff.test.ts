@@ -68,6 +68,9 @@ describe('diffSchedule', () => {
   it('retires nobody by a sheet whose column of marks is not known yet', () =>
     expect(diff([standing('a')], [['Ref'], ['a']]).retired).toEqual([]));
 
+  it('retires nobody by a sheet that has a heading and no row', () =>
+    expect(diff([standing('a')], [['Mark', 'Kind']]).retired).toEqual([]));
+
   it('leaves alone what the sheet does not speak of', () => {
     const was = standing('a', {
       note: 'scarfed',
