@@ -28,8 +28,8 @@ export const schedule = {
     note: 'Note',
   },
   problems: {
-    title_one: '{{count, number}} value that cannot be read',
-    title_other: '{{count, number}} values that cannot be read',
+    title_one: '{{count, number}} place to put right in the table',
+    title_other: '{{count, number}} places to put right in the table',
     line: 'Line',
     column: 'Column',
     value: 'Value',
@@ -48,12 +48,38 @@ export const schedule = {
   },
   missing: {
     title: 'Members that the table does not name',
-    retire: 'retire them',
+    question: 'What becomes of them',
     keep: 'leave them as they are',
+    retire: 'retire them: this table is the whole schedule',
+    none: 'The table names every member of the schedule. None would be retired.',
+    warning_one: 'Of the {{all, number}} members of this house {{count, number}} would be retired.',
+    warning_other: 'Of the {{all, number}} members of this house {{count, number}} would be retired.',
+    onlyWhole:
+      'They would no longer be looked for before closing. Do this only if the table is meant to hold the whole house; if it holds a part of it, leave them as they are.',
+    list: 'Members that would be retired',
+    tagged_one: '{{count, number}} of them has tags on photos; its history stays.',
+    tagged_other: '{{count, number}} of them have tags on photos; their history stays.',
+    hidden_one:
+      '{{count, number}} of them is hidden by a covering, which would no longer ask for its record.',
+    hidden_other:
+      '{{count, number}} of them are hidden by coverings, which would no longer ask for their record.',
+  },
+  nothing: {
+    noRows:
+      'The table has a heading but no row under it. Choose the file that holds the members, or save the sheet that holds them as the first one.',
+    noMark: 'Nothing can be imported yet: say above which column holds the marks.',
+    allBad_one:
+      'Its only row cannot be imported. Put it right in the file as said above, and choose the file again.',
+    allBad_other:
+      'None of the {{count, number}} rows can be imported. Put them right in the file as said above, and choose the file again. If the same is wrong with all, look first whether the columns mean what is said above.',
+    restKnown_one:
+      'The rows that can be read say nothing new, and {{count, number}} row cannot be imported. Put it right in the file and choose the file again.',
+    restKnown_other:
+      'The rows that can be read say nothing new, and {{count, number}} rows cannot be imported. Put them right in the file and choose the file again.',
+    allKnown: 'The table says nothing new. There is nothing to import.',
   },
   outcome: {
     title: 'What importing would do',
-    nothing: 'The table says nothing new. There is nothing to import.',
     added_one: '{{count, number}} member added',
     added_other: '{{count, number}} members added',
     changed_one: '{{count, number}} member changed',
@@ -67,13 +93,11 @@ export const schedule = {
     returns: 'returns',
     change: '{{field}}: {{before}} → {{after}}',
     emptyValue: '(empty)',
-    withTags: 'has {{tags}}; its history stays',
   },
   agree: 'Import exactly this',
   agreeHint: 'Exactly what is shown here is imported, as one statement in the ledger.',
   cannot: {
     badRows: 'Correct the rows above or agree to leave them out.',
-    noMark: 'First say which column holds the marks.',
   },
   changedMeanwhile:
     'The schedule has changed since this preview. The preview has been made anew; look at it and agree again.',

@@ -30,7 +30,7 @@ export const schedule = {
     note: '備考',
   },
   problems: {
-    title_other: '読めない値が{{count, number}}件あります',
+    title_other: '表の中に直すところが{{count, number}}か所',
     line: '行',
     column: '列',
     value: '値',
@@ -49,12 +49,30 @@ export const schedule = {
   },
   missing: {
     title: '表にない部材',
-    retire: '除外済みにする',
+    question: 'その扱い',
     keep: 'そのままにする',
+    retire: '除外済みにする（この表が部材表のすべて）',
+    none: '部材表の部材はすべて表にあります。除外されるものはありません。',
+    warning_other: 'この建物の部材{{all, number}}のうち、{{count, number}}が除外済みになります。',
+    onlyWhole:
+      '除外した部材は、ふさぐ前の確認から外れます。表に建物全体の部材が入っているときだけ行ってください。一部だけの表なら「そのままにする」を選んでください。',
+    list: '除外済みになる部材',
+    tagged_other: 'そのうち{{count, number}}には写真への記入があります。履歴は残ります。',
+    hidden_other:
+      'そのうち{{count, number}}は隠蔽工事に入っています。除外すると、その工事で記録を求められなくなります。',
+  },
+  nothing: {
+    noRows:
+      '表に見出しはありますが、その下に行がありません。部材の入ったファイルを選ぶか、部材のシートを先頭にして保存してください。',
+    noMark: 'まだ取り込めません。どの列が番付か、上で指定してください。',
+    allBad_other:
+      '{{count, number}}行のどれも取り込めません。上の理由を見てファイルを直し、選び直してください。どの行も同じ理由なら、まず列の意味が合っているか確かめてください。',
+    restKnown_other:
+      '読める行に新しい内容はなく、{{count, number}}行は取り込めません。その行をファイルで直し、選び直してください。',
+    allKnown: '新しい内容がありません。取り込むものはありません。',
   },
   outcome: {
     title: '取り込むとどうなるか',
-    nothing: '新しい内容がありません。取り込むものはありません。',
     added_other: '追加 {{count, number}}本',
     changed_other: '変更 {{count, number}}本',
     retired_other: '除外 {{count, number}}本',
@@ -63,13 +81,11 @@ export const schedule = {
     returns: '復帰',
     change: '{{field}}：{{before}} → {{after}}',
     emptyValue: '（空）',
-    withTags: '{{tags}}あり、履歴は残ります',
   },
   agree: 'このとおりに取り込む',
   agreeHint: 'ここに示したとおりの内容が、台帳の一項目として取り込まれます。',
   cannot: {
     badRows: '上の行を直すか、除くことに同意してください。',
-    noMark: '先に番付の列を指定してください。',
   },
   changedMeanwhile: '確認の後に部材表が変わりました。作り直した内容を見て、もう一度同意してください。',
   done: '取り込みました（{{added}}、{{changed}}、{{retired}}）。',

@@ -7,7 +7,7 @@ import { Button } from '../../parts/button.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { importQuery, type ChosenTable, type ImportChoices } from './chosen-table.ts';
-import { changesNothing, hasMarkColumn } from './preview-words.ts';
+import { whyNothing } from './preview-words.ts';
 
 export interface AgreeToImportProps {
   table: ChosenTable;
@@ -48,7 +48,7 @@ export function AgreeToImport({ table, choices, preview, isSettled, onDone }: Ag
         <Button
           look="act"
           isPending={run.isPending}
-          isDisabled={!isSettled || obstacle !== null || changesNothing(preview)}
+          isDisabled={!isSettled || obstacle !== null || whyNothing(preview) !== null}
           onPress={() => run.mutate(preview.digest)}
         >
           {t('schedule.agree')}
@@ -58,7 +58,8 @@ export function AgreeToImport({ table, choices, preview, isSettled, onDone }: Ag
   );
 }
 
-function obstacleOf(preview: SchedulePreviewView, { badRows }: ImportChoices): 'noMark' | 'badRows' | null {
-  if (!hasMarkColumn(preview)) return 'noMark';
+/** Where there is nothing to import, the outcome above says why. */
+function obstacleOf(preview: SchedulePreviewView, { badRows }: ImportChoices): 'badRows' | null {
+  if (whyNothing(preview) !== null) return null;
   return preview.problems.length > 0 && badRows === 'refuse' ? 'badRows' : null;
 }

@@ -16,7 +16,8 @@ export interface ImportChoices {
   readonly badRows: 'refuse' | 'skip';
 }
 
-export const FIRST_CHOICES: ImportChoices = { mapping: {}, missing: 'retire', badRows: 'refuse' };
+/** A list of one wall must not retire the rest of the house, so nothing is retired unless somebody asks for it. */
+export const FIRST_CHOICES: ImportChoices = { mapping: {}, missing: 'keep', badRows: 'refuse' };
 
 const XLSX = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 

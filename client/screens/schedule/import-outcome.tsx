@@ -2,19 +2,21 @@ import type { ReactNode } from 'react';
 import type { SchedulePreviewView } from '#domain/contract/views';
 import { kindLabel } from '../../i18n/kind-label.ts';
 import { useWords } from '../../i18n/use-words.ts';
+import { Notice } from '../../parts/notice.tsx';
 import { ChangedMember } from './changed-member.tsx';
-import { changesNothing } from './preview-words.ts';
+import { countBadRows, whyNothing } from './preview-words.ts';
 
 const DRAWN = 100;
+const OPEN = 20;
 
-/** What importing would add, change and retire, mark by mark. */
+/** What importing would add and change, mark by mark; what it would retire stands at that choice. */
 export function ImportOutcome({ preview }: { preview: SchedulePreviewView }) {
   const { t, lang } = useWords();
-  const { added, changed, retired, unchanged } = preview;
+  const { added, changed, unchanged } = preview;
   return (
     <section className="section">
       <h2>{t('schedule.outcome.title')}</h2>
-      {changesNothing(preview) ? <p>{t('schedule.outcome.nothing')}</p> : null}
+      <NothingToImport preview={preview} />
       <OutcomeList title={t('schedule.outcome.added', { count: added.length })} items={added}>
         {(member) => (
           <>
@@ -26,20 +28,19 @@ export function ImportOutcome({ preview }: { preview: SchedulePreviewView }) {
       <OutcomeList title={t('schedule.outcome.changed', { count: changed.length })} items={changed}>
         {(change) => <ChangedMember change={change} />}
       </OutcomeList>
-      <OutcomeList title={t('schedule.outcome.retired', { count: retired.length })} items={retired}>
-        {({ mark, tags }) => (
-          <>
-            <strong>{mark}</strong>{' '}
-            {tags > 0 ? (
-              <span className="soft">
-                {t('schedule.outcome.withTags', { tags: t('common.count.tags', { count: tags }) })}
-              </span>
-            ) : null}
-          </>
-        )}
-      </OutcomeList>
       <p className="soft">{t('schedule.outcome.unchanged', { count: unchanged })}</p>
     </section>
+  );
+}
+
+function NothingToImport({ preview }: { preview: SchedulePreviewView }) {
+  const { t } = useWords();
+  const why = whyNothing(preview);
+  if (why === null) return null;
+  return (
+    <Notice tone={why === 'allKnown' ? 'info' : 'problem'}>
+      {t(`schedule.nothing.${why}`, { count: countBadRows(preview) })}
+    </Notice>
   );
 }
 
@@ -53,7 +54,7 @@ function OutcomeList<T>({ title, items, children }: OutcomeListProps<T>) {
   const { t } = useWords();
   if (items.length === 0) return null;
   return (
-    <details className="disclosure" open={items.length <= 20}>
+    <details className="disclosure" open={items.length <= OPEN}>
       <summary>{title}</summary>
       <ul className="outcome-list plain-list">
         {items.slice(0, DRAWN).map((item, i) => (

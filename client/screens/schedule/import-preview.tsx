@@ -2,15 +2,14 @@ import { useState } from 'react';
 import type { ScheduleImportView } from '#domain/contract/views';
 import { useWords } from '../../i18n/use-words.ts';
 import { QueryState } from '../../parts/query-state.tsx';
-import { RadioChoice } from '../../parts/radio-choice.tsx';
 import { AgreeToImport } from './agree-to-import.tsx';
 import { BadRows } from './bad-rows.tsx';
 import { FIRST_CHOICES, type ChosenTable, type ImportChoices } from './chosen-table.ts';
 import { ColumnTable } from './column-table.tsx';
 import { ImportOutcome } from './import-outcome.tsx';
+import { MissingMembers } from './missing-members.tsx';
+import { hasMarkColumn } from './preview-words.ts';
 import { usePreview } from './use-preview.ts';
-
-const MISSING = ['retire', 'keep'] as const;
 
 export interface ImportPreviewProps {
   table: ChosenTable;
@@ -43,12 +42,13 @@ export function ImportPreview({ table, onDone }: ImportPreviewProps) {
               onSkip={(skip) => change({ badRows: skip ? 'skip' : 'refuse' })}
             />
           ) : null}
-          <RadioChoice
-            label={t('schedule.missing.title')}
-            value={choices.missing}
-            onChange={(missing) => change({ missing })}
-            choices={MISSING.map((value) => ({ value, label: t(`schedule.missing.${value}`) }))}
-          />
+          {preview.rows > 0 && hasMarkColumn(preview) ? (
+            <MissingMembers
+              retired={preview.retired}
+              value={choices.missing}
+              onChange={(missing) => change({ missing })}
+            />
+          ) : null}
           <ImportOutcome preview={preview} />
           <AgreeToImport
             table={table}

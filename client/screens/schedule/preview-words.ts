@@ -41,6 +41,27 @@ export function hasMarkColumn({ columns }: Pick<SchedulePreviewView, 'columns'>)
   return columns.some(({ field }) => field === 'mark');
 }
 
-export function changesNothing({ added, changed, retired }: SchedulePreviewView): boolean {
+type Preview = Pick<
+  SchedulePreviewView,
+  'columns' | 'rows' | 'problems' | 'added' | 'changed' | 'retired' | 'unchanged'
+>;
+
+/** Why there is nothing to import; null where there is something. */
+export type NothingBecause = 'noRows' | 'noMark' | 'allBad' | 'restKnown' | 'allKnown';
+
+export function whyNothing(preview: Preview): NothingBecause | null {
+  if (preview.rows === 0) return 'noRows';
+  if (!hasMarkColumn(preview)) return 'noMark';
+  if (!changesNothing(preview)) return null;
+  if (preview.problems.length === 0) return 'allKnown';
+  return preview.unchanged === 0 ? 'allBad' : 'restKnown';
+}
+
+/** How many rows have anything wrong; one row can have several things wrong. */
+export function countBadRows({ problems }: Pick<Preview, 'problems'>): number {
+  return new Set(problems.map(({ line }) => line)).size;
+}
+
+function changesNothing({ added, changed, retired }: Preview): boolean {
   return added.length + changed.length + retired.length === 0;
 }

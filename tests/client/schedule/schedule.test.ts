@@ -7,7 +7,12 @@ import {
   importQuery,
   mapColumn,
 } from '../../../client/screens/schedule/chosen-table.ts';
-import { differences, firstValues } from '../../../client/screens/schedule/preview-words.ts';
+import {
+  countBadRows,
+  differences,
+  firstValues,
+  whyNothing,
+} from '../../../client/screens/schedule/preview-words.ts';
 
 const columns = [
   { index: 0, header: '番付', field: 'mark' as const },
@@ -25,10 +30,10 @@ describe('mapping by hand', () => {
 
 describe('what is sent', () => {
   const table = { key: 'k', fileName: '部材表.csv', contentType: 'text/csv', bytes: new ArrayBuffer(1) };
-  test('says nothing of a mapping that nobody made', () => {
+  test('retires nobody and says nothing of a mapping unless somebody asks for it', () => {
     expect(importQuery(table, FIRST_CHOICES, { preview: '1' })).toEqual({
       fileName: '部材表.csv',
-      missing: 'retire',
+      missing: 'keep',
       badRows: 'refuse',
       preview: '1',
     });
@@ -76,5 +81,23 @@ describe('what is shown', () => {
     const preview = { columns, sample } as unknown as SchedulePreviewView;
     expect(firstValues(preview, 0, 2)).toEqual(['い一', 'い二']);
     expect(firstValues(preview, 1)).toEqual(['杉', '檜']);
+  });
+});
+
+describe('why there is nothing to import', () => {
+  const bad = (line: number) => ({ line }) as SchedulePreviewView['problems'][number];
+  const member = MemberFacts.parse({ mark: 'い三', kind: '柱' });
+  const preview = { columns, rows: 2, problems: [], added: [], changed: [], retired: [], unchanged: 0 };
+  test.each([
+    ['noRows', { rows: 0 }],
+    ['noMark', { columns: columns.slice(1) }],
+    ['allBad', { problems: [bad(2), bad(3), bad(3)] }],
+    ['restKnown', { problems: [bad(2)], unchanged: 1 }],
+    ['allKnown', { unchanged: 2 }],
+    [null, { added: [member], problems: [bad(3)] }],
+    [null, { retired: [{ mark: member.mark, tags: 0 }], unchanged: 2 }],
+  ])('%s', (why, part) => expect(whyNothing({ ...preview, ...part })).toBe(why));
+  test('a row with two things wrong is one row', () => {
+    expect(countBadRows({ problems: [bad(2), bad(3), bad(3)] })).toBe(2);
   });
 });
