@@ -39,6 +39,14 @@ export function formatNumber(value: number, lang: Language): string {
   return new Intl.NumberFormat(LOCALES[lang]).format(value);
 }
 
+/** Decimal units, as file managers and storage makers count: 480 B, 12 kB, 3.4 MB. */
+export function formatBytes(bytes: number, lang: Language): string {
+  const [unit, size] = bytes < 1000 ? ['B', 1] : bytes < 999_500 ? ['kB', 1000] : ['MB', 1_000_000];
+  const digits = unit === 'MB' ? 1 : 0;
+  const value = new Intl.NumberFormat(LOCALES[lang], { maximumFractionDigits: digits }).format(bytes / size);
+  return `${value} ${unit}`;
+}
+
 export function formatList(items: readonly string[], lang: Language): string {
   return new Intl.ListFormat(LOCALES[lang], { type: 'conjunction' }).format(items);
 }

@@ -2,6 +2,7 @@ import type { Problem } from '#domain/contract/problems';
 import { STAGES } from '#domain/frame/stage';
 import { isSheetRefusal, sheetRefusalText } from '#domain/frame/sheet-refusal';
 import { OfflineError, ProblemError } from '../api/errors.ts';
+import { formatList } from './format.ts';
 import type { Language } from './language.ts';
 import type { Words } from './words.ts';
 
@@ -20,10 +21,10 @@ const NAMED = [
   'megapixels',
 ] as const;
 
-/** What is wrong, where, and what to do, in the reader's language. */
-export function problemSentence(t: Words, lang: Language, error: unknown): string {
+/** What is wrong, where, and what to do, in the reader's language. `keepsTyped`: it came of a form that stays. */
+export function problemSentence(t: Words, lang: Language, error: unknown, keepsTyped = false): string {
   if (error instanceof ProblemError) return sentenceOf(t, lang, error.problem);
-  if (error instanceof OfflineError) return t('problems.offline');
+  if (error instanceof OfflineError) return t(keepsTyped ? 'problems.offlineKept' : 'problems.offline');
   return t('problems.unexpected');
 }
 
@@ -32,9 +33,19 @@ export function sentenceOf(t: Words, lang: Language, problem: Problem): string {
   if (code === 'schedule-unreadable' && isSheetRefusal(params['reason']))
     return sheetRefusalText({ ...params, reason: params['reason'] }, lang);
   const sentence = t(`problems.code.${code}`, { replace: fillIns(t, lang, params) });
-  const details = errors.map(({ path, message }) => (path === '' ? message : `${path}: ${message}`));
-  if (details.length === 0) return sentence;
-  return `${sentence} ${t('problems.details', { details: details.join('; ') })}`;
+  const fields = fieldNames(t, errors);
+  if (fields.length === 0) return sentence;
+  return `${sentence}${lang === 'ja' ? '' : ' '}${t('problems.fields', { fields: formatList(fields, lang) })}`;
+}
+
+/** The fields that a problem is about, as forms call them. Its messages are for scripts and in English. */
+function fieldNames(t: Words, errors: NonNullable<Problem['errors']>): string[] {
+  const names = t('problems.field', { returnObjects: true });
+  const known = errors.flatMap(({ path }) => {
+    const field = path.split('.').findLast((piece) => Object.hasOwn(names, piece));
+    return field === undefined ? [] : [names[field as keyof typeof names]];
+  });
+  return [...new Set(known)];
 }
 
 function fillIns(t: Words, lang: Language, params: Problem['params']): Record<string, string> {

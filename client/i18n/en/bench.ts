@@ -117,7 +117,7 @@ export const bench = {
     focal: '{{mm}} mm',
     focal35: '{{mm}} mm (as {{equal}} mm on 35 mm film)',
     file: 'File',
-    size: '{{width}} × {{height}} px, {{size}} MB, {{type}}',
+    size: '{{width}} × {{height}} px, {{size}}, {{type}}',
     added: 'Added',
     addedBy: '{{when}} by {{who}}',
   },

@@ -115,7 +115,7 @@ export const bench = {
     focal: '{{mm}} mm',
     focal35: '{{mm}} mm（35 mm 判で {{equal}} mm 相当）',
     file: 'ファイル',
-    size: '{{width}} × {{height}} px、{{size}} MB、{{type}}',
+    size: '{{width}} × {{height}} px、{{size}}、{{type}}',
     added: '追加',
     addedBy: '{{when}} {{who}}',
   },

@@ -2,10 +2,37 @@ import type { TranslationOf } from '../catalog.ts';
 import type { problems as english } from '../en/problems.ts';
 
 export const problems = {
-  offline:
+  offline: 'サーバーから返事がありません。通信を確かめて、もう一度試してください。',
+  offlineKept:
     'サーバーから返事がありません。通信を確かめて、もう一度試してください。入力した内容は残っています。',
   unexpected: 'このブラウザーの中で不具合が起きました。ページを読み込み直してください。',
-  details: '（{{details}}）',
+  fields: '該当する項目：{{fields}}。',
+  field: {
+    name: '名前',
+    zone: '時間帯',
+    firstDay: '現場の初日',
+    site: '現場の位置',
+    email: 'メールアドレス',
+    password: 'パスワード',
+    role: '役割',
+    mark: '番付',
+    kind: '種類',
+    place: '場所',
+    track: '通る段階',
+    note: '覚え書き',
+    text: '文章',
+    other: 'その他の列',
+    plannedDay: 'ふさぐ予定日',
+    closedAt: 'ふさいだ時刻',
+    hides: '隠れる部材',
+    least: '必要な段階',
+    stage: '段階',
+    region: '写真の範囲',
+    reason: '理由',
+    day: '日付',
+    mapping: '列の意味',
+    fileName: 'ファイル名',
+  },
   unstated: {
     file: 'このファイル',
     found: '別のもの',

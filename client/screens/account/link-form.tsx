@@ -64,7 +64,7 @@ export function LinkForm({ link, invited }: { link: string; invited: string | nu
         onChange={setPassword}
         error={tried && !isLongEnough(password) ? shortness : null}
       />
-      <ProblemNotice error={make.error} />
+      <ProblemNotice error={make.error} keepsTyped />
       <div className="row">
         <Button type="submit" look="act" isPending={make.isPending}>
           {t('account.link.submit')}

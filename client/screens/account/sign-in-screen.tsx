@@ -51,7 +51,7 @@ export function SignInScreen() {
           onChange={setPassword}
           error={tried && password === '' ? t('account.missing.password') : null}
         />
-        <ProblemNotice error={signIn.error} />
+        <ProblemNotice error={signIn.error} keepsTyped />
         <div className="row">
           <Button type="submit" look="act" isPending={signIn.isPending}>
             {t('account.signIn.submit')}

@@ -60,7 +60,7 @@ export function TokenForm({ onMade }: { onMade: (name: string, secret: string) =
           label: t(`account.tokens.lastingChoice.${value}`),
         }))}
       />
-      <ProblemNotice error={make.error} />
+      <ProblemNotice error={make.error} keepsTyped />
       <div className="row">
         <Button type="submit" isPending={make.isPending}>
           {t('account.tokens.submit')}

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import type { PhotoView } from '#domain/contract/views';
 import type { Readings } from '#domain/contract/shapes';
 import { addressOf } from '../../api/address.ts';
-import { formatInstant, formatNumber } from '../../i18n/format.ts';
+import { formatBytes, formatInstant, formatNumber } from '../../i18n/format.ts';
 import { useWords, type WordsInUse } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
 import { captureSentence, rejectedLines } from '../photos/capture-sentence.ts';
@@ -98,7 +98,7 @@ function sizeText({ t, lang }: WordsInUse, { width, height, bytes, mediaType }: 
   return t('bench.facts.size', {
     width: formatNumber(width, lang),
     height: formatNumber(height, lang),
-    size: formatNumber(round(bytes / 1_000_000), lang),
+    size: formatBytes(bytes, lang),
     type: mediaType.replace('image/', '').toUpperCase(),
   });
 }

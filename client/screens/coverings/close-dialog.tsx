@@ -86,7 +86,7 @@ function CloseForm({
           ) : null}
         </>
       ) : null}
-      <ProblemNotice error={close.error} />
+      <ProblemNotice error={close.error} keepsTyped />
       <div className="row">
         <Button type="submit" look={lost.length > 0 ? 'danger' : 'act'} isPending={close.isPending}>
           {t('coverings.close.submit')}

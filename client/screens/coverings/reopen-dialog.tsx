@@ -38,7 +38,7 @@ export function ReopenDialog({ covering, onClose }: { covering: CoveringView; on
           error={isShort ? t('coverings.reopen.needReason') : null}
           autoFocus
         />
-        <ProblemNotice error={reopen.error} />
+        <ProblemNotice error={reopen.error} keepsTyped />
         <div className="row">
           <Button type="submit" look="act" isPending={reopen.isPending}>
             {t('coverings.reopen.submit')}

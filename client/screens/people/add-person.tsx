@@ -53,7 +53,7 @@ export function AddPerson() {
           onChange={setRole}
           choices={OFFERED.map((value) => ({ value, label: t(`common.role.${value}`) }))}
         />
-        <ProblemNotice error={add.error} />
+        <ProblemNotice error={add.error} keepsTyped />
         <div className="row">
           <Button type="submit" look="act" isPending={add.isPending}>
             {t('people.submit')}

@@ -1,6 +1,6 @@
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, test } from 'vitest';
-import { dayIn, formatDay, formatInstant, formatTime } from '../../../client/i18n/format.ts';
+import { dayIn, formatBytes, formatDay, formatInstant, formatTime } from '../../../client/i18n/format.ts';
 
 // The reference is Temporal (TC39 proposal), as implemented by temporal-polyfill.
 test.each(['Asia/Tokyo', 'America/St_Johns', 'Pacific/Apia', 'UTC'])('the day in %s', (zone) => {
@@ -24,4 +24,19 @@ describe('what a person reads', () => {
   test('a zone that the browser does not know is shown as UTC and says so', () => {
     expect(formatTime(instant, 'Mars/Olympus', 'en')).toMatch(/00:30.*UTC/);
   });
+});
+
+// SI prefixes, ISO 80000-1: k = 1000, M = 1,000,000.
+test.each([
+  [0, '0 B'],
+  [999, '999 B'],
+  [1000, '1 kB'],
+  [48_600, '49 kB'],
+  [999_499, '999 kB'],
+  [999_500, '1 MB'],
+  [3_449_000, '3.4 MB'],
+  [104_857_600, '104.9 MB'],
+])('%i bytes are %s', (bytes, text) => {
+  expect(formatBytes(bytes, 'en')).toBe(text);
+  expect(formatBytes(bytes, 'ja')).toBe(text);
 });

@@ -33,6 +33,27 @@ describe.each(LANGUAGES)('in %s', async (lang) => {
   });
 });
 
+test.each([
+  ['en', 'send it again. It is about: name and least stage.'],
+  ['ja', '送ってください。該当する項目：名前、必要な段階。'],
+] as const)('a refused form names its fields in %s, not in the words of the API', async (lang, end) => {
+  const errors = [
+    { path: 'body.name', message: 'Too small: expected string to have >=1 characters' },
+    { path: 'body.hides.0.least', message: 'Invalid option' },
+    { path: 'body.hides.3.least', message: 'Invalid option' },
+    { path: 'body', message: 'Unrecognized key: "constructor"' },
+  ];
+  const sentence = sentenceOf(await wordsOf(lang), lang, { ...problem('invalid-request'), errors });
+  expect(sentence.endsWith(end), sentence).toBe(true);
+  expect(sentence).not.toMatch(/expected|Invalid|body|Unrecognized/);
+});
+
+test('only a form says that what was typed is still there', async () => {
+  const [t, error] = [await wordsOf('en'), new OfflineError('x')];
+  expect(problemSentence(t, 'en', error)).not.toContain('typed');
+  expect(problemSentence(t, 'en', error, true)).toContain('what you typed is still here');
+});
+
 test('a stage is named in the language of the reader', async () => {
   const t = await wordsOf('ja');
   const sentence = sentenceOf(t, 'ja', problem('stage-outside-track', { mark: 'い三', stage: 'lath-on' }));
