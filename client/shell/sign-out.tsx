@@ -4,6 +4,7 @@ import { call } from '../api/call.ts';
 import { keys } from '../api/keys.ts';
 import { problemSentence } from '../i18n/problem-sentence.ts';
 import { useWords } from '../i18n/use-words.ts';
+import { leaveThen } from '../parts/unsaved.tsx';
 
 export function SignOut() {
   const { t, lang } = useWords();
@@ -20,7 +21,7 @@ export function SignOut() {
   });
   return (
     <>
-      <button type="button" className="button button-quiet" onClick={() => signOut.mutate()}>
+      <button type="button" className="button button-quiet" onClick={() => leaveThen(() => signOut.mutate())}>
         {t('common.signOut')}
       </button>
       {signOut.isError ? <span role="alert">{problemSentence(t, lang, signOut.error)}</span> : null}

@@ -80,6 +80,12 @@ export const common = {
     statements_one: '{{count, number}} statement',
     statements_other: '{{count, number}} statements',
   },
+  unsaved: {
+    title: 'Leave without saving?',
+    text: 'What you entered here has not been saved and would be lost.',
+    stay: 'Stay here',
+    leave: 'Leave without saving',
+  },
   caution:
     'A photo record does not replace inspection. Local codes and licensed practice decide what must be seen, and by whom.',
   thumb: { pending: 'The small picture is being made', unreadable: 'No picture can be made of this file' },

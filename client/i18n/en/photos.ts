@@ -25,6 +25,14 @@ export const photos = {
     tidy: 'Clear this list',
     percent: '{{percent}} %',
   },
+  leftover: {
+    count_one: '{{count, number}} chosen photo had not been sent when this page was left or loaded again.',
+    count_other: '{{count, number}} chosen photos had not been sent when this page was left or loaded again.',
+    what: 'A browser cannot keep them: choose them again. A photo that did arrive does no harm; it is recognised.',
+    more_one: '{{count, number}} more',
+    more_other: '{{count, number}} more',
+    forget: 'Do not tell me again',
+  },
   outcome: {
     waiting: 'waits for its turn',
     sending: 'is being sent',

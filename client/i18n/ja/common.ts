@@ -79,6 +79,12 @@ export const common = {
     gaps_other: '記録漏れ {{count, number}}件',
     statements_other: '台帳 {{count, number}}項目',
   },
+  unsaved: {
+    title: '保存せずに離れますか？',
+    text: 'ここに入力した内容はまだ保存されていません。離れると失われます。',
+    stay: 'ここに残る',
+    leave: '保存せずに離れる',
+  },
   caution: '写真の記録は検査の代わりにはなりません。誰が何を確認すべきかは、法令と有資格者の判断によります。',
   thumb: { pending: '小さい画像を作っています', unreadable: 'このファイルからは画像を作れません' },
   notFound: {

@@ -28,6 +28,13 @@ export const photos = {
     tidy: 'この一覧を片付ける',
     percent: '{{percent}}％',
   },
+  leftover: {
+    count_other:
+      '選んだ写真のうち{{count, number}}枚は、送り終わる前にページが閉じられたか読み込み直されました。',
+    what: 'ブラウザーには残せないので、もう一度選んでください。届いていた写真を選んでも、同じものと分かるので差し支えありません。',
+    more_other: 'ほか{{count, number}}枚',
+    forget: 'この知らせを消す',
+  },
   outcome: {
     waiting: '順番を待っています',
     sending: '送っています',

@@ -128,6 +128,16 @@ function normalMark(text: string): string {
   return parsed.ok ? parsed.mark : text;
 }
 
+/** Whether the draft says something else than what it began with; the order of the marks is no difference. */
+export function isChanged(draft: CoveringDraft, start: CoveringDraft): boolean {
+  return contentOf(draft) !== contentOf(start);
+}
+
+function contentOf({ hides, ...rest }: CoveringDraft): string {
+  const stages = [...hides].map(([mark, { stage }]) => `${mark}\0${stage}`).sort();
+  return JSON.stringify([rest.name, rest.kind, rest.plannedDay, rest.note, stages]);
+}
+
 export function factsOfDraft(draft: CoveringDraft): BodyInput<'changeCovering'> {
   const { name, kind, plannedDay, note, hides } = draft;
   return {

@@ -9,9 +9,10 @@ import { Field } from '../../parts/field.tsx';
 import { ProblemNotice } from '../../parts/notice.tsx';
 import { Select } from '../../parts/select.tsx';
 import { TextArea } from '../../parts/text-area.tsx';
+import { useUnsaved } from '../../parts/unsaved.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import type { MemberIndex } from '../bench/member-index.ts';
-import { EMPTY_DRAFT, KINDS, draftOf, factsOfDraft, reduceCovering } from './covering-draft.ts';
+import { EMPTY_DRAFT, KINDS, draftOf, factsOfDraft, isChanged, reduceCovering } from './covering-draft.ts';
 import { GoneMarks } from './gone-marks.tsx';
 import { HidesPicker } from './hides-picker.tsx';
 import { useCoveringChange } from './use-covering-change.ts';
@@ -25,7 +26,10 @@ export function CoveringForm({ covering, index }: CoveringFormProps) {
   const { t } = useWords();
   const { id: house } = useHouse();
   const navigate = useNavigate();
-  const [draft, tell] = useReducer(reduceCovering, covering ? draftOf(covering) : EMPTY_DRAFT);
+  // As it was when the form was opened: what others change meanwhile is not this person's.
+  const [start] = useState(() => (covering ? draftOf(covering) : EMPTY_DRAFT));
+  const [draft, tell] = useReducer(reduceCovering, start);
+  const unsaved = useUnsaved(isChanged(draft, start));
   const [wasTried, setWasTried] = useState(false);
   const tracks = useMemo(
     () => new Map(index.entries.map(({ member }) => [member.mark as string, member.track])),
@@ -40,7 +44,10 @@ export function CoveringForm({ covering, index }: CoveringFormProps) {
         ? call('changeCovering', { params: { covering: covering.id }, body })
         : call('planCovering', { params: { house }, body: { id: newIdFor(body), ...body } });
     },
-    ({ id }) => void navigate(`/houses/${house}/coverings/${id}`),
+    ({ id }) => {
+      unsaved.saved();
+      void navigate(`/houses/${house}/coverings/${id}`);
+    },
   );
   const write = (field: 'name' | 'plannedDay' | 'note') => (text: string) =>
     tell({ type: 'write', field, text });
@@ -88,7 +95,7 @@ export function CoveringForm({ covering, index }: CoveringFormProps) {
       </div>
       <HidesPicker draft={draft} index={index} tracks={tracks} tell={tell} />
       <GoneMarks draft={draft} index={index} tell={tell} />
-      <ProblemNotice error={save.error} />
+      <ProblemNotice error={save.error} keepsTyped />
       <div className="row">
         <Button type="submit" look="act" isPending={save.isPending}>
           {t('coverings.form.save')}
@@ -97,6 +104,7 @@ export function CoveringForm({ covering, index }: CoveringFormProps) {
           {t('common.cancel')}
         </LinkButton>
       </div>
+      {unsaved.question}
     </form>
   );
 }

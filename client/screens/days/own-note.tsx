@@ -6,6 +6,7 @@ import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice.tsx';
 import { TextArea } from '../../parts/text-area.tsx';
+import { useUnsaved } from '../../parts/unsaved.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 
 /** `saved`: what stands on record. What is being typed is not overwritten when that changes. */
@@ -22,6 +23,7 @@ export function OwnNote({ date, saved }: { date: string; saved: string }) {
       setDraft((now) => (now === text ? null : now));
     },
   });
+  const unsaved = useUnsaved(draft !== null && draft !== saved);
   const submit = (event: FormEvent) => {
     event.preventDefault();
     if (draft !== null) save.mutate(draft);
@@ -40,13 +42,14 @@ export function OwnNote({ date, saved }: { date: string; saved: string }) {
         value={draft ?? saved}
         onChange={change}
       />
-      <ProblemNotice error={save.error} />
+      <ProblemNotice error={save.error} keepsTyped />
       {save.isSuccess && draft === null ? <Notice tone="done">{t('days.day.noteSaved')}</Notice> : null}
       <div className="row">
         <Button type="submit" isPending={save.isPending} isDisabled={draft === null || draft === saved}>
           {t('days.day.saveNote')}
         </Button>
       </div>
+      {unsaved.question}
     </form>
   );
 }

@@ -19,6 +19,11 @@ export function emptyDraft(zone: string | null): HouseDraft {
   return { name: '', zone, firstDay: '', site: '' };
 }
 
+/** Whether anything was typed into a form that began empty; the zone was proposed. */
+export function isBegun({ name, firstDay, site }: HouseDraft): boolean {
+  return [name, firstDay, site].some((text) => text.trim() !== '');
+}
+
 /** The facts that a draft states, or which of its fields stand in the way. */
 export function readDraft(draft: HouseDraft): { facts: HouseFacts } | { wrong: HouseDraftProblem[] } {
   const site = readPosition(draft.site);
@@ -29,6 +34,21 @@ export function readDraft(draft: HouseDraft): { facts: HouseFacts } | { wrong: H
   if (site === undefined) wrong.push('site');
   if (wrong.length > 0 || draft.zone === null || site === undefined) return { wrong };
   return { facts: { name, zone: draft.zone, firstDay: draft.firstDay === '' ? null : draft.firstDay, site } };
+}
+
+/** Whether the draft says something else than these facts, however it is written. */
+export function isChanged(draft: HouseDraft, facts: HouseFacts): boolean {
+  const read = readDraft(draft);
+  if ('wrong' in read) return true;
+  const { name, zone, firstDay, site } = read.facts;
+  const [now, was] = [site, facts.site];
+  return (
+    name !== facts.name ||
+    zone !== facts.zone ||
+    firstDay !== facts.firstDay ||
+    now?.lat !== was?.lat ||
+    now?.lon !== was?.lon
+  );
 }
 
 /** "35.0116, 135.7681" → degrees; null for nothing; undefined for what is no position. Full-width digits count. */

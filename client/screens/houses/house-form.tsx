@@ -8,7 +8,8 @@ import { useStableId } from '../../api/use-stable-id.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { ProblemNotice } from '../../parts/notice.tsx';
-import { emptyDraft, readDraft } from './house-draft.ts';
+import { useUnsaved } from '../../parts/unsaved.tsx';
+import { emptyDraft, isBegun, readDraft } from './house-draft.ts';
 import { HouseFields } from './house-fields.tsx';
 import { ownZone } from './zones.ts';
 
@@ -19,10 +20,12 @@ export function HouseForm({ onCancel }: { onCancel: (() => void) | null }) {
   const idFor = useStableId();
   const [draft, setDraft] = useState(() => emptyDraft(ownZone()));
   const [tried, setTried] = useState(false);
+  const unsaved = useUnsaved(isBegun(draft));
   const read = readDraft(draft);
   const open = useMutation({
     mutationFn: (facts: HouseFacts) => call('createHouse', { body: { ...facts, id: idFor(facts) } }),
     onSuccess: async (house) => {
+      unsaved.saved();
       client.setQueryData(keys.house(house.id), house);
       await client.invalidateQueries({ queryKey: keys.houses });
       await navigate(`/houses/${house.id}`);
@@ -39,13 +42,16 @@ export function HouseForm({ onCancel }: { onCancel: (() => void) | null }) {
       <p className="lead">{t('houses.openLead')}</p>
       <form className="form" onSubmit={submit} noValidate>
         <HouseFields draft={draft} onChange={setDraft} wrong={tried && 'wrong' in read ? read.wrong : []} />
-        <ProblemNotice error={open.error} />
+        <ProblemNotice error={open.error} keepsTyped />
         <div className="row">
           <Button type="submit" look="act" isPending={open.isPending}>
             {t('houses.submit')}
           </Button>
-          {onCancel ? <Button onPress={onCancel}>{t('common.cancel')}</Button> : null}
+          {onCancel ? (
+            <Button onPress={() => unsaved.leaveThen(onCancel)}>{t('common.cancel')}</Button>
+          ) : null}
         </div>
+        {unsaved.question}
       </form>
     </section>
   );

@@ -7,7 +7,8 @@ import { keys } from '../../api/keys.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice.tsx';
-import { draftOf, readDraft, type HouseDraft } from './house-draft.ts';
+import { useUnsaved } from '../../parts/unsaved.tsx';
+import { draftOf, isChanged, readDraft, type HouseDraft } from './house-draft.ts';
 import { HouseFields } from './house-fields.tsx';
 
 export function SettingsForm({ house }: { house: HouseView }) {
@@ -23,6 +24,7 @@ export function SettingsForm({ house }: { house: HouseView }) {
       await client.invalidateQueries({ queryKey: keys.houses });
     },
   });
+  const unsaved = useUnsaved(isChanged(draft, house));
   const change = (next: HouseDraft) => {
     setDraft(next);
     save.reset();
@@ -35,13 +37,14 @@ export function SettingsForm({ house }: { house: HouseView }) {
   return (
     <form className="form" onSubmit={submit} noValidate>
       <HouseFields draft={draft} onChange={change} wrong={tried && 'wrong' in read ? read.wrong : []} />
-      <ProblemNotice error={save.error} />
+      <ProblemNotice error={save.error} keepsTyped />
       {save.isSuccess ? <Notice tone="done">{t('houses.settings.saved')}</Notice> : null}
       <div className="row">
         <Button type="submit" look="act" isPending={save.isPending}>
           {t('common.save')}
         </Button>
       </div>
+      {unsaved.question}
     </form>
   );
 }

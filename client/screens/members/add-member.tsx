@@ -4,7 +4,8 @@ import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { Field } from '../../parts/field.tsx';
 import { ProblemNotice } from '../../parts/notice.tsx';
-import { EMPTY_MEMBER, memberBody, readNewMark } from './member-draft.ts';
+import { useUnsaved } from '../../parts/unsaved.tsx';
+import { EMPTY_MEMBER, isChanged, memberBody, readNewMark } from './member-draft.ts';
 import { MemberFields } from './member-fields.tsx';
 import { usePutMember } from './use-put-member.ts';
 
@@ -19,11 +20,15 @@ export function AddMember({ isOpen, taken, onClose }: AddMemberProps) {
   const { t } = useWords();
   const [draft, setDraft] = useState(EMPTY_MEMBER);
   const [tried, setTried] = useState(false);
-  const put = usePutMember(() => {
+  const unsaved = useUnsaved(isChanged(draft, EMPTY_MEMBER));
+  const end = () => {
+    unsaved.saved();
     setDraft(EMPTY_MEMBER);
     setTried(false);
     onClose();
-  });
+  };
+  const close = () => unsaved.leaveThen(end);
+  const put = usePutMember(end);
   const read = readNewMark(draft.mark, taken);
   const submit = (event: FormEvent) => {
     event.preventDefault();
@@ -32,7 +37,7 @@ export function AddMember({ isOpen, taken, onClose }: AddMemberProps) {
   };
   const error = tried && 'wrong' in read ? t(`members.wrong.${read.wrong}`, { mark: read.mark ?? '' }) : null;
   return (
-    <Dialog title={t('members.addTitle')} isOpen={isOpen} onClose={onClose}>
+    <Dialog title={t('members.addTitle')} isOpen={isOpen} onClose={close}>
       <form className="form" onSubmit={submit} noValidate>
         <Field
           label={t('members.fields.mark')}
@@ -45,13 +50,14 @@ export function AddMember({ isOpen, taken, onClose }: AddMemberProps) {
           error={error}
         />
         <MemberFields draft={draft} onChange={setDraft} />
-        <ProblemNotice error={put.error} />
+        <ProblemNotice error={put.error} keepsTyped />
         <div className="row">
           <Button type="submit" look="act" isPending={put.isPending}>
             {t('members.add')}
           </Button>
-          <Button onPress={onClose}>{t('common.cancel')}</Button>
+          <Button onPress={close}>{t('common.cancel')}</Button>
         </div>
+        {unsaved.question}
       </form>
     </Dialog>
   );

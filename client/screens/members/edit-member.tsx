@@ -4,29 +4,37 @@ import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { ProblemNotice } from '../../parts/notice.tsx';
-import { memberBody, memberDraft } from './member-draft.ts';
+import { useUnsaved } from '../../parts/unsaved.tsx';
+import { isChanged, memberBody, memberDraft } from './member-draft.ts';
 import { MemberFields } from './member-fields.tsx';
 import { usePutMember } from './use-put-member.ts';
 
 export function EditMember({ member, onClose }: { member: MemberView; onClose: () => void }) {
   const { t } = useWords();
-  const [draft, setDraft] = useState(() => memberDraft(member));
-  const put = usePutMember(onClose);
+  const [start] = useState(() => memberDraft(member));
+  const [draft, setDraft] = useState(start);
+  const unsaved = useUnsaved(isChanged(draft, start));
+  const close = () => unsaved.leaveThen(onClose);
+  const put = usePutMember(() => {
+    unsaved.saved();
+    onClose();
+  });
   const submit = (event: FormEvent) => {
     event.preventDefault();
     put.mutate({ mark: member.mark, body: memberBody(draft, member.other) });
   };
   return (
-    <Dialog title={t('members.editTitle', { mark: member.mark })} isOpen onClose={onClose}>
+    <Dialog title={t('members.editTitle', { mark: member.mark })} isOpen onClose={close}>
       <form className="form" onSubmit={submit} noValidate>
         <MemberFields draft={draft} onChange={setDraft} />
-        <ProblemNotice error={put.error} />
+        <ProblemNotice error={put.error} keepsTyped />
         <div className="row">
           <Button type="submit" look="act" isPending={put.isPending}>
             {t('common.save')}
           </Button>
-          <Button onPress={onClose}>{t('common.cancel')}</Button>
+          <Button onPress={close}>{t('common.cancel')}</Button>
         </div>
+        {unsaved.question}
       </form>
     </Dialog>
   );

@@ -19,6 +19,11 @@ export function memberDraft({ mark, kind, name, place, statedTrack, note }: Memb
   return { mark, kind, name, place, track: statedTrack ?? '', note };
 }
 
+/** Whether the draft says something else than what it began with. */
+export function isChanged(draft: MemberDraft, start: MemberDraft): boolean {
+  return (Object.keys(start) as (keyof MemberDraft)[]).some((field) => draft[field] !== start[field]);
+}
+
 /** Columns that the form does not show are kept as they were. */
 export function memberBody(draft: MemberDraft, other: MemberFacts['other']): Omit<MemberFacts, 'mark'> {
   const { kind, name, place, track, note } = draft;

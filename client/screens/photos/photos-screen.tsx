@@ -6,6 +6,7 @@ import { UnsentNotice } from '../bench/unsent-notice.tsx';
 import { useOutbox } from '../bench/use-outbox.ts';
 import { AddPhotos } from './add-photos.tsx';
 import { FilterBar } from './filter-bar.tsx';
+import { LeftoverNotice } from './leftover-notice.tsx';
 import { filterAddress, readFilter } from './photo-filter.ts';
 import { PhotoList } from './photo-list.tsx';
 import { UploadList } from './upload-list.tsx';
@@ -22,6 +23,7 @@ export function PhotosScreen() {
   return (
     <Page title={t('photos.title')} lead={t('photos.lead')}>
       <UnsentNotice house={house} photo={null} inUse={outboxInUse} />
+      <LeftoverNotice house={house} />
       <AddPhotos house={house} />
       <UploadList house={house} />
       <FilterBar

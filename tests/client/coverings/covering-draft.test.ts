@@ -7,6 +7,7 @@ import {
   KINDS,
   draftOf,
   factsOfDraft,
+  isChanged,
   offeredStages,
   pastedMarks,
   reduceCovering,
@@ -102,4 +103,21 @@ describe('pasted marks', () => {
     ]);
   });
   test('nothing pasted is nothing', () => expect(pastedMarks(' \n,')).toEqual([]));
+});
+
+test('a covering is changed by what it says, not by ticking a member off and on again', () => {
+  const start = play({ type: 'tick', members: [rail, lath] });
+  const again = [
+    { type: 'untick', marks: [rail.mark] },
+    { type: 'tick', members: [rail] },
+  ] as const satisfies CoveringEvent[];
+  expect(isChanged(again.reduce(reduceCovering, start), start)).toBe(false);
+  const changes: CoveringEvent[] = [
+    { type: 'write', field: 'note', text: 'x' },
+    { type: 'write', field: 'plannedDay', text: '2026-04-01' },
+    { type: 'untick', marks: [lath.mark] },
+    { type: 'choose-least', mark: rail.mark, stage: 'raised' },
+  ];
+  for (const change of changes)
+    expect(isChanged(reduceCovering(start, change), start), change.type).toBe(true);
 });

@@ -1,6 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { HouseFacts } from '#domain/contract/shapes';
-import { draftOf, emptyDraft, readDraft, readPosition } from '../../../client/screens/houses/house-draft.ts';
+import {
+  draftOf,
+  emptyDraft,
+  isBegun,
+  isChanged,
+  readDraft,
+  readPosition,
+} from '../../../client/screens/houses/house-draft.ts';
 import { allZones, narrowZones } from '../../../client/screens/houses/zones.ts';
 
 describe('a position', () => {
@@ -33,6 +40,23 @@ describe('the form of a house', () => {
   });
   test('names everything that stands in the way', () => {
     expect(readDraft({ ...emptyDraft(null), site: 'x' })).toEqual({ wrong: ['name', 'zone', 'site'] });
+  });
+  test('is changed by another value, not by another way to write the same', () => {
+    const draft = draftOf(facts);
+    expect(isChanged({ ...draft, name: ' 桂の家', site: '35.000 135.50' }, facts)).toBe(false);
+    for (const other of [
+      { name: 'x' },
+      { name: '' },
+      { zone: 'UTC' },
+      { firstDay: '' },
+      { site: '' },
+      { site: 'x' },
+    ])
+      expect(isChanged({ ...draft, ...other }, facts), JSON.stringify(other)).toBe(true);
+  });
+  test('is begun by typing, not by the zone that is proposed', () => {
+    expect(isBegun(emptyDraft('Asia/Tokyo'))).toBe(false);
+    expect(isBegun({ ...emptyDraft(null), firstDay: '2026-04-01' })).toBe(true);
   });
   test('may leave day and position empty', () => {
     expect(readDraft({ ...emptyDraft('UTC'), name: ' A ' })).toEqual({

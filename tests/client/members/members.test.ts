@@ -3,6 +3,7 @@ import { parseMark } from '#domain/frame/mark';
 import type { MemberView } from '#domain/contract/views';
 import {
   EMPTY_MEMBER,
+  isChanged,
   memberBody,
   memberDraft,
   readNewMark,
@@ -72,4 +73,12 @@ test('a stage is told as an interval, never as a date', async () => {
   expect(tell(null, 'B')).toMatch(/^by B/);
   expect(tell('A', null)).toMatch(/^not yet on A/);
   expect(tell(null, null)).toBe('not on record');
+});
+
+test('the form of a member is changed when any of its fields is', () => {
+  const start = memberDraft(member('い三'));
+  expect(isChanged({ ...start }, start)).toBe(false);
+  for (const field of ['kind', 'name', 'place', 'note'] as const)
+    expect(isChanged({ ...start, [field]: 'x' }, start), field).toBe(true);
+  expect(isChanged({ ...start, track: 'lath' }, start)).toBe(true);
 });

@@ -1,0 +1,135 @@
+import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import type { Words } from '../../client/i18n/words.ts';
+import { wordsOf } from '../client/words.ts';
+import { describeInBrowser, startApp, type App } from './app.ts';
+import { button, chooseFiles, eventually, field, goTo, heading, link, signIn, tick } from './hands.ts';
+import { openScreen } from './screens.ts';
+import { sitePhotos } from './site-photos.ts';
+import { KEEPER, prepareSite, type Site } from './site.ts';
+
+describeInBrowser('what was typed and not saved', () => {
+  let app: App;
+  let t: Words;
+  let site: Site;
+  let page: Page;
+  const question = () => page.getByRole('alertdialog', { name: t('common.unsaved.title') });
+  const stay = () => button(question(), t('common.unsaved.stay')).click();
+  const leave = () => button(question(), t('common.unsaved.leave')).click();
+  /** Reloads, and says whether the browser asked; answers no. */
+  const asksOnReload = async () => {
+    let asked = false;
+    page.once('dialog', (dialog) => {
+      asked = dialog.type() === 'beforeunload';
+      void dialog.dismiss();
+    });
+    await page.evaluate(() => setTimeout(() => window.location.reload(), 0));
+    await page.waitForTimeout(700);
+    return asked;
+  };
+
+  beforeAll(async () => {
+    [t, app] = await Promise.all([wordsOf('en'), startApp()]);
+    site = await prepareSite(app.server.origin, app.server.firstLink ?? '', 'Boathouse');
+    page = await app.open();
+    await page.goto(site.things.house);
+    await signIn(page, t, KEEPER);
+  });
+  afterEach(() => expect(app.complaints()).toEqual([]));
+  afterAll(() => app.close());
+
+  it('is asked about before a note of the day is left, and is still there after staying', async () => {
+    await openScreen(page, `${site.things.house}/days/2002-02-23`);
+    await openScreen(page, `${site.things.house}/days/2002-02-24`);
+    const note = field(page, t('days.day.ownNote'));
+    const written = `${await note.inputValue()} Rain.`;
+    await note.fill(written);
+    await link(page, t('days.day.before')).click();
+    await stay();
+    await heading(page, 'Sun, 24 Feb 2002').waitFor();
+    expect(await note.inputValue()).toBe(written);
+    expect(await asksOnReload()).toBe(true);
+    expect(await note.inputValue()).toBe(written);
+    await button(page, t('common.signOut')).click();
+    await stay();
+    await button(page, t('days.day.saveNote')).click();
+    await page.getByText(t('days.day.noteSaved')).waitFor();
+    await link(page, t('days.day.before')).click();
+    await heading(page, 'Sat, 23 Feb 2002').waitFor();
+  });
+
+  it('is asked about before a covering that is being filled in is left, not once it is saved', async () => {
+    await goTo(page, t, 'coverings');
+    await link(page, t('coverings.add')).first().click();
+    await heading(page, t('coverings.form.newTitle')).waitFor();
+    await page.goBack();
+    await heading(page, t('coverings.title')).waitFor();
+    await link(page, t('coverings.add')).first().click();
+    await field(page, t('coverings.form.name')).fill('Loft floor');
+    await tick(page.getByRole('list', { name: t('coverings.form.members') }), /^い一 /);
+    await page.goBack();
+    await stay();
+    expect(await field(page, t('coverings.form.name')).inputValue()).toBe('Loft floor');
+    await button(page, t('coverings.form.save')).click();
+    await heading(page, 'Loft floor').waitFor();
+    await link(page, t('coverings.one.change')).click();
+    await field(page, t('coverings.form.note')).fill('boards from the east');
+    await link(page, t('common.cancel')).click();
+    await leave();
+    await heading(page, 'Loft floor').waitFor();
+    expect(await page.getByText('boards from the east').count()).toBe(0);
+  });
+
+  it('is asked about in the details of the house and the form of a member', async () => {
+    await openScreen(page, `${site.things.house}/settings`);
+    const name = field(page, t('houses.fields.name'));
+    await name.fill('Boathouse by the ferry');
+    await link(page, t('common.nav.people')).click();
+    await stay();
+    await button(page, t('common.save')).click();
+    await page.getByText(t('houses.settings.saved')).waitFor();
+    await goTo(page, t, 'people');
+    // The only keeper cannot be taken away.
+    await page.getByText(t('people.onlyOne')).waitFor();
+    expect(await button(page, t('people.removeNamed', { name: 'Mio' })).count()).toBe(0);
+
+    await page.goto(`${site.things.house}/members/${encodeURIComponent('い一')}`);
+    await button(page, t('members.edit')).click();
+    const form = page.getByRole('dialog', { name: t('members.editTitle', { mark: 'い一' }) });
+    await field(form, t('members.fields.place')).fill('south wall');
+    await page.keyboard.press('Escape');
+    await stay();
+    expect(await field(form, t('members.fields.place')).inputValue()).toBe('south wall');
+    await button(form, t('common.cancel')).click();
+    await leave();
+    await form.waitFor({ state: 'detached' });
+    expect(await page.getByText('south wall').count()).toBe(0);
+  });
+
+  it('of photos: asks while they are sent, and says after a reload which had not been sent', async () => {
+    const { deck, box } = await sitePhotos();
+    await openScreen(page, `${site.things.house}/photos`);
+    const uploads = /\/houses\/[^/]+\/photos$/;
+    await page.route(uploads, (route) =>
+      route.request().method() === 'POST' ? undefined : route.continue(),
+    );
+    await chooseFiles(page, button(page, t('photos.choose')), [
+      { ...deck, name: 'first.jpg' },
+      { ...box, name: 'second.jpg' },
+    ]);
+    await page.getByText(t('photos.queue.keepOpen')).waitFor();
+    expect(await asksOnReload()).toBe(true);
+    page.once('dialog', (dialog) => void dialog.accept());
+    await page.reload();
+    await page.getByText(t('photos.leftover.count', { count: 2 })).waitFor();
+    await page.getByText('first.jpg and second.jpg').waitFor();
+    await page.unroute(uploads);
+    await chooseFiles(page, button(page, t('photos.choose')), [{ ...deck, name: 'first.jpg' }]);
+    await page.getByText(t('photos.leftover.count', { count: 1 })).waitFor();
+    await button(page, t('photos.leftover.forget')).click();
+    await eventually(() => page.getByText(t('photos.leftover.count', { count: 1 })).count()).toBe(0);
+    await page.getByText(t('photos.outcome.known')).waitFor();
+    expect(await asksOnReload()).toBe(false);
+    expect(await page.getByText(t('photos.leftover.count', { count: 1 })).count()).toBe(0);
+  });
+});
