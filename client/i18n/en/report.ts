@@ -1,6 +1,6 @@
 export const report = {
   title: 'Closing report',
-  lead: 'What each covering hides, what is on record, and what has no record yet: gaps first, in the order of the closing days.',
+  lead: 'What each covering hides, what is on record, and what has no record yet: gaps first, in the order of the closing days. What has closed stands at the end.',
   asOf: 'As of {{when}}',
   printedFor: '{{house}}, as of {{when}}',
   print: 'Print for the site',
@@ -16,6 +16,7 @@ export const report = {
   unhidden_other: '{{count}} members of the schedule are hidden by no covering.',
   day: 'Closing {{day}}',
   noDay: 'Without a closing day',
+  closed: 'Closed: what is missing here can no longer be photographed',
   counted: '{{onRecord}} of {{hidden}} on record',
   count: {
     gaps_one: '{{count}} gap',

@@ -3,7 +3,7 @@ import type { report as english } from '../en/report.ts';
 
 export const report = {
   title: '隠蔽前の確認表',
-  lead: '隠蔽工事ごとに、隠れる部材、記録のあるもの、まだ記録のないものを、ふさぐ日の順に並べます。記録漏れが先です。',
+  lead: '隠蔽工事ごとに、隠れる部材、記録のあるもの、まだ記録のないものを、ふさぐ日の順に並べます。記録漏れが先で、ふさいだものは最後です。',
   asOf: '{{when}} 現在',
   printedFor: '{{house}}、{{when}} 現在',
   print: '現場用に印刷',
@@ -18,6 +18,7 @@ export const report = {
   unhidden_other: '部材表のうち{{count}}本は、どの隠蔽工事にも入っていません。',
   day: '{{day}}にふさぐ',
   noDay: 'ふさぐ日が未定',
+  closed: 'ふさいだところ（足りない写真はもう撮れません）',
   counted: '{{hidden}}本のうち{{onRecord}}本は記録あり',
   count: {
     gaps_other: '記録漏れ {{count}}件',

@@ -1,7 +1,7 @@
 import { useSearchParams } from 'react-router';
 import type { ClosingReportView } from '#domain/contract/views';
 import { addressOf } from '../../api/address.ts';
-import { formatDay, formatInstant } from '../../i18n/format.ts';
+import { formatInstant } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button, LinkButton } from '../../parts/button.tsx';
 import { Checkbox } from '../../parts/checkbox.tsx';
@@ -10,7 +10,7 @@ import { Notice } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
 import { useHouse } from '../../shell/use-house.ts';
-import { CoveringPart } from './covering-part.tsx';
+import { ReportDays } from './report-days.tsx';
 import { onlyMissing } from './only-missing.ts';
 import { useReport } from './use-report.ts';
 import './report.css';
@@ -87,14 +87,7 @@ function Report({ report }: { report: ClosingReportView }) {
           {t('report.nothingMissing')} {t('report.nothingMissingText')}
         </Notice>
       ) : null}
-      {days.map(({ day, coverings }) => (
-        <section key={day ?? ''} className="section report-day">
-          <h2>{day === null ? t('report.noDay') : t('report.day', { day: formatDay(day, lang) })}</h2>
-          {coverings.map((covering) => (
-            <CoveringPart key={covering.id} covering={covering} />
-          ))}
-        </section>
-      ))}
+      <ReportDays days={days} />
       <p className="report-caution">{t('common.caution')}</p>
       <p className="report-paper report-signature">{t('report.signature')}</p>
     </div>

@@ -3,6 +3,7 @@ import type { ClosingReportView } from '#domain/contract/views';
 import { MISS_REASONS } from '#domain/contract/views';
 import type { Mark } from '#domain/frame/mark';
 import { missSentence } from '../../../client/screens/report/miss-sentence.ts';
+import { closedLast } from '../../../client/screens/report/closed-last.ts';
 import { onlyMissing } from '../../../client/screens/report/only-missing.ts';
 import { LANGUAGES, wordsOf } from '../words.ts';
 
@@ -86,4 +87,18 @@ describe('only what is missing', () => {
       ['open', ['い二', 'い三']],
     ]);
   });
+});
+
+test('what has closed stands after all that is open, in both parts by day', () => {
+  const covering = (id: string, closedAt: string | null) => ({ id, closedAt }) as Covering;
+  const { open, closed } = closedLast([
+    { day: '2026-04-01', coverings: [covering('a', '2026-04-01T03:00:00.000Z')] },
+    { day: '2026-04-02', coverings: [covering('b', '2026-04-02T03:00:00.000Z'), covering('c', null)] },
+    { day: null, coverings: [covering('d', null)] },
+  ]);
+  expect(open.map(({ day, coverings }) => [day, coverings.map(({ id }) => id)])).toEqual([
+    ['2026-04-02', ['c']],
+    [null, ['d']],
+  ]);
+  expect(closed.map(({ id }) => id)).toEqual(['a', 'b']);
 });

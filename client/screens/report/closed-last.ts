@@ -1,0 +1,21 @@
+import type { ClosingReportView } from '#domain/contract/views';
+
+type Days = ClosingReportView['days'];
+
+export interface ReportParts {
+  /** By closing day: here something can still be photographed. */
+  readonly open: Days;
+  /** In the order in which they closed: nothing can be done about what is missing there. */
+  readonly closed: Days[number]['coverings'];
+}
+
+/** The report in the order in which it is of use on site. */
+export function closedLast(days: Days): ReportParts {
+  const isOpen = ({ closedAt }: Days[number]['coverings'][number]) => closedAt === null;
+  return {
+    open: days
+      .map(({ day, coverings }) => ({ day, coverings: coverings.filter(isOpen) }))
+      .filter(({ coverings }) => coverings.length > 0),
+    closed: days.flatMap(({ coverings }) => coverings.filter((covering) => !isOpen(covering))),
+  };
+}

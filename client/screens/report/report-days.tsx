@@ -1,0 +1,39 @@
+import type { ClosingReportView } from '#domain/contract/views';
+import { formatDay } from '../../i18n/format.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { closedLast } from './closed-last.ts';
+import { CoveringPart } from './covering-part.tsx';
+
+/** Covering by covering: by closing day what is open, then what has closed. */
+export function ReportDays({ days }: { days: ClosingReportView['days'] }) {
+  const { t, lang } = useWords();
+  const { open, closed } = closedLast(days);
+  return (
+    <>
+      {open.map(({ day, coverings }) => (
+        <ReportPart
+          key={day ?? ''}
+          title={day === null ? t('report.noDay') : t('report.day', { day: formatDay(day, lang) })}
+          coverings={coverings}
+        />
+      ))}
+      {closed.length > 0 ? <ReportPart title={t('report.closed')} coverings={closed} /> : null}
+    </>
+  );
+}
+
+interface ReportPartProps {
+  title: string;
+  coverings: ClosingReportView['days'][number]['coverings'];
+}
+
+function ReportPart({ title, coverings }: ReportPartProps) {
+  return (
+    <section className="section report-day">
+      <h2>{title}</h2>
+      {coverings.map((covering) => (
+        <CoveringPart key={covering.id} covering={covering} />
+      ))}
+    </section>
+  );
+}
