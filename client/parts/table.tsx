@@ -5,13 +5,15 @@ export interface TableProps {
   label: string;
   hideLabel?: boolean;
   headings: readonly ReactNode[];
+  /** 'blocks': on a phone each row is a block; a cell with `data-label` says its heading there. */
+  onPhone?: 'scroll' | 'blocks';
   children: ReactNode;
 }
 
-/** A plain table; give `<tr>` rows as children. On a narrow screen it scrolls sideways by itself. */
-export function Table({ label, hideLabel = false, headings, children }: TableProps) {
+/** A plain table; give `<tr>` rows as children. On a narrow screen it scrolls sideways by itself, or each row is a block. */
+export function Table({ label, hideLabel = false, headings, onPhone = 'scroll', children }: TableProps) {
   return (
-    <div className="table-scroll" role="group" aria-label={label} tabIndex={0}>
+    <div className={`table-scroll table-${onPhone}`} role="group" aria-label={label} tabIndex={0}>
       <table className="table">
         <caption className={hideLabel ? 'out-of-sight' : undefined}>{label}</caption>
         <thead>

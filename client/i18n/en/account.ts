@@ -10,7 +10,8 @@ export const account = {
   },
   link: {
     firstTitle: 'Make the first account',
-    firstLead: 'With it you open the record of a house and give others their roles.',
+    firstLead:
+      'The first account of this installation. Everybody with an account can open the record of a house and is then its keeper, who gives others their roles in it. Houses that a lost database has left without a keeper come to this account.',
     joinTitle: 'Join the record of {{house}}',
     joinLead: 'You will work on it as {{role}}.',
     name: 'Your name',

@@ -4,7 +4,8 @@ export const houses = {
   noneText:
     'Open the record of a house to begin. After that you load its schedule of members, send photos, and say what covers what and when.',
   open: 'Open the record of a house',
-  openLead: 'All of this can be changed later; the ledger keeps what stood there before.',
+  openLead:
+    'You become the keeper of its record and give others their roles. All of this can be changed later; the ledger keeps what stood there before.',
   submit: 'Open the record',
   role: 'You: {{role}}',
   list: 'Your houses',

@@ -13,6 +13,7 @@ export const people = {
     inspector: 'Looks at what will be hidden.',
     builder: 'Follows the build.',
   },
+  onlyOne: 'The only keeper: make somebody else keeper first.',
   removeNamed: 'Take back the role of {{name}}',
   removeTitle: 'Take back the role of {{name}}?',
   removeText: 'They no longer see this house. All that they recorded stays, under their name.',

@@ -16,6 +16,7 @@ export const people = {
     inspector: '隠蔽部を確かめます。',
     builder: '工事の進み具合を見ます。',
   },
+  onlyOne: 'ただ一人の責任者です。外す前に、ほかの人を責任者にしてください。',
   removeNamed: '{{name}}の役割を外す',
   removeTitle: '{{name}}の役割を外しますか？',
   removeText: 'この人には建物が見えなくなります。この人の記入や入力は、名前とともに残ります。',

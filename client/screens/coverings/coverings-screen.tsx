@@ -52,7 +52,7 @@ function CoveringTable({ coverings, report }: CoveringTableProps) {
   const { id: house } = useHouse();
   const { name, kind, day, hides, record } = t('coverings.columns', { returnObjects: true });
   return (
-    <Table label={t('coverings.list')} hideLabel headings={[name, kind, day, hides, record]}>
+    <Table label={t('coverings.list')} hideLabel headings={[name, kind, day, hides, record]} onPhone="blocks">
       {[...coverings].sort(byDay).map((covering) => (
         <tr key={covering.id}>
           <th scope="row">
@@ -62,8 +62,8 @@ function CoveringTable({ coverings, report }: CoveringTableProps) {
           <td>
             <Closing covering={covering} />
           </td>
-          <td>{t('common.count.members', { count: covering.hides.length })}</td>
-          <td>
+          <td data-label={hides}>{t('common.count.members', { count: covering.hides.length })}</td>
+          <td data-label={record}>
             <RecordState report={report} covering={covering} />
           </td>
         </tr>

@@ -19,10 +19,16 @@ export function PeopleTable({ people, mayChange }: PeopleTableProps) {
   const { t } = useWords();
   const me = useSession().data?.account?.id;
   const [leaving, setLeaving] = useState<PersonInHouseView | null>(null);
+  const keepers = people.filter(({ role }) => role === 'owner').length;
   const columns = ['name', 'role', 'email', ...(mayChange ? (['action'] as const) : [])] as const;
   return (
     <>
-      <Table label={t('people.list')} hideLabel headings={columns.map((key) => t(`people.${key}`))}>
+      <Table
+        label={t('people.list')}
+        hideLabel
+        headings={columns.map((key) => t(`people.${key}`))}
+        onPhone="blocks"
+      >
         {people.map((person) => (
           <tr key={person.id}>
             <th scope="row">
@@ -32,12 +38,16 @@ export function PeopleTable({ people, mayChange }: PeopleTableProps) {
             <td>{person.email ?? t('common.none')}</td>
             {mayChange ? (
               <td>
-                <Button
-                  aria-label={t('people.removeNamed', { name: person.name })}
-                  onPress={() => setLeaving(person)}
-                >
-                  {t('common.remove')}
-                </Button>
+                {person.role === 'owner' && keepers === 1 ? (
+                  <span className="soft">{t('people.onlyOne')}</span>
+                ) : (
+                  <Button
+                    aria-label={t('people.removeNamed', { name: person.name })}
+                    onPress={() => setLeaving(person)}
+                  >
+                    {t('common.remove')}
+                  </Button>
+                )}
               </td>
             ) : null}
           </tr>
