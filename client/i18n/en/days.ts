@@ -4,6 +4,8 @@ export const days = {
   next: 'Closes next',
   nextNone:
     'No covering is planned. Say what will cover the frame and when, and this page counts what is still missing.',
+  nextAllClosed:
+    'Every planned covering has closed. Plan the next one, if more of the frame will be covered.',
   plan: 'Plan a covering',
   wholeReport: 'To the closing report',
   noDay: 'no day yet',

@@ -13,7 +13,9 @@ export function NextClosings({ report }: { report: ClosingReportView }) {
   const open = nextClosings(report);
   if (open.length === 0) {
     const plan = <LinkButton to={`/houses/${house}/coverings/new`}>{t('days.plan')}</LinkButton>;
-    return <EmptyState title={t('days.nextNone')} action={plan} />;
+    // What is planned or has closed is in the report, even where it hides nothing.
+    const title = report.days.length === 0 ? t('days.nextNone') : t('days.nextAllClosed');
+    return <EmptyState title={title} action={plan} />;
   }
   return (
     <>
