@@ -32,6 +32,7 @@ export function AgreeToImport({ table, choices, preview, isSettled, onDone }: Ag
     // Whether it went through or the schedule had changed: everything shown of the house is stale now.
     onSettled: () => client.invalidateQueries({ queryKey: keys.allOf(house) }),
   });
+  const isNothing = whyNothing(preview) !== null;
   const obstacle = obstacleOf(preview, choices);
   const hasChanged =
     run.error instanceof ProblemError && run.error.problem.code === 'schedule-changed-since-preview';
@@ -43,12 +44,12 @@ export function AgreeToImport({ table, choices, preview, isSettled, onDone }: Ag
         <ProblemNotice error={run.error} />
       )}
       {obstacle ? <Notice>{t(`schedule.cannot.${obstacle}`)}</Notice> : null}
-      <p className="soft">{t('schedule.agreeHint')}</p>
+      {isNothing ? null : <p className="soft">{t('schedule.agreeHint')}</p>}
       <div className="row">
         <Button
           look="act"
           isPending={run.isPending}
-          isDisabled={!isSettled || obstacle !== null || whyNothing(preview) !== null}
+          isDisabled={!isSettled || obstacle !== null || isNothing}
           onPress={() => run.mutate(preview.digest)}
         >
           {t('schedule.agree')}

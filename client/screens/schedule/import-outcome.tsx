@@ -28,7 +28,7 @@ export function ImportOutcome({ preview }: { preview: SchedulePreviewView }) {
       <OutcomeList title={t('schedule.outcome.changed', { count: changed.length })} items={changed}>
         {(change) => <ChangedMember change={change} />}
       </OutcomeList>
-      <p className="soft">{t('schedule.outcome.unchanged', { count: unchanged })}</p>
+      {unchanged > 0 ? <p className="soft">{t('schedule.outcome.unchanged', { count: unchanged })}</p> : null}
     </section>
   );
 }
