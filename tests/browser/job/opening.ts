@@ -102,6 +102,13 @@ export function opening(job: Job): void {
       'Wed, 11 Jul 2001',
       'Without a date',
     ]);
+    await link(page, t('photos.list.toUndated', { count: 1 })).waitFor();
+    // On the bench one walks on in order of capture.
+    await page.getByRole('region', { name: 'Tue, 5 May 2020' }).getByRole('link').click();
+    await page.getByText(t('bench.place', { at: '3', total: '4' })).waitFor();
+    await link(page, t('bench.previous')).click();
+    await page.getByText(t('bench.place', { at: '2', total: '4' })).waitFor();
+    await goTo(page, t, 'photos');
     await chooseFiles(page, button(page, t('photos.choose')), [deck]);
     await page.getByText('Finished: 4 added, 1 already here, 1 refused, 0 not sent.').waitFor();
     await eventually(() => tiles.count()).toBe(4);
