@@ -30,7 +30,7 @@ export const schedule = {
     note: '備考',
   },
   problems: {
-    title_other: '表の中に直すところが{{count, number}}か所',
+    title_other: '表の中に直すところが{{count, number}}件',
     line: '行',
     column: '列',
     value: '値',
@@ -53,13 +53,13 @@ export const schedule = {
     keep: 'そのままにする',
     retire: '除外済みにする（この表が部材表のすべて）',
     none: '部材表の部材はすべて表にあります。除外されるものはありません。',
-    warning_other: 'この建物の部材{{all, number}}のうち、{{count, number}}が除外済みになります。',
+    warning_other: 'この建物の部材{{all, number}}本のうち、{{count, number}}本が除外済みになります。',
     onlyWhole:
-      '除外した部材は、ふさぐ前の確認から外れます。表に建物全体の部材が入っているときだけ行ってください。一部だけの表なら「そのままにする」を選んでください。',
+      '除外した部材は、隠蔽前の確認表から外れます。表に建物全体の部材が入っているときだけ行ってください。一部だけの表なら「そのままにする」を選んでください。',
     list: '除外済みになる部材',
-    tagged_other: 'そのうち{{count, number}}には写真への記入があります。履歴は残ります。',
+    tagged_other: 'そのうち{{count, number}}本には写真への記入があります。履歴は残ります。',
     hidden_other:
-      'そのうち{{count, number}}は隠蔽工事に入っています。除外すると、その工事で記録を求められなくなります。',
+      'そのうち{{count, number}}本は隠蔽工事に入っています。除外すると、その工事で記録を求められなくなります。',
   },
   nothing: {
     noRows:
