@@ -1,7 +1,8 @@
 import type { Answer, BodyInput, PathParameters, QueryInput, RouteName } from '#domain/contract/routes';
 import { addressOf } from './address.ts';
-import { OfflineError, ProblemError, isProblem, unexplainedProblem } from './errors.ts';
+import { OfflineError } from './errors.ts';
 import { PATHS } from './paths.ts';
+import { refusal } from './session-end.ts';
 
 export { OfflineError, ProblemError } from './errors.ts';
 
@@ -24,7 +25,7 @@ export async function call<N extends RouteName>(name: N, args: CallArguments<N> 
   });
   const answer = await readJson(response);
   if (response.ok) return answer as Answer<N>;
-  throw new ProblemError(isProblem(answer) ? answer : unexplainedProblem(response.status));
+  throw refusal(response.status, answer);
 }
 
 function bodyOf<N extends RouteName>(args: CallArguments<N>): RequestInit {

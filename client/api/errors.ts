@@ -27,3 +27,7 @@ export function isProblem(value: unknown): value is Problem {
     typeof value === 'object' && value !== null && 'code' in value && 'status' in value && 'params' in value
   );
 }
+
+export function isSignedOut(error: unknown): boolean {
+  return error instanceof ProblemError && error.problem.code === 'not-signed-in';
+}

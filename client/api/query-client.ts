@@ -1,6 +1,7 @@
 import { QueryCache, QueryClient } from '@tanstack/react-query';
-import { OfflineError, ProblemError } from './errors.ts';
-import { keys } from './keys.ts';
+import { OfflineError, isSignedOut } from './errors.ts';
+import { sessionEnd } from './session-end.ts';
+import { endSession } from './use-session.ts';
 
 /** `networkMode: 'always'`: the server may stand on the site's own network while the internet is away. */
 export function createQueryClient(): QueryClient {
@@ -8,8 +9,8 @@ export function createQueryClient(): QueryClient {
     queryCache: new QueryCache({
       onError: (error, query) => {
         // Not while something is on screen: leaving it would lose what is being typed there.
-        if (isSignedOut(error) && query.state.data === undefined)
-          client.setQueryData(keys.session, { account: null });
+        if (isSignedOut(error) && query.state.data === undefined && sessionEnd.state() === 'ended')
+          endSession(client);
       },
     }),
     defaultOptions: {
@@ -22,8 +23,4 @@ export function createQueryClient(): QueryClient {
     },
   });
   return client;
-}
-
-function isSignedOut(error: unknown): boolean {
-  return error instanceof ProblemError && error.problem.code === 'not-signed-in';
 }

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import type { UseQueryResult } from '@tanstack/react-query';
+import { isSignedOut } from '../api/errors.ts';
 import { useWords } from '../i18n/use-words.ts';
 import { Button } from './button.tsx';
 import { ProblemNotice } from './notice.tsx';
@@ -17,9 +18,11 @@ export function QueryState<T>({ query, children }: QueryStateProps<T>) {
   if (query.data === undefined) {
     return query.isError ? <ProblemNotice error={query.error} actions={retry} /> : <Spinner />;
   }
+  // That nobody is signed in any more is said once for the whole window.
+  const isWorthSaying = query.isError && !isSignedOut(query.error);
   return (
     <>
-      {query.isError ? <ProblemNotice error={query.error} actions={retry} /> : null}
+      {isWorthSaying ? <ProblemNotice error={query.error} actions={retry} /> : null}
       {children(query.data)}
     </>
   );

@@ -2,8 +2,10 @@ import { useEffect, useRef } from 'react';
 import { I18nProvider } from 'react-aria-components';
 import { Outlet, ScrollRestoration, useLocation, useNavigation } from 'react-router';
 import { LOCALES } from '../i18n/format.ts';
+import { useSharedSession } from '../api/use-session.ts';
 import { useWords } from '../i18n/use-words.ts';
 import { Header } from './header.tsx';
+import { SignedOutNotice } from './signed-out-notice.tsx';
 
 const CONTENT = 'content';
 
@@ -12,6 +14,7 @@ export function Frame() {
   const { t, lang } = useWords();
   const { pathname } = useLocation();
   const isLoading = useNavigation().state === 'loading';
+  useSharedSession();
   const main = useRef<HTMLElement>(null);
   const shown = useRef(pathname);
   useEffect(() => {
@@ -28,6 +31,7 @@ export function Frame() {
       <main id={CONTENT} ref={main} tabIndex={-1} className="content" aria-busy={isLoading}>
         <Outlet />
       </main>
+      <SignedOutNotice />
       <ScrollRestoration />
     </I18nProvider>
   );

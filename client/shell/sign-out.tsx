@@ -1,7 +1,10 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useNavigate } from 'react-router';
 import { call } from '../api/call.ts';
-import { keys } from '../api/keys.ts';
+import { isSignedOut } from '../api/errors.ts';
+import { noteAccount } from '../api/noted-account.ts';
+import { sessionEnd } from '../api/session-end.ts';
+import { endSession } from '../api/use-session.ts';
 import { problemSentence } from '../i18n/problem-sentence.ts';
 import { useWords } from '../i18n/use-words.ts';
 import { leaveThen } from '../parts/unsaved.tsx';
@@ -11,12 +14,21 @@ export function SignOut() {
   const client = useQueryClient();
   const navigate = useNavigate();
   const signOut = useMutation({
-    mutationFn: () => call('signOut'),
+    mutationFn: async () => {
+      // What is still being asked would be answered by 'not signed in', which nobody need be told now.
+      sessionEnd.leave();
+      await client.cancelQueries();
+      await call('signOut').catch((error: unknown) => {
+        if (!isSignedOut(error)) throw error;
+      });
+    },
+    onError: () => sessionEnd.signedIn(),
     onSuccess: async () => {
       // Nothing of the houses may stay in memory for the next person at this device.
       await navigate('/sign-in');
       client.clear();
-      client.setQueryData(keys.session, { account: null });
+      noteAccount(null);
+      endSession(client);
     },
   });
   return (

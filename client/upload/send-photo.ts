@@ -1,6 +1,7 @@
 import type { UploadOutcome } from '#domain/contract/views';
 import { addressOf } from '../api/address.ts';
-import { OfflineError, ProblemError, isProblem, unexplainedProblem } from '../api/errors.ts';
+import { OfflineError, ProblemError, unexplainedProblem } from '../api/errors.ts';
+import { refusal } from '../api/session-end.ts';
 
 /**
  * Sends one file. By XMLHttpRequest, since fetch does not tell how much of a body has left.
@@ -33,7 +34,7 @@ function post(address: string, file: File, progress: (sent: number) => void): Pr
 /** Exported for its tests: `text` is the answer to one file. */
 export function readOutcome(status: number, text: string): UploadOutcome {
   const answer = parse(text);
-  if (status !== 201) throw new ProblemError(isProblem(answer) ? answer : unexplainedProblem(status));
+  if (status !== 201) throw refusal(status, answer);
   const [outcome] = (answer as { results?: UploadOutcome[] } | undefined)?.results ?? [];
   if (!outcome) throw new ProblemError(unexplainedProblem(500));
   return outcome;

@@ -1,5 +1,7 @@
 export const account = {
   signIn: {
+    again:
+      'You were signed out. Sign in and you come back to where you were; what waits on this device is kept.',
     title: 'Sign in',
     lead: 'Arakabe keeps the photo record of a timber frame: which piece each picture shows, what is still missing before it disappears, and the history that stays.',
     email: 'E-mail',

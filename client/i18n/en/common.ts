@@ -9,6 +9,9 @@ export const common = {
   languageName: { en: 'English', ja: '日本語' },
   signIn: 'Sign in',
   signOut: 'Sign out',
+  signedOut: 'You are not signed in any more. What you see stays here; to go on, sign in again.',
+  otherAccount:
+    '{{name}} is signed in in this browser now. What is said from here on is said in that name; what another person has not sent yet is kept and held back.',
   account: 'Account',
   menu: 'Menu',
   houseMenu: 'Parts of this record',

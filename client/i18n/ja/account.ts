@@ -3,6 +3,8 @@ import type { account as english } from '../en/account.ts';
 
 export const account = {
   signIn: {
+    again:
+      'サインインが切れました。サインインすると元のページに戻ります。この端末で送信を待っている記入は残っています。',
     title: 'サインイン',
     lead: '荒壁は木組みの写真記録です。どの写真にどの部材が写り、隠れる前に何の記録が足りないかを示し、部材ごとの履歴を残します。',
     email: 'メールアドレス',

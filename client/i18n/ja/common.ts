@@ -12,6 +12,10 @@ export const common = {
   languageName: { en: 'English', ja: '日本語' },
   signIn: 'サインイン',
   signOut: 'サインアウト',
+  signedOut:
+    'サインインが切れました。表示中の内容はそのまま残っています。続けるには、もう一度サインインしてください。',
+  otherAccount:
+    'このブラウザーには今、{{name}} さんがサインインしています。これからの記入は {{name}} さんの名前になります。ほかの人のまだ送れていない記入は、送らずに残してあります。',
   account: 'アカウント',
   menu: 'メニュー',
   houseMenu: 'この建物の記録',

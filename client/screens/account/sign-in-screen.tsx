@@ -2,12 +2,11 @@ import { useState, type FormEvent } from 'react';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { Navigate, useLocation } from 'react-router';
 import { call } from '../../api/call.ts';
-import { keys } from '../../api/keys.ts';
-import { useSession } from '../../api/use-session.ts';
+import { beginSession, useSession, useSessionState } from '../../api/use-session.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { Field } from '../../parts/field.tsx';
-import { ProblemNotice } from '../../parts/notice.tsx';
+import { Notice, ProblemNotice } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
 import { cameFrom } from './came-from.ts';
 import { looksLikeEmail } from './credentials.ts';
@@ -17,12 +16,13 @@ export function SignInScreen() {
   const client = useQueryClient();
   const location = useLocation();
   const session = useSession();
+  const isBack = useSessionState() === 'ended';
   const [email, setEmail] = useState('');
   const [password, setPassword] = useState('');
   const [tried, setTried] = useState(false);
   const signIn = useMutation({
     mutationFn: () => call('signIn', { body: { email: email.trim(), password } }),
-    onSuccess: (answer) => client.setQueryData(keys.session, answer),
+    onSuccess: (answer) => beginSession(client, answer),
   });
   const submit = (event: FormEvent) => {
     event.preventDefault();
@@ -32,6 +32,7 @@ export function SignInScreen() {
   if (session.data?.account) return <Navigate to={cameFrom(location.state)} replace />;
   return (
     <Page title={t('account.signIn.title')} lead={t('account.signIn.lead')}>
+      {isBack ? <Notice>{t('account.signIn.again')}</Notice> : null}
       <form className="form" onSubmit={submit} noValidate>
         <Field
           label={t('account.signIn.email')}
