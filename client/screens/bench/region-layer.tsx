@@ -1,9 +1,10 @@
-import { useLayoutEffect, useRef, type RefObject } from 'react';
+import { useLayoutEffect, useMemo, useRef, useState, type RefObject } from 'react';
 import { useWords } from '../../i18n/use-words.ts';
 import type { BenchState } from './bench-state.ts';
 import { boxInHand } from './bench-state.ts';
 import type { BenchTag } from './bench-tags.ts';
 import { DraftShape, OpenOutline } from './draft-shape.tsx';
+import { placeLabels } from './place-labels.ts';
 import { SHEET, bySize, regionPath } from './region-shape.ts';
 import { TagShape } from './tag-shape.tsx';
 import type { View } from './viewer.ts';
@@ -18,26 +19,40 @@ export interface RegionLayerProps {
   onSelect: (tag: string) => void;
 }
 
+/** Labels find their places anew once the picture has come to rest. */
+const REST_MS = 80;
+const CORNER = [0, 0] as const;
+
 /** The regions over the picture. */
 export function RegionLayer({ bench, tags, tallness, follow, firstView, onSelect }: RegionLayerProps) {
   const { t } = useWords();
   const svg = useRef<SVGSVGElement>(null);
   const sheet = useRef<SVGGElement>(null);
+  const [seenWidth, setSeenWidth] = useState(() => firstView().width);
   useLayoutEffect(() => {
+    let rest: ReturnType<typeof setTimeout> | undefined;
     const move = ({ x, y, width }: View) => {
       const scale = width / SHEET;
       sheet.current?.setAttribute('transform', `translate(${x} ${y}) scale(${scale})`);
       svg.current?.style.setProperty('--inverse', String(1 / scale));
+      clearTimeout(rest);
+      rest = setTimeout(() => setSeenWidth(width), REST_MS);
     };
     follow.current = move;
     move(firstView());
     return () => {
+      clearTimeout(rest);
       follow.current = null;
     };
   }, [follow, firstView]);
   const { draft, corners } = bench.work;
   const box = boxInHand(bench);
-  const standing = tags.filter((tag) => tag.state === 'standing' && tag.id !== draft?.replaces);
+  const replaced = draft?.replaces ?? null;
+  const standing = useMemo(
+    () => bySize(tags.filter((tag) => tag.state === 'standing' && tag.id !== replaced)),
+    [tags, replaced],
+  );
+  const labels = useMemo(() => placeLabels(standing, seenWidth, tallness), [standing, seenWidth, tallness]);
   return (
     <svg
       ref={svg}
@@ -46,11 +61,12 @@ export function RegionLayer({ bench, tags, tallness, follow, firstView, onSelect
       aria-label={t('bench.picture')}
     >
       <g ref={sheet}>
-        {bySize(standing).map((tag) => (
+        {standing.map((tag) => (
           <TagShape
             key={tag.id}
             tag={tag}
             tallness={tallness}
+            labelAt={labels.get(tag.id) ?? CORNER}
             isSelected={tag.id === bench.selected}
             onSelect={() => onSelect(tag.id)}
           />

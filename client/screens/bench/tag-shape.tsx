@@ -7,12 +7,14 @@ import { onSheet, regionPath } from './region-shape.ts';
 export interface TagShapeProps {
   tag: BenchTag;
   tallness: number;
+  /** Where its label goes, in pixels from the corner of the region. */
+  labelAt: readonly [number, number];
   isSelected: boolean;
   onSelect: () => void;
 }
 
 /** A tag in the picture: its outline, its mark, and its stage in strokes of 正. */
-export function TagShape({ tag, tallness, isSelected, onSelect }: TagShapeProps) {
+export function TagShape({ tag, tallness, labelAt, isSelected, onSelect }: TagShapeProps) {
   const { t } = useWords();
   const { mark, stage, by, region } = tag;
   const path = regionPath(region, tallness);
@@ -34,12 +36,18 @@ export function TagShape({ tag, tallness, isSelected, onSelect }: TagShapeProps)
     >
       <path className="bench-halo" d={path} />
       <path className="bench-line" d={path} />
-      <TagLabel tag={tag} tallness={tallness} />
+      <TagLabel tag={tag} tallness={tallness} at={labelAt} />
     </g>
   );
 }
 
-function TagLabel({ tag: { mark, stage, region }, tallness }: { tag: BenchTag; tallness: number }) {
+interface TagLabelProps {
+  tag: BenchTag;
+  tallness: number;
+  at: readonly [number, number];
+}
+
+function TagLabel({ tag: { mark, stage, region }, tallness, at: [dx, dy] }: TagLabelProps) {
   const { x, y } = boundingBox(region);
   const [left, top] = onSheet([x, y], tallness);
   const strokes = strokeStates(stage, null).flatMap((state, i) =>
@@ -49,7 +57,9 @@ function TagLabel({ tag: { mark, stage, region }, tallness }: { tag: BenchTag; t
     <g
       className="bench-label"
       aria-hidden="true"
-      style={{ transform: `translate(${left}px, ${top}px) scale(var(--inverse, 1))` }}
+      style={{
+        transform: `translate(${left}px, ${top}px) scale(var(--inverse, 1)) translate(${dx}px, ${dy}px)`,
+      }}
     >
       <g transform="translate(3 3) scale(0.6)">
         <path className="bench-label-under" d={strokes.join('')} />
