@@ -105,6 +105,29 @@ describeInBrowser('on a phone, in Japanese', () => {
     });
   });
 
+  it.each([PHONE.viewport, { width: 844, height: 390 }, { width: 1024, height: 600 }, NARROW])(
+    'gives the picture half of a window of $width × $height, and thumbs their room',
+    async (viewport) => {
+      await page.setViewportSize(viewport);
+      await openScreen(page, `${site.things.house}/photos/${site.photos.cranes}`);
+      await stageOf(page, t).waitFor();
+      const seen = await stageOf(page, t).evaluate((stage) => {
+        const { top, bottom } = stage.getBoundingClientRect();
+        return (Math.min(bottom, window.innerHeight) - Math.max(top, 0)) / window.innerHeight;
+      });
+      expect(seen).toBeGreaterThanOrEqual(0.5);
+      // WCAG 2.2, 2.5.5 asks for 44 CSS pixels.
+      const small = await page.locator('.bench-tools button:visible').evaluateAll((all) =>
+        all.flatMap((one) => {
+          const { width, height } = one.getBoundingClientRect();
+          return width < 44 || height < 44 ? [`${one.textContent}: ${width} × ${height}`] : [];
+        }),
+      );
+      expect(small).toEqual([]);
+      await page.setViewportSize(PHONE.viewport);
+    },
+  );
+
   it('reports in Japanese what is missing', async () => {
     await goTo(page, t, 'report');
     await page.getByText(t('report.whole', { hidden: 3, onRecord: 1, gaps: 2, lost: 0 })).waitFor();

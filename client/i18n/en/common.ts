@@ -5,6 +5,7 @@ export const common = {
   tryAgain: 'Try again',
   youAreHere: 'You are here',
   skip: 'Skip to the content',
+  skipToPicture: 'Skip to the picture',
   language: 'Language',
   languageName: { en: 'English', ja: '日本語' },
   signIn: 'Sign in',

@@ -8,6 +8,7 @@ export const common = {
   tryAgain: 'もう一度',
   youAreHere: '現在の場所',
   skip: '本文へ',
+  skipToPicture: '写真へ移る',
   language: '言語',
   languageName: { en: 'English', ja: '日本語' },
   signIn: 'サインイン',

@@ -1,8 +1,9 @@
 import type { RefObject } from 'react';
 import { useWords } from '../../i18n/use-words.ts';
-import { TOOLS, isEmpty, type Tool } from './bench-state.ts';
+import { TOOLS, isEmpty } from './bench-state.ts';
 import { boxInView } from './box-in-view.ts';
 import type { Desk, DeskEvent } from './desk-state.ts';
+import { ToolSign, type Sign } from './tool-sign.tsx';
 import type { Viewer } from './viewer.ts';
 
 export interface ToolBarProps {
@@ -13,20 +14,17 @@ export interface ToolBarProps {
   focusOn: (selector: string) => void;
 }
 
-/** How each tool looks: a hand's way over the picture. */
-const SIGNS: Readonly<Record<Tool, string>> = {
-  look: 'M12 3v18M3 12h18M12 3l-2.5 3M12 3l2.5 3M12 21l-2.5-3M12 21l2.5-3M3 12l3-2.5M3 12l3 2.5M21 12l-3-2.5M21 12l-3 2.5',
-  rectangle: 'M4 6h16v12H4z',
-  polygon: 'M5 19L3 8l8-5 10 7-4 10z',
-  tap: 'M9 9h6v6H9zM12 2v4M12 18v4M2 12h4M18 12h4',
-};
-
 /** Nothing comes or goes here while one draws: that would move the picture under the hand. */
 export function ToolBar({ desk: { bench }, tell, tallness, viewer, focusOn }: ToolBarProps) {
   const { t } = useWords();
   const { work, past, future, tool } = bench;
+  const boxInMiddle = () => {
+    tell({ type: 'box-in-middle', ...boxInView(viewer.current, tallness) });
+    focusOn('[data-hit=draft]');
+  };
+  const isChange = (work.draft?.replaces ?? null) !== null;
   return (
-    <div className="bench-tools">
+    <div className="bench-tools" data-tool={tool}>
       <div className="bench-tool-row" role="group" aria-label={t('bench.tool.title')}>
         {TOOLS.map((name) => (
           <button
@@ -36,41 +34,62 @@ export function ToolBar({ desk: { bench }, tell, tallness, viewer, focusOn }: To
             aria-pressed={tool === name}
             onClick={() => tell({ type: 'choose-tool', tool: name })}
           >
-            <svg viewBox="0 0 24 24" aria-hidden="true">
-              <path d={SIGNS[name]} />
-            </svg>
+            <ToolSign sign={name} />
             {t(`bench.tool.${name}`)}
           </button>
         ))}
       </div>
-      <div className="bench-tool-row">
-        <Plain label={t('bench.undo')} isOff={past.length === 0} onPress={() => tell({ type: 'undo' })} />
-        <Plain label={t('bench.redo')} isOff={future.length === 0} onPress={() => tell({ type: 'redo' })} />
-        <Plain
-          label={t('bench.boxInMiddle')}
-          onPress={() => {
-            tell({ type: 'box-in-middle', ...boxInView(viewer.current, tallness) });
-            focusOn('[data-hit=draft]');
-          }}
-        />
-        <Plain label={t('bench.zoom.in')} onPress={() => viewer.current?.zoom('in')} />
-        <Plain label={t('bench.zoom.out')} onPress={() => viewer.current?.zoom('out')} />
-        <Plain label={t('bench.zoom.all')} onPress={() => viewer.current?.zoom('all')} />
-        <Plain
-          label={t('bench.closeOutline')}
+      <div className="bench-tool-row bench-acts">
+        <Act sign="undo" isOff={past.length === 0} onPress={() => tell({ type: 'undo' })} />
+        <Act sign="redo" isOff={future.length === 0} onPress={() => tell({ type: 'redo' })} />
+        <Act sign="boxInMiddle" onPress={boxInMiddle} />
+        <Act sign="in" onPress={() => viewer.current?.zoom('in')} />
+        <Act sign="out" onPress={() => viewer.current?.zoom('out')} />
+        <Act sign="all" onPress={() => viewer.current?.zoom('all')} />
+        <Act
+          sign="closeOutline"
           isOff={work.corners.length < 3}
           onPress={() => tell({ type: 'close-outline', reach: [0, 0] })}
         />
-        <Plain label={t('bench.drop')} isOff={isEmpty(work)} onPress={() => tell({ type: 'drop' })} />
+        <Act
+          sign={isChange ? 'leave' : 'drop'}
+          isOff={isEmpty(work)}
+          onPress={() => tell({ type: 'drop' })}
+        />
       </div>
     </div>
   );
 }
 
-function Plain({ label, isOff = false, onPress }: { label: string; isOff?: boolean; onPress: () => void }) {
+type ActSign = Exclude<Sign, (typeof TOOLS)[number]>;
+
+const NAMES = {
+  undo: 'bench.undo',
+  redo: 'bench.redo',
+  boxInMiddle: 'bench.boxInMiddle',
+  in: 'bench.zoom.in',
+  out: 'bench.zoom.out',
+  all: 'bench.zoom.all',
+  closeOutline: 'bench.closeOutline',
+  drop: 'bench.drop',
+  leave: 'bench.leave',
+} as const satisfies Record<ActSign, string>;
+
+/** One short word to be read, the whole name to be heard and on hovering. */
+function Act({ sign, isOff = false, onPress }: { sign: ActSign; isOff?: boolean; onPress: () => void }) {
+  const { t } = useWords();
+  const name = t(NAMES[sign]);
   return (
-    <button type="button" className="bench-plain" disabled={isOff} onClick={onPress}>
-      {label}
+    <button
+      type="button"
+      className={`bench-plain bench-act-${sign}`}
+      disabled={isOff}
+      aria-label={name}
+      title={name}
+      onClick={onPress}
+    >
+      <ToolSign sign={sign} />
+      {t(`bench.short.${sign}`)}
     </button>
   );
 }
