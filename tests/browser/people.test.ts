@@ -87,6 +87,14 @@ describeInBrowserOverBothDatabases('several people', (make) => {
     await keeper.reload();
     await pictureDrawn(keeper, t);
     await eventually(() => tagRow(keeper, t, 'い一').count()).toBe(2);
+    // Each of the two is told of the other, here and to whoever reads the member's history.
+    const told = keeper.getByText(/^Two statements stand from the same earlier tag/);
+    expect(await tagRow(keeper, t, 'い一').filter({ has: told }).count()).toBe(2);
+    await tagRow(keeper, t, 'い一')
+      .filter({ hasText: /Beside this one stands: い一, cut \(Ren/ })
+      .waitFor();
+    await keeper.goto(`${site.things.house}/members/${encodeURIComponent('い一')}`);
+    await eventually(() => told.count()).toBe(2);
   });
 
   it('shows nothing of a house to a stranger, not even that it is there', async () => {

@@ -7,6 +7,7 @@ import type { BenchTag } from './bench-tags.ts';
 import type { DeskEvent } from './desk-state.ts';
 import { EndedRow } from './ended-row.tsx';
 import type { MemberIndex } from './member-index.ts';
+import { rivalsOf } from './rivals.ts';
 import { TagRow } from './tag-row.tsx';
 
 export interface TagListProps {
@@ -26,6 +27,7 @@ export function TagList({ tags, index, selected, tell, onWithdraw, focusOn }: Ta
     () => tags.filter((tag) => tag.state === 'standing').sort((a, b) => compareMarks(a.mark, b.mark)),
     [tags],
   );
+  const rivals = useMemo(() => rivalsOf(tags), [tags]);
   const ended = tags.filter((tag) => tag.state !== 'standing');
   const toWords = () => focusOn('.mark-field input');
   return (
@@ -34,26 +36,30 @@ export function TagList({ tags, index, selected, tell, onWithdraw, focusOn }: Ta
       {standing.length === 0 ? (
         <EmptyState title={t('bench.list.none')}>{t('bench.list.noneText')}</EmptyState>
       ) : (
-        <ul className="plain-list bench-tags">
-          {standing.map((tag) => (
-            <TagRow
-              key={tag.id}
-              tag={tag}
-              member={index.byMark.get(tag.mark)}
-              isSelected={tag.id === selected}
-              onSelect={() => tell({ type: 'select', tag: tag.id })}
-              onChange={() => {
-                tell({ type: 'change', tag });
-                toWords();
-              }}
-              onAlso={() => {
-                tell({ type: 'also-here', region: tag.region });
-                toWords();
-              }}
-              onWithdraw={() => onWithdraw(tag)}
-            />
-          ))}
-        </ul>
+        <>
+          <p className="soft bench-hint">{t('bench.list.alsoMeans')}</p>
+          <ul className="plain-list bench-tags">
+            {standing.map((tag) => (
+              <TagRow
+                key={tag.id}
+                tag={tag}
+                member={index.byMark.get(tag.mark)}
+                rivals={rivals.get(tag.id) ?? []}
+                isSelected={tag.id === selected}
+                onSelect={() => tell({ type: 'select', tag: tag.id })}
+                onChange={() => {
+                  tell({ type: 'change', tag });
+                  toWords();
+                }}
+                onAlso={() => {
+                  tell({ type: 'also-here', region: tag.region });
+                  toWords();
+                }}
+                onWithdraw={() => onWithdraw(tag)}
+              />
+            ))}
+          </ul>
+        </>
       )}
       {ended.length > 0 ? (
         <Checkbox isSelected={showsEnded} onChange={setShowsEnded}>

@@ -7,10 +7,13 @@ import { Button } from '../../parts/button.tsx';
 import { StageName } from '../../parts/stage-name.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import type { BenchTag } from './bench-tags.ts';
+import { RivalsNote } from './rivals-note.tsx';
 
 export interface TagRowProps {
   tag: BenchTag;
   member: MemberView | undefined;
+  /** Other tags that stand for the same earlier one. */
+  rivals: readonly BenchTag[];
   isSelected: boolean;
   onSelect: () => void;
   onChange: () => void;
@@ -19,7 +22,8 @@ export interface TagRowProps {
 }
 
 /** A tag that stands, with what can be done about it. */
-export function TagRow({ tag, member, isSelected, onSelect, onChange, onAlso, onWithdraw }: TagRowProps) {
+export function TagRow(props: TagRowProps) {
+  const { tag, member, rivals, isSelected, onSelect, onChange, onAlso, onWithdraw } = props;
   const { t, lang } = useWords();
   const { mark } = tag;
   return (
@@ -30,6 +34,7 @@ export function TagRow({ tag, member, isSelected, onSelect, onChange, onAlso, on
         <StageName stage={tag.stage} track={member?.track ?? null} />
       </button>
       <TagRemarks tag={tag} />
+      <RivalsNote rivals={rivals} />
       <div className="row bench-row-acts">
         <Button aria-label={t('bench.list.changeNamed', { mark })} onPress={onChange}>
           {t('bench.list.change')}

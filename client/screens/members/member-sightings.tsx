@@ -7,6 +7,8 @@ import { LinkButton } from '../../parts/button.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
 import { StageName } from '../../parts/stage-name.tsx';
 import { useHouse } from '../../shell/use-house.ts';
+import { RivalsNote } from '../bench/rivals-note.tsx';
+import { rivalsOf } from '../bench/rivals.ts';
 
 type Sighting = MemberHistoryView['sightings'][number];
 
@@ -21,18 +23,24 @@ export function MemberSightings({ sightings }: { sightings: readonly Sighting[] 
       </EmptyState>
     );
   }
+  const rivals = rivalsOf(sightings.map(({ tag }) => tag));
   return (
     <ul className="sightings plain-list">
       {sightings.map((sighting) => (
         <li key={sighting.tag.id}>
-          <SightingCard sighting={sighting} />
+          <SightingCard sighting={sighting} rivals={rivals.get(sighting.tag.id) ?? []} />
         </li>
       ))}
     </ul>
   );
 }
 
-function SightingCard({ sighting: { tag, fileName, capture, crop } }: { sighting: Sighting }) {
+interface SightingCardProps {
+  sighting: Sighting;
+  rivals: readonly Sighting['tag'][];
+}
+
+function SightingCard({ sighting: { tag, fileName, capture, crop }, rivals }: SightingCardProps) {
   const { t, lang } = useWords();
   const { id: house, zone } = useHouse();
   const when = (instant: string) => formatInstant(instant, zone, lang);
@@ -52,6 +60,7 @@ function SightingCard({ sighting: { tag, fileName, capture, crop } }: { sighting
         {t('members.history.taggedBy', { name: tag.by?.name ?? t('common.nobody'), when: when(tag.at) })}
       </p>
       {tag.note === '' ? null : <p>{tag.note}</p>}
+      <RivalsNote rivals={rivals} />
       <SightingEnd tag={tag} />
     </article>
   );
