@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 import { I18nProvider } from 'react-aria-components';
-import { Outlet, ScrollRestoration, useLocation, useNavigation } from 'react-router';
+import { Outlet, ScrollRestoration, useLocation, useMatch, useNavigation } from 'react-router';
 import { LOCALES } from '../i18n/format.ts';
 import { useSharedSession } from '../api/use-session.ts';
 import { useWords } from '../i18n/use-words.ts';
@@ -27,6 +27,7 @@ export function Frame() {
       <a className="skip-link" href={`#${CONTENT}`}>
         {t('common.skip')}
       </a>
+      <SkipToPicture />
       <Header />
       <main id={CONTENT} ref={main} tabIndex={-1} className="content" aria-busy={isLoading}>
         <Outlet />
@@ -34,5 +35,16 @@ export function Frame() {
       <SignedOutNotice />
       <ScrollRestoration />
     </I18nProvider>
+  );
+}
+
+/** At the bench: past the tools to the picture, where the keys work. */
+function SkipToPicture() {
+  const { t } = useWords();
+  if (!useMatch('/houses/:house/photos/:photo')) return null;
+  return (
+    <a className="skip-link" href="#picture">
+      {t('common.skipToPicture')}
+    </a>
   );
 }

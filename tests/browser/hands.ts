@@ -70,6 +70,9 @@ export async function chooseFiles(page: Page, chooser: Locator, files: readonly 
   await dialog.setFiles([...files]);
 }
 
+export const hasFocus = (element: Locator): Promise<boolean> =>
+  element.evaluate((node) => node === document.activeElement);
+
 /** How many of these pictures have really been drawn. */
 export const drawn = (images: Locator): Promise<number> =>
   images.evaluateAll(

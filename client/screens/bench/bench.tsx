@@ -1,18 +1,18 @@
-import { useEffect, useRef, useState, type KeyboardEvent } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useNavigate } from 'react-router';
 import type { PhotoDetailView } from '#domain/contract/views';
 import type { PhotoFilter } from '../photos/photo-filter.ts';
 import { filterAddress } from '../photos/photo-filter.ts';
-import { keyOrder, type KeyOrder } from './bench-keys.ts';
 import type { BenchTag } from './bench-tags.ts';
 import { KeysHelp } from './keys-help.tsx';
-import { obey, type BenchHands } from './obey.ts';
+import type { BenchHands } from './obey.ts';
 import { PhotoFacts } from './photo-facts.tsx';
 import { PictureStage } from './picture-stage.tsx';
 import { TagForm } from './tag-form.tsx';
 import { TagList } from './tag-list.tsx';
 import { ToolBar } from './tool-bar.tsx';
 import { UnsentNotice } from './unsent-notice.tsx';
+import { focusPicture, useBenchKeys, usePictureFocus } from './use-bench-keys.ts';
 import { useDesk } from './use-desk.ts';
 import { useMembers } from './use-members.ts';
 import { useNeighbours } from './use-neighbours.ts';
@@ -47,8 +47,7 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
   const hasDraft = desk.bench.work.draft !== null;
   const hadDraft = useRef(hasDraft);
   useEffect(() => {
-    if (hadDraft.current && !hasDraft && document.activeElement === document.body)
-      root.current?.querySelector<HTMLElement>('.bench-stage')?.focus({ preventScroll: true });
+    if (hadDraft.current && !hasDraft && document.activeElement === document.body) focusPicture();
     hadDraft.current = hasDraft;
   }, [hasDraft]);
   const hands: BenchHands = {
@@ -62,13 +61,11 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
       if (id) void navigate(`/houses/${photo.house}/photos/${id}${filterAddress(filter)}`);
     },
   };
-  const onKeyDown = (event: KeyboardEvent) => {
-    const order = orderOf(event);
-    if (order && obey(order, hands, event.target as Element)) event.preventDefault();
-  };
+  useBenchKeys(hands);
+  usePictureFocus();
 
   return (
-    <div ref={root} className="bench" onKeyDown={onKeyDown}>
+    <div ref={root} className="bench">
       <div className="bench-left">
         <ToolBar desk={desk} tell={store.tell} tallness={tallness} viewer={viewer} focusOn={focusOn} />
         <PictureStage
@@ -117,14 +114,4 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
       />
     </div>
   );
-}
-
-const FIELDS = 'input:not([type=radio]):not([type=checkbox]), textarea, select';
-
-function orderOf(event: KeyboardEvent): KeyOrder | null {
-  const target = event.target as Element;
-  // A dialog is drawn elsewhere, but its keys bubble to here all the same.
-  if (event.defaultPrevented || event.nativeEvent.isComposing || target.closest('[role=dialog]')) return null;
-  const { key, code, shiftKey: shift, ctrlKey, metaKey, altKey: alt } = event;
-  return keyOrder({ key, code, shift, command: ctrlKey || metaKey, alt }, target.matches(FIELDS));
 }

@@ -1,11 +1,13 @@
 import { useWords } from '../../i18n/use-words.ts';
 
 const KEYS = [
+  'path',
+  'middle',
   'look',
   'box',
-  'middle',
   'polygon',
   'tap',
+  'tab',
   'arrows',
   'grow',
   'stage',

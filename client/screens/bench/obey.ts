@@ -17,7 +17,10 @@ export interface BenchHands {
 
 const DRAFT = '[data-hit=draft]';
 const MARK = '.mark-field input';
-const PICTURE = '.bench-left';
+const PICTURE = '.bench-stage';
+/** Where arrows and Enter have a meaning of their own. */
+const HAS_ARROWS = '[role=radiogroup], [role=listbox], [role=combobox]';
+const HAS_ENTER = 'a, button, summary, label, [role=button]';
 const PAN = 8;
 
 /** Does what a key asked for; false where it means nothing here, so that the browser may have it. */
@@ -32,7 +35,7 @@ export function obey(order: KeyOrder, hands: BenchHands, target: Element): boole
       return true;
     case 'nudge':
     case 'grow':
-      return target.closest(PICTURE) !== null && moveBy(order, hands);
+      return target.closest(HAS_ARROWS) === null && moveBy(order, hands, target);
     case 'box-in-middle':
       store.tell({ type: 'box-in-middle', ...boxInView(viewer(), hands.tallness) });
       hands.focusOn(DRAFT);
@@ -49,9 +52,9 @@ export function obey(order: KeyOrder, hands: BenchHands, target: Element): boole
       store.tell({ type: order.do });
       return true;
     case 'remove':
-      return target.closest(PICTURE) !== null && remove(hands);
+      return remove(hands);
     case 'enter':
-      return target.closest('.bench-stage') !== null && enter(hands);
+      return (target.closest(PICTURE) !== null || target.closest(HAS_ENTER) === null) && enter(hands);
   }
 }
 
@@ -60,15 +63,24 @@ function chosenTag({ store }: BenchHands): BenchTag | undefined {
   return tag?.state === 'standing' ? tag : undefined;
 }
 
-/** The drawing if there is one, else the chosen tag, else the picture. */
-function moveBy(order: Extract<KeyOrder, { do: 'nudge' | 'grow' }>, hands: BenchHands): boolean {
+type Moving = Extract<KeyOrder, { do: 'nudge' | 'grow' }>;
+
+/**
+ * The drawing if there is one, else the chosen tag, else the picture. Away from the picture only what is
+ * meant beyond doubt, and the focus stays there: arrows also scroll the page.
+ */
+function moveBy(order: Moving, hands: BenchHands, target: Element): boolean {
   const { store, viewer } = hands;
-  const tag: TagAtHand | null = chosenTag(hands) ?? null;
+  const isInPicture = target.closest(PICTURE) !== null;
+  const isAtTag = isInPicture || target.closest('.bench-row-selected') !== null;
+  const tag: TagAtHand | null = (isAtTag ? chosenTag(hands) : null) ?? null;
   if (store.get().bench.work.draft ?? tag) {
     store.tell({ type: order.do, by: order.by, tag });
-    hands.focusOn(DRAFT);
-  } else if (order.do === 'nudge') viewer()?.pan([order.by[0] * PAN, order.by[1] * PAN]);
-  return true;
+    if (isInPicture) hands.focusOn(DRAFT);
+    return true;
+  }
+  if (isInPicture && order.do === 'nudge') viewer()?.pan([order.by[0] * PAN, order.by[1] * PAN]);
+  return isInPicture;
 }
 
 function remove(hands: BenchHands): boolean {

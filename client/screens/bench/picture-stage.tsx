@@ -9,6 +9,7 @@ import type { DeskStore } from './desk-store.ts';
 import { pictureLevels } from './picture-levels.ts';
 import { listenToPointers } from './pointers.ts';
 import { RegionLayer } from './region-layer.tsx';
+import { PICTURE_ID } from './use-bench-keys.ts';
 import { createViewer, type View, type Viewer } from './viewer.ts';
 
 export interface PictureStageProps {
@@ -98,6 +99,7 @@ function Picture({ photo, tallness, store, bench, tags, viewer, onDrawn, levels 
   }, [photo.id, tallness, store, viewer]);
   return (
     <div
+      id={PICTURE_ID}
       className="bench-stage"
       style={{ '--tallness': tallness } as CSSProperties}
       tabIndex={0}

@@ -13,7 +13,7 @@ import {
   tagArrived,
   tagRow,
 } from '../bench-hands.ts';
-import { button, field, tick } from '../hands.ts';
+import { button, eventually, field, hasFocus, tick } from '../hands.ts';
 import { photograph } from '../screens.ts';
 import { nameOf, type Job } from './job.ts';
 
@@ -53,11 +53,7 @@ export function tagging(job: Job): void {
   it('tags wholly by keyboard', async () => {
     const { page, t } = job;
     await openOnBench(page, t, nameOf(job, 'deck'));
-    const isOnStage = () => stageOf(page, t).evaluate((stage) => stage === document.activeElement);
-    for (let steps = 0; !(await isOnStage()); steps += 1) {
-      expect(steps, 'Tab never comes to the picture').toBeLessThan(80);
-      await page.keyboard.press('Tab');
-    }
+    await eventually(() => hasFocus(stageOf(page, t))).toBe(true);
     await page.keyboard.press('r');
     await draft(page, t).waitFor();
     const before = await draft(page, t).boundingBox();
