@@ -1,7 +1,6 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useNavigate } from 'react-router';
 import { call } from '../api/call.ts';
-import { isSignedOut } from '../api/errors.ts';
 import { noteAccount } from '../api/noted-account.ts';
 import { sessionEnd } from '../api/session-end.ts';
 import { endSession } from '../api/use-session.ts';
@@ -18,9 +17,7 @@ export function SignOut() {
       // What is still being asked would be answered by 'not signed in', which nobody need be told now.
       sessionEnd.leave();
       await client.cancelQueries();
-      await call('signOut').catch((error: unknown) => {
-        if (!isSignedOut(error)) throw error;
-      });
+      return call('signOut');
     },
     onError: () => sessionEnd.signedIn(),
     onSuccess: async () => {

@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useParams, useSearchParams } from 'react-router';
 import { call } from '../../api/call.ts';
 import { keys } from '../../api/keys.ts';
+import { useSession } from '../../api/use-session.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
@@ -17,6 +18,7 @@ export function BenchScreen() {
   const { t } = useWords();
   const { id: house } = useHouse();
   const { photo = '' } = useParams();
+  const account = useSession().data?.account?.id ?? '';
   const [search] = useSearchParams();
   const filter = readFilter(search);
   const query = useQuery({
@@ -31,7 +33,10 @@ export function BenchScreen() {
       actions={<PhotoTurner house={house} photo={photo} filter={filter} />}
     >
       <QueryState query={query}>
-        {(detail) => <Bench key={detail.id} photo={detail} filter={filter} wanted={search.get('tag')} />}
+        {(detail) => (
+          // Another person's bench has another one's drawings.
+          <Bench key={`${account} ${detail.id}`} photo={detail} filter={filter} wanted={search.get('tag')} />
+        )}
       </QueryState>
     </Page>
   );

@@ -86,6 +86,7 @@ export type BenchEvent =
   | { type: 'nudge' | 'grow'; by: UnitPoint; tag: TagAtHand | null }
   | { type: 'change'; tag: TagAtHand }
   | { type: 'also-here'; region: Region }
+  | { type: 'take-up'; draft: Draft }
   | { type: 'placed' }
   | { type: 'resume'; work: Work };
 
@@ -140,6 +141,8 @@ export function reduceBench(state: BenchState, event: BenchEvent): BenchState {
       };
     case 'also-here':
       return { ...step(state, drawn(event.region)), selected: null };
+    case 'take-up':
+      return { ...step(state, { draft: event.draft, corners: [] }), gesture: null, hover: null };
     case 'placed':
       return { ...state, work: NOTHING, past: [], future: [], gesture: null, hover: null };
     case 'resume':

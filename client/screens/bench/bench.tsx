@@ -28,7 +28,7 @@ export interface BenchProps {
 
 export function Bench({ photo, filter, wanted }: BenchProps) {
   const { index } = useMembers(photo.house);
-  const { store, desk, tags, outboxInUse, place, withdraw } = useDesk(photo, index, wanted);
+  const { store, desk, tags, outboxInUse, said, place, putRight, withdraw } = useDesk(photo, index, wanted);
   const around = useNeighbours(photo.house, photo.id, filter);
   const navigate = useNavigate();
   const [withdrawing, setWithdrawing] = useState<BenchTag | null>(null);
@@ -81,12 +81,21 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
         />
       </div>
       <div className="bench-right">
-        <UnsentNotice house={photo.house} photo={photo.id} inUse={outboxInUse} />
+        <UnsentNotice
+          house={photo.house}
+          photo={photo.id}
+          inUse={outboxInUse}
+          onPutRight={(refused) => {
+            putRight(refused);
+            focusOn('.mark-field input');
+          }}
+        />
         <TagForm
           desk={desk}
           tags={tags}
           index={index}
           tell={store.tell}
+          said={said}
           onPlace={(draft, said) => {
             place(draft, said);
             focusOn('.bench-stage');

@@ -1,5 +1,5 @@
 import type { Stage } from '#domain/frame/stage';
-import { START, reduceBench, type BenchEvent, type BenchState } from './bench-state.ts';
+import { START, reduceBench, type BenchEvent, type BenchState, type Draft } from './bench-state.ts';
 import type { Begun } from './draft-storage.ts';
 
 /** What is being said about the drawing. */
@@ -18,7 +18,11 @@ export interface Desk {
 }
 
 export type DeskEvent =
-  BenchEvent | { type: 'write'; entry: Partial<Entry> } | { type: 'begin-with'; fresh: Entry };
+  | BenchEvent
+  | { type: 'write'; entry: Partial<Entry> }
+  | { type: 'begin-with'; fresh: Entry }
+  /** Something that was said once comes back to the desk, to be said better. */
+  | { type: 'put-right'; draft: Draft; entry: Entry };
 
 export const BLANK: Entry = { mark: '', stage: null, note: '' };
 
@@ -32,6 +36,10 @@ export function openDesk(begun: Begun | null, fresh: Entry, selected: string | n
 export function reduceDesk(desk: Desk, event: DeskEvent, entryOf: (tag: string) => Entry): Desk {
   if (event.type === 'write') return { ...desk, entry: { ...desk.entry, ...event.entry } };
   if (event.type === 'begin-with') return { ...desk, fresh: event.fresh };
+  if (event.type === 'put-right') {
+    const { draft, entry } = event;
+    return { ...desk, bench: reduceBench(desk.bench, { type: 'take-up', draft }), entry };
+  }
   const bench = reduceBench(desk.bench, event);
   if (bench === desk.bench) return desk;
   const now = subject(bench);

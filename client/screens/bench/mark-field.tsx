@@ -8,6 +8,8 @@ import { offeredFor, type MemberIndex } from './member-index.ts';
 export interface MarkFieldProps {
   value: string;
   index: MemberIndex;
+  /** Said below the hint, e.g. that what stands here is only a suggestion. */
+  remark: string;
   error: string | null;
   onWrite: (mark: string) => void;
   /** Enter: with the mark that was picked from the list, or with what stands in the field. */
@@ -20,7 +22,7 @@ const OFFERED = 6;
  * Type part of a member, pick with the arrows, Enter. After the combobox pattern of the ARIA Authoring
  * Practices 1.2; what is offered stays in the page, so that nothing covers the picture on a phone.
  */
-export function MarkField({ value, index, error, onWrite, onEnter }: MarkFieldProps) {
+export function MarkField({ value, index, remark, error, onWrite, onEnter }: MarkFieldProps) {
   const { t } = useWords();
   const id = useId();
   const [at, setAt] = useState(-1);
@@ -54,7 +56,7 @@ export function MarkField({ value, index, error, onWrite, onEnter }: MarkFieldPr
         {t('bench.form.mark')}
       </label>
       <span id={`${id}-d`} className="field-description">
-        {t('bench.form.markHint')}
+        {t('bench.form.markHint')} {remark}
       </span>
       <input
         id={id}

@@ -1,6 +1,6 @@
 import type { BodyInput } from '#domain/contract/routes';
 import type { Problem } from '#domain/contract/problems';
-import { ProblemError } from '../../api/errors.ts';
+import { OfflineError, ProblemError, isSignedOut } from '../../api/errors.ts';
 import type { KeyValueStorage } from './draft-storage.ts';
 
 export type TagFactsInput = Omit<BodyInput<'placeTag'>, 'id'>;
@@ -23,18 +23,24 @@ export interface Unsent {
   readonly refused: Problem | null;
 }
 
+/** Why the last attempt sent nothing: no network, nobody (or somebody else) signed in, or a server that is ill. */
+export type Pause = 'offline' | 'signed-out' | 'server';
+
 export interface OutboxParts {
   readonly house: string;
   /** null where the browser keeps nothing: then it lasts as long as the window. */
   readonly storage: KeyValueStorage | null;
   readonly send: (unsent: Unsent) => Promise<void>;
   readonly now: () => number;
+  /** Whether what is sent now would still be sent in the name of this account. */
+  readonly isStillHere: (account: string) => boolean;
 }
 
 export interface Outbox {
   readonly subscribe: (listener: () => void) => () => void;
   readonly entries: () => readonly Unsent[];
   readonly isKept: () => boolean;
+  readonly pause: () => Pause | null;
   readonly add: (said: Pick<Unsent, 'photo' | 'by' | 'write'>) => void;
   /** Sends what this account has said, in order, until nothing is left or the network is gone. */
   readonly flush: (by: string) => Promise<void>;
@@ -44,15 +50,23 @@ export interface Outbox {
 }
 
 /** What was said but not yet heard by the server. Written down before it is sent, removed once it is accepted. */
-export function createOutbox({ house, storage, send, now }: OutboxParts): Outbox {
+export function createOutbox({ house, storage, send, now, isStillHere }: OutboxParts): Outbox {
   const shelf = createShelf(storage, `arakabe.unsent.${house}.`);
   const listeners = new Set<() => void>();
   let entries = shelf.read();
   let running: Promise<void> | null = null;
+  let pause: Pause | null = null;
 
+  const tell = () => {
+    for (const listener of listeners) listener();
+  };
   const reload = () => {
     entries = shelf.read();
-    for (const listener of listeners) listener();
+    tell();
+  };
+  const rest = (why: Pause | null) => {
+    pause = why;
+    tell();
   };
   const put = (unsent: Unsent) => {
     shelf.put(unsent);
@@ -64,12 +78,22 @@ export function createOutbox({ house, storage, send, now }: OutboxParts): Outbox
   };
   const sendAll = async (by: string) => {
     for (let next = firstOf(entries, by); next; next = firstOf(entries, by)) {
+      // Another window may have signed in as somebody else, with the cookie that this one sends.
+      if (!isStillHere(by)) {
+        rest('signed-out');
+        return;
+      }
       try {
         await send(next);
+        pause = null;
         drop(next.key);
       } catch (error) {
         const problem = finalProblem(error);
-        if (problem === null) return;
+        if (problem === null) {
+          rest(pauseAfter(error));
+          return;
+        }
+        pause = null;
         put({ ...next, refused: problem });
       }
     }
@@ -82,6 +106,7 @@ export function createOutbox({ house, storage, send, now }: OutboxParts): Outbox
     },
     entries: () => entries,
     isKept: shelf.isKept,
+    pause: () => pause,
     add(said) {
       const last = entries.at(-1)?.at ?? 0;
       const key = `${said.write.is}.${said.write.tag}`;
@@ -100,6 +125,11 @@ export function createOutbox({ house, storage, send, now }: OutboxParts): Outbox
 
 const firstOf = (entries: readonly Unsent[], by: string) =>
   entries.find((unsent) => unsent.by === by && unsent.refused === null);
+
+function pauseAfter(error: unknown): Pause {
+  if (isSignedOut(error)) return 'signed-out';
+  return error instanceof OfflineError ? 'offline' : 'server';
+}
 
 /** The problem where asking again would bring the same answer; null where the same request may do later. */
 export function finalProblem(error: unknown): Problem | null {

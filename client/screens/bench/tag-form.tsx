@@ -10,6 +10,9 @@ import type { Desk, DeskEvent, Entry } from './desk-state.ts';
 import { checkEntry, type EntryCheck } from './entry-check.ts';
 import { MarkField } from './mark-field.tsx';
 import { findMember, offeredFor, type MemberIndex } from './member-index.ts';
+import { SaidLine } from './said-line.tsx';
+import { suggestedIn } from './suggested.ts';
+import type { SaidHere } from './use-desk.ts';
 
 type Said = Extract<EntryCheck, { ok: true }>['said'];
 
@@ -19,41 +22,35 @@ export interface TagFormProps {
   index: MemberIndex;
   tell: (event: DeskEvent) => void;
   onPlace: (draft: Draft, said: Said) => void;
+  said: SaidHere | null;
 }
 
 /** What the drawn region shows. Without a drawing there is nothing to say yet. */
 export function TagForm(props: TagFormProps) {
   const { t } = useWords();
-  const [done, setDone] = useState('');
   const { draft } = props.desk.bench.work;
   const changed = props.tags.find(({ id }) => id === draft?.replaces);
   const title = changed ? t('bench.form.changeTitle', { mark: changed.mark }) : t('bench.form.title');
-  const onPlace = (placed: Draft, said: Said) => {
-    props.onPlace(placed, said);
-    const words = { mark: said.mark, stage: t(`common.stage.${said.stage}`) };
-    setDone(placed.replaces === null ? t('bench.form.placed', words) : t('bench.form.changed', words));
-  };
   return (
     <section className="section bench-form" aria-label={title}>
       <h2>{title}</h2>
       {draft ? (
-        <Words key={draft.replaces ?? ''} {...props} draft={draft} onPlace={onPlace} />
+        <Words key={draft.replaces ?? ''} {...props} draft={draft} />
       ) : (
         <p className="soft">{t('bench.form.drawFirst')}</p>
       )}
-      <p role="status" className="bench-done">
-        {draft ? '' : done}
-      </p>
+      <SaidLine said={props.said} isBusy={draft !== null} />
     </section>
   );
 }
 
-function Words({ desk: { entry }, index, tell, draft, onPlace }: TagFormProps & { draft: Draft }) {
+function Words({ desk: { entry, fresh }, index, tell, draft, onPlace }: TagFormProps & { draft: Draft }) {
   const { t } = useWords();
   const [problem, setProblem] = useState<Exclude<EntryCheck, { ok: true }> | null>(null);
   /** The unknown mark that was to be placed once, while the list offered others: perhaps it was only begun. */
   const [asked, setAsked] = useState<string | null>(null);
   const member = findMember(index, entry.mark);
+  const suggested = draft.replaces === null ? suggestedIn(entry, fresh) : null;
   const write = (part: Partial<Entry>) => {
     setProblem(null);
     tell({ type: 'write', entry: part });
@@ -79,6 +76,7 @@ function Words({ desk: { entry }, index, tell, draft, onPlace }: TagFormProps & 
       <MarkField
         value={entry.mark}
         index={index}
+        remark={suggested ? t(`bench.form.suggested.${suggested}`) : ''}
         error={problem?.field === 'mark' ? t(`bench.form.badMark.${problem.problem}`) : null}
         onWrite={(mark) => write({ mark })}
         onEnter={(mark) => {
@@ -105,7 +103,9 @@ function Words({ desk: { entry }, index, tell, draft, onPlace }: TagFormProps & 
         <Button type="submit" look="act">
           {draft.replaces === null ? t('bench.form.place') : t('bench.form.save')}
         </Button>
-        <Button onPress={() => tell({ type: 'drop' })}>{t('bench.drop')}</Button>
+        <Button onPress={() => tell({ type: 'drop' })}>
+          {draft.replaces === null ? t('bench.drop') : t('bench.leave')}
+        </Button>
       </div>
     </form>
   );

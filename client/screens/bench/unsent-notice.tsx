@@ -11,13 +11,16 @@ export interface UnsentNoticeProps {
   /** The photo on the bench, if any: no way needs to be shown to it. */
   photo: string | null;
   inUse: OutboxInUse;
+  /** Only where the drawing of the photo can be taken up. */
+  onPutRight?: (refused: Unsent) => void;
 }
 
 /** Says plainly what the server has not heard yet, and what it does not want to hear. */
 export function UnsentNotice({
   house,
   photo,
-  inUse: { entries, outbox, speaker, flush },
+  inUse: { entries, outbox, speaker, flush, pause },
+  onPutRight,
 }: UnsentNoticeProps) {
   const { t } = useWords();
   const mine = entries.filter(({ by }) => by === speaker.id);
@@ -31,20 +34,39 @@ export function UnsentNotice({
           unsent={unsent}
           address={unsent.photo === photo ? null : `/houses/${house}/photos/${unsent.photo}`}
           onDrop={() => outbox.drop(unsent.key)}
+          onPutRight={() => onPutRight?.(unsent)}
         />
       ))}
-      {waiting.length > 0 ? (
-        <Notice actions={<Button onPress={flush}>{t('bench.unsent.now')}</Button>}>
-          {t('bench.unsent.count', { count: waiting.length })}
-          {outbox.isKept() ? null : <p className="act-text">{t('bench.unsent.notKept')}</p>}
-        </Notice>
+      {waiting.length > 0 && pause !== null ? (
+        <Waiting count={waiting.length} inUse={{ outbox, flush, pause }} />
       ) : null}
       {others > 0 ? <Notice>{t('bench.unsent.otherPerson', { count: others })}</Notice> : null}
     </>
   );
 }
 
-function Refused(props: { unsent: Unsent; address: string | null; onDrop: () => void }) {
+function Waiting(props: { count: number; inUse: Pick<OutboxInUse, 'outbox' | 'flush' | 'pause'> }) {
+  const { t } = useWords();
+  const { count } = props;
+  const { outbox, flush, pause } = props.inUse;
+  const isSignedOut = pause === 'signed-out';
+  return (
+    <Notice actions={isSignedOut ? null : <Button onPress={flush}>{t('bench.unsent.now')}</Button>}>
+      {isSignedOut ? t('bench.unsent.signedOut', { count }) : t('bench.unsent.count', { count })}
+      {outbox.isKept() ? null : <p className="act-text">{t('bench.unsent.notKept')}</p>}
+    </Notice>
+  );
+}
+
+interface RefusedProps {
+  unsent: Unsent;
+  /** Where its photo is, when that is not the one on the bench. */
+  address: string | null;
+  onDrop: () => void;
+  onPutRight: () => void;
+}
+
+function Refused(props: RefusedProps) {
   const { t, lang } = useWords();
   const { refused, write } = props.unsent;
   if (refused === null) return null;
@@ -53,9 +75,16 @@ function Refused(props: { unsent: Unsent; address: string | null; onDrop: () => 
     <Notice
       tone="problem"
       actions={
-        <Button aria-label={t('bench.unsent.dropNamed', { mark })} onPress={props.onDrop}>
-          {t('bench.unsent.drop')}
-        </Button>
+        <>
+          {props.address === null && write.is !== 'withdraw' ? (
+            <Button aria-label={t('bench.unsent.putRightNamed', { mark })} onPress={props.onPutRight}>
+              {t('bench.unsent.putRight')}
+            </Button>
+          ) : null}
+          <Button aria-label={t('bench.unsent.dropNamed', { mark })} onPress={props.onDrop}>
+            {t('bench.unsent.drop')}
+          </Button>
+        </>
       }
     >
       <p>{t('bench.unsent.refused', { mark, stage: t(`common.stage.${stage}`) })}</p>

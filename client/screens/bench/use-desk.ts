@@ -6,11 +6,19 @@ import { mergeUnsent, type BenchTag } from './bench-tags.ts';
 import { browserStorage } from './browser-storage.ts';
 import { openDesk, type Desk } from './desk-state.ts';
 import { createDeskStore, type DeskStore } from './desk-store.ts';
-import { keepBegun, readBegun } from './draft-storage.ts';
+import { keepBegun, readBegun, type KeyValueStorage } from './draft-storage.ts';
+import { fateOf, type Fate } from './fate.ts';
 import { freshEntry, keepLastSaid, readLastSaid, type LastSaid } from './last-said.ts';
 import type { MemberIndex } from './member-index.ts';
-import type { TagFactsInput } from './outbox.ts';
+import type { TagFactsInput, Unsent } from './outbox.ts';
 import { useOutbox, type OutboxInUse } from './use-outbox.ts';
+
+/** The last thing that was said at this photo since it was opened. */
+export interface SaidHere extends LastSaid {
+  readonly tag: string;
+  readonly isChange: boolean;
+  readonly fate: Fate;
+}
 
 export interface DeskInUse {
   readonly store: DeskStore;
@@ -19,6 +27,9 @@ export interface DeskInUse {
   readonly outboxInUse: OutboxInUse;
   /** Says what the drawing shows; the drawing is then done. */
   readonly place: (draft: Draft, said: LastSaid & { note: string }) => void;
+  readonly said: SaidHere | null;
+  /** Takes what the server refused back to the desk, as it was drawn and said. */
+  readonly putRight: (refused: Unsent) => void;
   readonly withdraw: (tag: BenchTag, reason: string) => void;
 }
 
@@ -27,12 +38,14 @@ export function useDesk(photo: PhotoDetailView, index: MemberIndex, selected: st
   const { id, house, allTags } = photo;
   const session = browserStorage('sessionStorage');
   const outboxInUse = useOutbox(house);
-  const { outbox, entries, speaker, flush } = outboxInUse;
+  const { outbox, entries, speaker, flush, pause } = outboxInUse;
+  const begunAt = `${speaker.id}.${id}`;
+  const [last, setLast] = useState<Omit<SaidHere, 'fate'> | null>(null);
   const isKnown = useMemo(() => (mark: string) => index.byMark.get(mark)?.retired === false, [index]);
 
   const [store] = useState(() => {
     const fresh = freshEntry(readLastSaid(session, house), isKnown);
-    return createDeskStore(openDesk(readBegun(session, id), fresh, selected));
+    return createDeskStore(openDesk(readBegun(session, begunAt), fresh, selected));
   });
   const desk = useSyncExternalStore(store.subscribe, store.get);
   const tags = useMemo(() => {
@@ -44,14 +57,7 @@ export function useDesk(photo: PhotoDetailView, index: MemberIndex, selected: st
   useEffect(() => {
     store.tell({ type: 'begin-with', fresh: freshEntry(readLastSaid(session, house), isKnown) });
   }, [store, session, house, isKnown]);
-  useEffect(
-    () =>
-      store.subscribe(() => {
-        const { bench, entry } = store.get();
-        keepBegun(session, id, isEmpty(bench.work) ? null : { work: bench.work, ...entry });
-      }),
-    [store, session, id],
-  );
+  useEffect(() => keepWhatIsBegun(store, session, begunAt), [store, session, begunAt]);
 
   const say = (write: Parameters<typeof outbox.add>[0]['write']) => {
     outbox.add({ photo: id, by: speaker.id, write });
@@ -70,11 +76,33 @@ export function useDesk(photo: PhotoDetailView, index: MemberIndex, selected: st
     store.tell({ type: 'begin-with', fresh: freshEntry({ mark, stage }, isKnown) });
     store.tell({ type: 'placed' });
     store.tell({ type: 'select', tag });
+    setLast({ tag, mark, stage, isChange: replaces !== null });
   };
   const withdraw: DeskInUse['withdraw'] = ({ id: tag, mark, stage, region, note }, reason) => {
     const facts = { mark, stage, region, note } as TagFactsInput;
     say({ is: 'withdraw', tag, reason, facts });
     store.tell({ type: 'select', tag: null });
   };
-  return { store, desk, tags, outboxInUse, place, withdraw };
+  const putRight: DeskInUse['putRight'] = (refused) => {
+    takeBack(store, refused);
+    outbox.drop(refused.key);
+  };
+  const said = last && { ...last, fate: fateOf(last.tag, allTags, entries, pause) };
+  return { store, desk, tags, outboxInUse, said, place, putRight, withdraw };
+}
+
+function keepWhatIsBegun(store: DeskStore, session: KeyValueStorage | null, key: string): () => void {
+  return store.subscribe(() => {
+    const { bench, entry } = store.get();
+    keepBegun(session, key, isEmpty(bench.work) ? null : { work: bench.work, ...entry });
+  });
+}
+
+/** As a change of the old tag, unless that was withdrawn meanwhile: then as a new one. */
+function takeBack(store: DeskStore, { write }: Unsent): void {
+  const { mark, stage, region, note = '' } = write.facts;
+  const old = write.is === 'supersede' ? store.tag(write.old) : undefined;
+  const replaces = old && old.state !== 'withdrawn' ? old.id : null;
+  const draft: Draft = { region, replaces };
+  store.tell({ type: 'put-right', draft, entry: { mark, stage, note } });
 }

@@ -3,10 +3,11 @@ import { useQueryClient, type QueryClient } from '@tanstack/react-query';
 import type { PhotoDetailView, TagView } from '#domain/contract/views';
 import { call } from '../../api/call.ts';
 import { keys } from '../../api/keys.ts';
-import { useSession } from '../../api/use-session.ts';
+import { isStillHere } from '../../api/noted-account.ts';
+import { useSession, useSessionState } from '../../api/use-session.ts';
 import { withTag } from './bench-tags.ts';
 import { browserStorage } from './browser-storage.ts';
-import { createOutbox, type Outbox, type Unsent } from './outbox.ts';
+import { createOutbox, type Outbox, type Pause, type Unsent } from './outbox.ts';
 
 const AGAIN_MS = 10_000;
 /** One for each house, as long as the window lives: leaving the bench does not stop what is being sent. */
@@ -21,7 +22,8 @@ function outboxOf(house: string, client: QueryClient): Outbox {
       photo ? { ...photo, allTags: withTag(photo.allTags, accepted) } : photo,
     );
   };
-  const outbox = createOutbox({ house, storage: browserStorage('localStorage'), send, now: Date.now });
+  const storage = browserStorage('localStorage');
+  const outbox = createOutbox({ house, storage, send, now: Date.now, isStillHere });
   outboxes.set(house, outbox);
   return outbox;
 }
@@ -42,18 +44,26 @@ export interface OutboxInUse {
   readonly entries: readonly Unsent[];
   readonly speaker: { readonly id: string; readonly name: string };
   readonly flush: () => void;
+  /** Why it waits; null while nothing is known to be in the way. */
+  readonly pause: Pause | null;
 }
 
-/** What was said in this house and has not been heard: sent now, when the network is back, and every ten seconds. */
+/**
+ * What was said in this house and has not been heard: sent now, when the network is back, and every ten
+ * seconds; but not while nobody is signed in. After signing in it goes on by itself.
+ */
 export function useOutbox(house: string): OutboxInUse {
   const client = useQueryClient();
   const account = useSession().data?.account;
   const outbox = outboxOf(house, client);
   const entries = useSyncExternalStore(outbox.subscribe, outbox.entries);
   const id = account?.id ?? '';
+  const hasEnded = useSessionState() === 'ended';
+  const paused = useSyncExternalStore(outbox.subscribe, outbox.pause);
+  const pause = hasEnded ? 'signed-out' : paused;
   const flush = useCallback(() => {
-    if (id !== '') void outbox.flush(id);
-  }, [outbox, id]);
+    if (id !== '' && !hasEnded) void outbox.flush(id);
+  }, [outbox, id, hasEnded]);
   useEffect(() => {
     flush();
     window.addEventListener('online', flush);
@@ -71,5 +81,5 @@ export function useOutbox(house: string): OutboxInUse {
   }, [isWaiting, flush]);
   const name = account?.name ?? '';
   const speaker = useMemo(() => ({ id, name }), [id, name]);
-  return { outbox, entries, speaker, flush };
+  return { outbox, entries, speaker, flush, pause };
 }

@@ -76,6 +76,16 @@ describe('the words that go with a drawing', () => {
       bench: { work: begun.work },
     });
   });
+  test('that were refused come back with their drawing, and undo finds what lay there', () => {
+    const store = desk();
+    store.tell(box);
+    const drawn = store.get().bench.work;
+    const entry = { mark: 'は一', stage: 'cut', note: 'n' } as const;
+    store.tell({ type: 'put-right', draft: { region, replaces: 'a' }, entry });
+    expect(store.get()).toMatchObject({ entry, bench: { work: { draft: { region, replaces: 'a' } } } });
+    store.tell({ type: 'undo' });
+    expect(store.get().bench.work).toEqual(drawn);
+  });
   test('tell nobody when nothing has changed', () => {
     const store = desk();
     let heard = 0;

@@ -29,7 +29,10 @@ async function send(unsent: Unsent): Promise<void> {
   if (error) throw error;
   sent.push(`${unsent.write.is} ${unsent.write.tag}`);
 }
-const open = (house = 'h1'): Outbox => createOutbox({ house, storage, send, now: () => 1000 });
+/** Whose cookie the browser holds. */
+let here: string[];
+const isStillHere = (account: string) => here.includes(account);
+const open = (house = 'h1'): Outbox => createOutbox({ house, storage, send, now: () => 1000, isStillHere });
 const say = (outbox: Outbox, write: TagWrite, by = 'ann') => outbox.add({ photo: 'p1', by, write });
 const waiting = (outbox: Outbox) => outbox.entries().map(({ write }) => write.tag);
 
@@ -37,6 +40,7 @@ beforeEach(() => {
   storage = memoryStorage();
   sent = [];
   weather = [];
+  here = ['ann', 'ben'];
 });
 
 describe('the outbox', () => {
@@ -117,6 +121,33 @@ describe('the outbox', () => {
     expect(waiting(outbox)).toEqual(['a']);
   });
 
+  test.each([
+    [new OfflineError('gone'), 'offline'],
+    [problem('not-signed-in'), 'signed-out'],
+    [problem('internal-error'), 'server'],
+  ])('says why it waits, until something was heard: %s', async (error, pause) => {
+    weather = [error];
+    const outbox = open();
+    say(outbox, place('a'));
+    expect(outbox.pause()).toBeNull();
+    await outbox.flush('ann');
+    expect(outbox.pause()).toBe(pause);
+    await outbox.flush('ann');
+    expect(outbox.pause()).toBeNull();
+  });
+
+  test('sends nothing with the cookie of somebody who has signed in in another window', async () => {
+    const outbox = open();
+    say(outbox, place('a'));
+    say(outbox, place('b'));
+    here = ['ben'];
+    await outbox.flush('ann');
+    expect([sent, waiting(outbox), outbox.pause()]).toEqual([[], ['a', 'b'], 'signed-out']);
+    here = ['ann'];
+    await outbox.flush('ann');
+    expect(sent).toEqual(['place a', 'place b']);
+  });
+
   test('houses do not see each other', () => {
     say(open('h1'), place('a'));
     expect(open('h2').entries()).toEqual([]);
@@ -143,7 +174,7 @@ describe('the outbox', () => {
   });
 
   test('works without storage, and says that nothing is kept', async () => {
-    const outbox = createOutbox({ house: 'h1', storage: null, send, now: () => 1 });
+    const outbox = createOutbox({ house: 'h1', storage: null, send, now: () => 1, isStillHere });
     expect(outbox.isKept()).toBe(true);
     say(outbox, place('a'));
     expect(outbox.isKept()).toBe(false);
