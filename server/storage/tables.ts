@@ -1,7 +1,8 @@
 import type { ColumnType, Generated, Insertable, Selectable } from 'kysely';
-import type { Capture, CaptureDoubt } from '#domain/contract/capture';
+import type { Capture } from '#domain/contract/capture';
 import type { Person, Readings, Role } from '#domain/contract/shapes';
 import type { Stage, Track } from '#domain/frame/stage';
+import type { CaptureDoubt } from '#domain/photo/capture-doubts';
 import type { Region } from '#domain/photo/region';
 
 /** The tables as Kysely sees them: camel case here, snake case in SQL. */

@@ -19,6 +19,9 @@ import {
 import { button, eventually, signIn } from './hands.ts';
 import { KEEPER, prepareSite, type Site } from './site.ts';
 
+/** What the browser and the viewer say when a request is cut off. */
+const CUT_OFF = /ERR_INTERNET_DISCONNECTED|Image load aborted/;
+
 describeInBrowser('a weak network and a window that is loaded again', () => {
   let app: App;
   let t: Words;
@@ -48,7 +51,7 @@ describeInBrowser('a weak network and a window that is loaded again', () => {
     await signIn(page, t, KEEPER);
   });
   inOneGo();
-  afterEach(() => expect(app.complaints(/ERR_INTERNET_DISCONNECTED/)).toEqual([]));
+  afterEach(() => expect(app.complaints(CUT_OFF)).toEqual([]));
   afterAll(() => app.close());
 
   it('keeps a drawing that was not placed, with what was typed, over a reload', async () => {
@@ -100,6 +103,19 @@ describeInBrowser('a weak network and a window that is loaded again', () => {
     await page.mouse.up();
     await drawnBetween(page, t, [0.5, 0.3], [0.6, 0.6]);
     await button(page, t('bench.drop')).first().click();
+    await page.goto(`${site.things.house}/photos/${site.photos.house}`);
+  });
+
+  it('shows a picture that came only at the second try', async () => {
+    const previews = `**/api/v1/photos/${site.photos.cranes}/{preview,original}`;
+    await page.route(previews, (route) => route.abort('internetdisconnected'));
+    const refused = page.waitForEvent('requestfailed', (request) =>
+      request.url().includes(site.photos.cranes),
+    );
+    await page.goto(`${site.things.house}/photos/${site.photos.cranes}`);
+    await refused;
+    await page.unroute(previews);
+    await pictureDrawn(page, t);
     await page.goto(`${site.things.house}/photos/${site.photos.house}`);
   });
 

@@ -40,6 +40,9 @@ export interface ViewerOptions {
 
 const NO_CLICKS = { clickToZoom: false, dblClickToZoom: false, flickEnabled: false };
 
+/** On a weak network a picture comes late or at the third try; left to itself the viewer gives up at the first. */
+const PATIENCE = { timeout: 120_000, tileRetryMax: 1000, tileRetryDelay: 2000 };
+
 /** The picture, to be moved and zoomed; everything that is drawn on it is our own. */
 export function createViewer(
   element: HTMLElement,
@@ -58,6 +61,7 @@ export function createViewer(
     maxZoomPixelRatio: 4,
     animationTime: isStill ? 0 : 0.3,
     immediateRender: true,
+    ...PATIENCE,
   });
   viewer.canvas.tabIndex = -1;
   // The viewer takes the focus at each press, which scrolls the page under the hand.

@@ -1,6 +1,6 @@
 import { Link } from 'react-router';
 import type { MemberHistoryView } from '#domain/contract/views';
-import { doubtOf } from '#domain/photo/capture-doubt';
+import { findDoubt } from '#domain/photo/capture-doubts';
 import { formatInstant } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { LinkButton } from '../../parts/button.tsx';
@@ -69,7 +69,7 @@ function SightingCard({ sighting: { tag, fileName, capture, crop }, rivals }: Si
 function WhyNoEvidence({ capture }: { capture: Sighting['capture'] }) {
   const { t } = useWords();
   if (capture.state === 'undated') return <p className="act-text">{t('members.history.undated')}</p>;
-  return doubtOf(capture) === null ? null : <p className="act-text">{t('members.history.doubted')}</p>;
+  return findDoubt(capture.flags) === null ? null : <p className="act-text">{t('members.history.doubted')}</p>;
 }
 
 function SightingEnd({ tag }: { tag: Sighting['tag'] }) {

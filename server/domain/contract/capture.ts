@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { CAPTURE_DOUBTS } from '../photo/capture-doubts.ts';
 import { Day, Instant } from './shapes.ts';
 
 export const CAPTURE_SOURCES = [
@@ -9,10 +10,6 @@ export const CAPTURE_SOURCES = [
   'gps-only',
 ] as const;
 export type CaptureSource = (typeof CAPTURE_SOURCES)[number];
-
-/** What makes a capture time impossible, so that its photo is evidence of nothing. */
-export const CAPTURE_DOUBTS = ['before-first-day', 'after-upload'] as const;
-export type CaptureDoubt = (typeof CAPTURE_DOUBTS)[number];
 
 export const CAPTURE_FLAGS = [
   'camera-not-in-house-zone',

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { CAPTURE_DOUBTS, CaptureShape } from './capture.ts';
+import { CAPTURE_DOUBTS } from '../photo/capture-doubts.ts';
+import { CaptureShape } from './capture.ts';
 import { ProblemShape } from './problems.ts';
 import {
   CoveringFacts,

@@ -1,6 +1,7 @@
-import { CAPTURE_DOUBTS, type Capture, type CaptureDoubt } from '../contract/capture.ts';
+import type { Capture } from '../contract/capture.ts';
 import { spanOfDay } from '../record/zoned-day.ts';
 import { MINUTES } from './capture-candidates.ts';
+import { findDoubt, type CaptureDoubt } from './capture-doubts.ts';
 
 export interface DoubtBounds {
   /** IANA zone of the house. */
@@ -25,8 +26,7 @@ export function doubtCapture(capture: Capture, bounds: DoubtBounds): Capture {
 
 /** What speaks against the capture time as a whole: such a photo is evidence of nothing. */
 export function doubtOf(capture: Capture): CaptureDoubt | null {
-  if (capture.state === 'undated') return null;
-  return CAPTURE_DOUBTS.find((doubt) => capture.flags.includes(doubt)) ?? null;
+  return capture.state === 'dated' ? findDoubt(capture.flags) : null;
 }
 
 function doubtAbout(

@@ -1,7 +1,7 @@
-import type { CaptureDoubt } from '../contract/capture.ts';
 import type { CoveringKind } from '../contract/shapes.ts';
 import type { MissReason } from '../contract/views.ts';
 import { stageRank, type Stage } from '../frame/stage.ts';
+import type { CaptureDoubt } from '../photo/capture-doubts.ts';
 
 /** A tag that stands, with the instant of its photo; instants are UTC text of one form and compare as text. */
 export interface StandingTag {

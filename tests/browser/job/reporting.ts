@@ -62,10 +62,11 @@ export function reporting(job: Job): void {
     expect(await known('pegged')).toBe('after 11 Jul 2001, 11:18, and by 24 Feb 2002, 13:43');
     expect(await known('lath on')).toBe('not yet on 24 Feb 2002, 13:43; not seen since');
     const crops = page.getByRole('img', { name: /^い三 on / });
-    // Raised on the cranes, pegged on the house.
-    await eventually(() => crops.count()).toBe(2);
+    // Raised on the cranes, pegged on the house, and what was said there first and replaced.
+    await eventually(() => crops.count()).toBe(3);
     await lookAtAll(crops);
-    await eventually(() => drawn(crops)).toBe(2);
+    await eventually(() => drawn(crops)).toBe(3);
+    await eventually(() => page.getByText(t('members.history.superseded')).count()).toBe(1);
     await link(page, COVERING).waitFor();
     // From the HEIC file, by the phone's own offset.
     await page.goto(`${job.house}/members/${encodeURIComponent('い一')}`);

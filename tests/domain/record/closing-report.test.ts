@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { CaptureDoubt } from '#domain/contract/capture';
+import type { CaptureDoubt } from '#domain/photo/capture-doubts';
 import { ClosingReportView } from '#domain/contract/views';
 import type { Stage } from '#domain/frame/stage';
 import { reportClosings, type ReportCovering } from '#domain/record/closing-report';

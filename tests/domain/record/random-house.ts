@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { CAPTURE_DOUBTS } from '#domain/contract/capture';
+import { CAPTURE_DOUBTS } from '#domain/photo/capture-doubts';
 import { COVERING_KINDS } from '#domain/contract/shapes';
 import { STAGES } from '#domain/frame/stage';
 import type { ClosingReportInput, ReportCovering } from '#domain/record/closing-report';
