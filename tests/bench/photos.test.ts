@@ -56,11 +56,22 @@ async function bareLoop(): Promise<void> {
   });
 }
 
+/** RFC 7578, by hand: fetch's own FormData costs more of the shared processor than the server's reading of it. */
+function multipart(name: string, bytes: Buffer): Uint8Array<ArrayBuffer> {
+  const head = `--bench\r\nContent-Disposition: form-data; name="photos"; filename="${name}"\r\nContent-Type: image/jpeg\r\n\r\n`;
+  return Buffer.concat([Buffer.from(head), bytes, Buffer.from('\r\n--bench--\r\n')]);
+}
+
 /** From the first byte sent until the last preview is there, as two browsers send: two files at a time. */
 async function endToEnd({ client, house }: BenchSite): Promise<void> {
-  await withHands(2, files, async ({ name }) =>
-    client.upload(house, [{ name, bytes: await readFile(path.join(folder, name)) }]),
-  );
+  await withHands(2, files, async ({ name }) => {
+    const response = await client.raw('POST', `/houses/${house}/photos`, {
+      headers: { 'content-type': 'multipart/form-data; boundary=bench' },
+      body: multipart(name, await readFile(path.join(folder, name))),
+    });
+    if (!response.ok) throw new Error(`${name}: ${response.status}`);
+    await response.arrayBuffer();
+  });
   for (;;) {
     const { photos } = await client.get<{ photos: PhotoView[] }>(`/houses/${house}/photos?limit=1000`);
     if (photos.length === PHOTOS && photos.every(({ pictures }) => pictures === 'ready')) return;
