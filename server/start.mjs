@@ -18,7 +18,7 @@ await runPlainly(async () => {
   await import(pathToFileURL(bundle).href);
 });
 
-/** In a process of its own: the bundlers' memory and helper processes must not stay beside the server for months. */
+/** In a process of its own: the bundlers' memory and child processes must not stay beside the server for months. */
 function buildBeforehand(parts) {
   const { status } = spawnSync(process.execPath, [path.join(ROOT, 'server', 'build.mjs'), ...parts], {
     stdio: 'inherit',
