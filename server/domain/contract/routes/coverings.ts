@@ -1,0 +1,66 @@
+import { z } from 'zod';
+import { CoveringFacts, Id, Instant, line, paragraph } from '../shapes.ts';
+import { ClosingReportView, CoveringView } from '../views.ts';
+import { route, type Route } from './route.ts';
+
+/** Coverings and the closing report. */
+export const COVERING_ROUTES = {
+  planCovering: route({
+    method: 'POST',
+    path: '/houses/{house}/coverings',
+    summary: 'Plan a covering.',
+    access: 'house',
+    body: CoveringFacts.extend({ id: Id }),
+    status: 201,
+    answer: CoveringView,
+  }),
+  listCoverings: route({
+    method: 'GET',
+    path: '/houses/{house}/coverings',
+    summary: 'All coverings.',
+    access: 'house',
+    status: 200,
+    answer: z.object({ coverings: z.array(CoveringView) }),
+  }),
+  changeCovering: route({
+    method: 'PUT',
+    path: '/coverings/{covering}',
+    summary: 'Change a covering that is not closed.',
+    access: 'house',
+    body: CoveringFacts,
+    status: 200,
+    answer: CoveringView,
+  }),
+  closeCovering: route({
+    method: 'POST',
+    path: '/coverings/{covering}/close',
+    summary: 'Say that a covering has closed.',
+    access: 'house',
+    body: z.strictObject({
+      closedAt: Instant.nullable().default(null).meta({ description: 'null: now.' }),
+      note: paragraph(2000).default(''),
+    }),
+    status: 200,
+    answer: CoveringView,
+  }),
+  reopenCovering: route({
+    method: 'POST',
+    path: '/coverings/{covering}/reopen',
+    summary: 'Take back a closing that was said by mistake, or after the covering was opened up.',
+    access: 'house',
+    body: z.strictObject({ reason: line(1000) }),
+    status: 200,
+    answer: CoveringView,
+  }),
+
+  closingReport: route({
+    method: 'GET',
+    path: '/houses/{house}/closing-report',
+    summary: 'What is hidden, what is on record, what is missing.',
+    access: 'house',
+    query: z.object({ format: z.enum(['json', 'csv']).optional(), lang: z.enum(['en', 'ja']).default('en') }),
+    status: 200,
+    answer: ClosingReportView,
+    produces: ['text/csv'],
+  }),
+} as const satisfies Record<string, Route>;

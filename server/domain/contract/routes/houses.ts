@@ -1,0 +1,76 @@
+import { z } from 'zod';
+import { HouseChanges, HouseFacts, Id, RoleShape } from '../shapes.ts';
+import { HouseView, PersonInHouseView } from '../views.ts';
+import { route, type Route } from './route.ts';
+
+const email = z.email().max(200);
+
+/** Houses and the people of each. */
+export const HOUSE_ROUTES = {
+  createHouse: route({
+    method: 'POST',
+    path: '/houses',
+    summary: 'Open the record of a house.',
+    access: 'account',
+    body: HouseFacts.extend({ id: Id }),
+    status: 201,
+    answer: HouseView,
+  }),
+  listHouses: route({
+    method: 'GET',
+    path: '/houses',
+    summary: 'The houses you work on.',
+    access: 'account',
+    status: 200,
+    answer: z.object({ houses: z.array(HouseView) }),
+  }),
+  readHouse: route({
+    method: 'GET',
+    path: '/houses/{house}',
+    summary: 'One house.',
+    access: 'house',
+    status: 200,
+    answer: HouseView,
+  }),
+  changeHouse: route({
+    method: 'PATCH',
+    path: '/houses/{house}',
+    summary: 'Change name, zone, first day or site.',
+    access: 'owner',
+    body: HouseChanges,
+    status: 200,
+    answer: HouseView,
+  }),
+  houseEvents: route({
+    method: 'GET',
+    path: '/houses/{house}/events',
+    summary: 'Server-sent events: statements and finished pictures.',
+    access: 'house',
+    status: 200,
+    produces: ['text/event-stream'],
+  }),
+  listPeople: route({
+    method: 'GET',
+    path: '/houses/{house}/people',
+    summary: 'Who works on the house.',
+    access: 'house',
+    status: 200,
+    answer: z.object({ people: z.array(PersonInHouseView) }),
+  }),
+  addPerson: route({
+    method: 'POST',
+    path: '/houses/{house}/people',
+    summary: 'Give a person a role; without an account yet, a one-time link is returned to hand on.',
+    access: 'owner',
+    body: z.strictObject({ email, role: RoleShape }),
+    status: 201,
+    answer: z.object({ person: PersonInHouseView.nullable(), link: z.string().nullable() }),
+  }),
+  removePerson: route({
+    method: 'DELETE',
+    path: '/houses/{house}/people/{person}',
+    summary: 'Take a role back.',
+    access: 'owner',
+    status: 204,
+  }),
+} as const satisfies Record<string, Route>;

@@ -1,0 +1,45 @@
+import { z } from 'zod';
+import { Sha256, paragraph } from '../shapes.ts';
+import { DaySummaryView, DayView, LedgerEntryView } from '../views.ts';
+import { route, type Route } from './route.ts';
+
+/** Days and the ledger. */
+export const JOURNAL_ROUTES = {
+  listDays: route({
+    method: 'GET',
+    path: '/houses/{house}/days',
+    summary: 'The days on which anything was photographed or said.',
+    access: 'house',
+    status: 200,
+    answer: z.object({ days: z.array(DaySummaryView) }),
+  }),
+  readDay: route({
+    method: 'GET',
+    path: '/houses/{house}/days/{date}',
+    summary: 'One day.',
+    access: 'house',
+    status: 200,
+    answer: DayView,
+  }),
+  writeNote: route({
+    method: 'PUT',
+    path: '/houses/{house}/days/{date}/note',
+    summary: 'Write your note of a day; what it said before stays in the ledger.',
+    access: 'house',
+    body: z.strictObject({ text: paragraph(20_000) }),
+    status: 200,
+    answer: DayView,
+  }),
+  readLedger: route({
+    method: 'GET',
+    path: '/houses/{house}/ledger',
+    summary: 'All that was said, in order, with hashes.',
+    access: 'house',
+    query: z.object({
+      from: z.coerce.number().int().min(0).default(0),
+      limit: z.coerce.number().int().min(1).max(1000).default(200),
+    }),
+    status: 200,
+    answer: z.object({ entries: z.array(LedgerEntryView), size: z.int(), head: Sha256 }),
+  }),
+} as const satisfies Record<string, Route>;

@@ -1,0 +1,113 @@
+import { z } from 'zod';
+import { Day, Id, TagFacts } from '../shapes.ts';
+import { PhotoDetailView, PhotoView, TagView, UploadOutcome } from '../views.ts';
+import { route, type Route } from './route.ts';
+
+const flag = z.enum(['0', '1']).default('0');
+
+/** Photos and the tags on them. */
+export const PHOTO_ROUTES = {
+  addPhotos: route({
+    method: 'POST',
+    path: '/houses/{house}/photos',
+    summary: 'Add photos (multipart, field photos).',
+    access: 'house',
+    consumes: ['multipart/form-data'],
+    status: 201,
+    answer: z.object({ results: z.array(UploadOutcome) }),
+  }),
+  listPhotos: route({
+    method: 'GET',
+    path: '/houses/{house}/photos',
+    summary: 'Photos in order of capture or the newest day first; undated ones last.',
+    access: 'house',
+    query: z.object({
+      order: z.enum(['capture', 'newest-day']).default('capture').meta({
+        description: 'newest-day: the last day first, each day in order of capture.',
+      }),
+      dated: z
+        .enum(['0', '1'])
+        .optional()
+        .meta({ description: 'Only photos with (1) or without (0) a capture time.' }),
+      day: Day.optional(),
+      mark: z.string().max(400).optional(),
+      untagged: flag,
+      after: Id.optional(),
+      limit: z.coerce.number().int().min(1).max(1000).default(200),
+    }),
+    status: 200,
+    answer: z.object({ photos: z.array(PhotoView), total: z.int(), next: Id.nullable() }),
+  }),
+  readPhoto: route({
+    method: 'GET',
+    path: '/photos/{photo}',
+    summary: 'One photo with all its tags.',
+    access: 'house',
+    status: 200,
+    answer: PhotoDetailView,
+  }),
+  photoOriginal: route({
+    method: 'GET',
+    path: '/photos/{photo}/original',
+    summary: 'The file as it was uploaded.',
+    access: 'house',
+    status: 200,
+    produces: ['image/*'],
+  }),
+  photoPreview: route({
+    method: 'GET',
+    path: '/photos/{photo}/preview',
+    summary: 'Upright, 1600 px.',
+    access: 'house',
+    status: 200,
+    produces: ['image/jpeg'],
+  }),
+  photoThumb: route({
+    method: 'GET',
+    path: '/photos/{photo}/thumb',
+    summary: 'Upright, 320 px.',
+    access: 'house',
+    status: 200,
+    produces: ['image/jpeg'],
+  }),
+  photoCrop: route({
+    method: 'GET',
+    path: '/photos/{photo}/crop',
+    summary: 'A part of the original, upright. xywh=percent:x,y,w,h (Media Fragments).',
+    access: 'house',
+    query: z.object({
+      xywh: z.string().max(100),
+      width: z.coerce.number().int().min(16).max(2000).default(480),
+    }),
+    status: 200,
+    produces: ['image/jpeg'],
+  }),
+
+  placeTag: route({
+    method: 'POST',
+    path: '/photos/{photo}/tags',
+    summary: 'State what a region shows.',
+    access: 'house',
+    body: TagFacts.extend({ id: Id }),
+    status: 201,
+    answer: TagView,
+  }),
+  supersedeTag: route({
+    method: 'PUT',
+    path: '/tags/{tag}',
+    summary: 'Replace a tag; the old one stays on record.',
+    access: 'house',
+    body: TagFacts.extend({ id: Id }),
+    status: 200,
+    answer: TagView,
+  }),
+  withdrawTag: route({
+    method: 'DELETE',
+    path: '/tags/{tag}',
+    summary: 'Withdraw a tag; it stays on record as withdrawn.',
+    access: 'house',
+    query: z.object({ reason: z.string().max(1000).default('') }),
+    status: 200,
+    answer: TagView,
+  }),
+} as const satisfies Record<string, Route>;
