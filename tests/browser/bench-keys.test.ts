@@ -2,9 +2,10 @@ import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import type { Words } from '../../client/i18n/words.ts';
 import { wordsOf } from '../client/words.ts';
+import { makeJpeg, takenAt } from '../support/pictures.ts';
 import { describeInBrowser, startApp, type App } from './app.ts';
 import { draft, markField, pictureDrawn, stageOf, tagRow } from './bench-hands.ts';
-import { button, eventually, hasFocus, heading, link, signIn } from './hands.ts';
+import { button, eventually, goTo, hasFocus, heading, link, signIn } from './hands.ts';
 import { KEEPER, prepareSite, type Site } from './site.ts';
 
 describeInBrowser('the bench without a mouse', () => {
@@ -72,5 +73,17 @@ describeInBrowser('the bench without a mouse', () => {
     await page.keyboard.press('Escape');
     await eventually(() => draft(page, t).count()).toBe(0);
     await isOnPicture();
+  });
+
+  it('turns to and from a photo that was added since the order was read', async () => {
+    await page.getByText('1 of 4', { exact: true }).waitFor();
+    const added = { name: 'added-later.jpg', bytes: await makeJpeg(7, takenAt('2003-01-01T10:00:00')) };
+    await site.client.upload(site.house.id, [added]);
+    await goTo(page, t, 'photos');
+    await page.getByRole('link', { name: /^added-later\.jpg/ }).click();
+    await page.getByText('3 of 5', { exact: true }).waitFor();
+    await isOnPicture();
+    await page.keyboard.press('PageUp');
+    await heading(page, t('bench.title', { file: site.fileNames.house })).waitFor();
   });
 });

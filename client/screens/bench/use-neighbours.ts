@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import { useQuery } from '@tanstack/react-query';
 import type { Answer } from '#domain/contract/routes';
 import { call } from '../../api/call.ts';
@@ -19,7 +20,19 @@ export function useNeighbours(house: string, photo: string, filter: PhotoFilter)
     gcTime: KEPT_MS,
     queryFn: ({ signal }) => readOrder(house, filter, signal),
   });
-  return order.data ? neighboursIn(order.data, photo) : null;
+  const found = order.data ? neighboursIn(order.data, photo) : null;
+  useAskedAgainFor(photo, order.data !== undefined && found === null, order.refetch);
+  return found;
+}
+
+/** A photo that the kept order lacks was added since: it is read anew, once for each such photo. */
+function useAskedAgainFor(photo: string, isLacking: boolean, ask: () => Promise<unknown>): void {
+  const asked = useRef('');
+  useEffect(() => {
+    if (!isLacking || asked.current === photo) return;
+    asked.current = photo;
+    void ask();
+  }, [photo, isLacking, ask]);
 }
 
 async function readOrder(house: string, filter: PhotoFilter, signal: AbortSignal): Promise<string[]> {
