@@ -60,7 +60,12 @@ export function isMoving({ state }: UploadItem): boolean {
 }
 
 export function isOver(item: UploadItem): boolean {
-  return !isMoving(item) && item.state.is !== 'waiting';
+  return !isMoving(item) && item.state.is !== 'waiting' && !isUnheard(item);
+}
+
+/** No server heard of it, or an ill one: the same file is sent again by itself. */
+export function isUnheard({ state }: UploadItem): boolean {
+  return state.is === 'failed' && (state.problem === null || state.problem.status >= 500);
 }
 
 /** A file that was cut off on the way is whole at home: that refusal is worth another try. */
@@ -77,6 +82,7 @@ export interface UploadSummary {
   readonly known: number;
   readonly refused: number;
   readonly failed: number;
+  readonly unheard: number;
 }
 
 export function summarize(queue: UploadQueue): UploadSummary {
@@ -91,11 +97,13 @@ export function summarize(queue: UploadQueue): UploadSummary {
     known: count('already-here'),
     refused: count('refused'),
     failed: count('failed'),
+    unheard: queue.filter(isUnheard).length,
   };
 }
 
-function bytesDone({ state, bytes }: UploadItem): number {
-  if (state.is === 'waiting') return 0;
+function bytesDone(item: UploadItem): number {
+  const { state, bytes } = item;
+  if (state.is === 'waiting' || isUnheard(item)) return 0;
   // Progress counts the wrapping of the request too, so it may run past the file's own size.
   return state.is === 'sending' ? Math.min(state.sent, bytes) : bytes;
 }

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useSyncExternalStore } from 'react';
 import { newId } from '../api/new-id.ts';
+import { keepTrying } from './keep-trying.ts';
 import { sendPhoto } from './send-photo.ts';
 import { createUploads, type Uploads } from './upload-driver.ts';
 import { createLeftovers, isUnsent } from './unsent-files.ts';
@@ -15,11 +16,9 @@ window.addEventListener('beforeunload', (event) => {
   if (uploads.queue().some(isUnsent)) event.preventDefault();
 });
 
-// Back in the network: what found no server is sent again by itself.
-window.addEventListener('online', () => {
-  const unheard = uploads.queue().filter(({ state }) => state.is === 'failed' && state.problem === null);
-  uploads.tell({ type: 'again', ids: unheard.map(({ id }) => id) });
-});
+const AGAIN_MS = 10_000;
+const trying = keepTrying(uploads, AGAIN_MS);
+window.addEventListener('online', trying.allNow);
 
 /** The uploads of one house. */
 export function useUploads(house: string): { items: UploadQueue; uploads: Uploads } {

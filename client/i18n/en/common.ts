@@ -103,4 +103,9 @@ export const common = {
     text: 'What was saved is safe. Load the screen again; if it happens again, tell whoever runs the program.',
     reload: 'Load again',
   },
+  notLoaded: {
+    title: 'This screen could not be fetched',
+    text: 'The server cannot be reached, or it has a newer version of the program. What waits to be sent is kept. Try again when the network is back; the other screens that you have seen still open.',
+    again: 'Try again',
+  },
 } as const;

@@ -14,6 +14,10 @@ export const photos = {
     count: '{{done}} of {{total}}',
     finished: 'Finished: {{added}} added, {{known}} already here, {{refused}} refused, {{failed}} not sent.',
     keepOpen: 'You may go on working in Arakabe meanwhile; only do not close this window.',
+    unheard_one:
+      'The server did not answer. {{count, number}} file waits in this window and is sent again by itself.',
+    unheard_other:
+      'The server did not answer. {{count, number}} files wait in this window and are sent again by themselves.',
     list: 'What became of each file',
     more_one: 'and {{count}} more file',
     more_other: 'and {{count}} more files',
@@ -39,7 +43,7 @@ export const photos = {
     storing: 'has arrived, is being stored safely',
     added: 'added',
     known: 'already here: the same picture was added before',
-    unheard: 'The server did not answer. It is sent again as soon as the network is back, or by the button.',
+    unheard: 'The server did not answer. It is sent again by itself, or by the button.',
     open: 'Look at it',
     openNamed: 'Look at {{file}}',
   },

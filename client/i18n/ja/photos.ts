@@ -18,6 +18,8 @@ export const photos = {
     finished:
       '終わりました：追加 {{added}}枚、追加済み {{known}}枚、受け取れなかったもの {{refused}}件、送れなかったもの {{failed}}件。',
     keepOpen: '追加の間も荒壁の中で作業を続けられます。この窓だけは閉じないでください。',
+    unheard_other:
+      'サーバーから返事がありません。{{count, number}}件のファイルがこの窓で待っていて、自動で送り直します。',
     list: 'ファイルごとの結果',
     more_other: 'ほか{{count}}件',
     again: 'もう一度送る',
@@ -41,7 +43,7 @@ export const photos = {
     storing: '届きました。安全に保存しています',
     added: '追加しました',
     known: '追加済み：同じ写真がもうあります',
-    unheard: 'サーバーから返事がありません。通信が戻ると送り直します。ボタンでも送れます。',
+    unheard: 'サーバーから返事がありません。自動で送り直します。ボタンでも送れます。',
     open: '見る',
     openNamed: '{{file}} を見る',
   },

@@ -2,8 +2,6 @@ import { useSearchParams } from 'react-router';
 import { useWords } from '../../i18n/use-words.ts';
 import { Page } from '../../parts/page.tsx';
 import { useHouse } from '../../shell/use-house.ts';
-import { UnsentNotice } from '../bench/unsent-notice.tsx';
-import { useOutbox } from '../bench/use-outbox.ts';
 import { AddPhotos } from './add-photos.tsx';
 import { FilterBar } from './filter-bar.tsx';
 import { LeftoverNotice } from './leftover-notice.tsx';
@@ -18,11 +16,8 @@ export function PhotosScreen() {
   const { id: house } = useHouse();
   const [search, setSearch] = useSearchParams();
   const filter = readFilter(search);
-  // What was said at a photo without network goes out from here, too.
-  const outboxInUse = useOutbox(house);
   return (
     <Page title={t('photos.title')} lead={t('photos.lead')}>
-      <UnsentNotice house={house} photo={null} inUse={outboxInUse} />
       <LeftoverNotice house={house} />
       <AddPhotos house={house} />
       <UploadList house={house} />

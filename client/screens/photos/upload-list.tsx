@@ -26,6 +26,9 @@ export function UploadList({ house }: { house: string }) {
       <h2>{t('photos.queue.title')}</h2>
       <Progress label={t('photos.queue.whole')} value={sum.bytesDone} total={sum.bytes} text={text} />
       <p role="status">{isDone ? t('photos.queue.finished', { ...sum }) : t('photos.queue.keepOpen')}</p>
+      {sum.unheard > 0 ? (
+        <p className="act-text">{t('photos.queue.unheard', { count: sum.unheard })}</p>
+      ) : null}
       <ul className="plain-list photos-queue" aria-label={t('photos.queue.list')}>
         {rows.slice(0, ROWS).map((item) => (
           <UploadRow key={item.id} item={item} uploads={uploads} />
