@@ -5,6 +5,7 @@ import { createQueryClient } from './api/query-client.ts';
 import { Broken } from './shell/broken.tsx';
 import { Frame } from './shell/frame.tsx';
 import { HouseFrame } from './shell/house-frame.tsx';
+import { fetchWhenIdle } from './shell/fetch-when-idle.ts';
 import { NotFound } from './shell/not-found.tsx';
 import { Protected } from './shell/protected.tsx';
 import { Spinner } from './parts/spinner.tsx';
@@ -109,7 +110,13 @@ const routes: RouteObject[] = [
               Component: (await import('./screens/account/account-screen.tsx')).AccountScreen,
             }),
           },
-          { path: 'houses/:house', Component: HouseFrame, ErrorBoundary: Broken, children: houseScreens },
+          {
+            path: 'houses/:house',
+            Component: HouseFrame,
+            ErrorBoundary: Broken,
+            // Within the house, so that the way to its other parts stays.
+            children: [{ ErrorBoundary: Broken, children: houseScreens }],
+          },
         ],
       },
       { path: '*', Component: NotFound },
@@ -119,6 +126,7 @@ const routes: RouteObject[] = [
 
 const queryClient = createQueryClient();
 const router = createBrowserRouter(routes);
+fetchWhenIdle(routes);
 
 export function App() {
   return (

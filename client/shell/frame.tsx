@@ -6,6 +6,7 @@ import { useSharedSession } from '../api/use-session.ts';
 import { useWords } from '../i18n/use-words.ts';
 import { Header } from './header.tsx';
 import { SignedOutNotice } from './signed-out-notice.tsx';
+import { UnsentEverywhere } from './unsent-everywhere.tsx';
 
 const CONTENT = 'content';
 
@@ -30,6 +31,7 @@ export function Frame() {
       <SkipToPicture />
       <Header />
       <main id={CONTENT} ref={main} tabIndex={-1} className="content" aria-busy={isLoading}>
+        <UnsentEverywhere />
         <Outlet />
       </main>
       <SignedOutNotice />

@@ -2,6 +2,7 @@ import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import type { Words } from '../../client/i18n/words.ts';
 import { wordsOf } from '../client/words.ts';
+import { makeJpeg } from '../support/pictures.ts';
 import { describeInBrowser, inOneGo, startApp, type App } from './app.ts';
 import {
   chooseTool,
@@ -16,11 +17,12 @@ import {
   tagArrived,
   tagRow,
 } from './bench-hands.ts';
-import { button, eventually, signIn } from './hands.ts';
+import { button, chooseFiles, eventually, goTo, heading, link, signIn } from './hands.ts';
 import { KEEPER, prepareSite, type Site } from './site.ts';
 
 /** What the browser and the viewer say when a request is cut off. */
-const CUT_OFF = /ERR_INTERNET_DISCONNECTED|Image load aborted/;
+const CUT_OFF =
+  /ERR_INTERNET_DISCONNECTED|ERR_CONNECTION_REFUSED|Image load aborted|dynamically imported module/;
 
 describeInBrowser('a weak network and a window that is loaded again', () => {
   let app: App;
@@ -136,6 +138,68 @@ describeInBrowser('a weak network and a window that is loaded again', () => {
     await page.reload();
     await tagArrived(page, t, 'い一', 'raised');
     expect(await placedOf('い一')).toBe(1);
+  });
+
+  it('sends what waits from every other screen, and says there that it waits', async () => {
+    await pictureDrawn(page, t);
+    await chooseTool(page, t, 'rectangle');
+    // The report has been fetched beforehand, as all screens are after a while.
+    await goTo(page, t, 'report');
+    await page.goBack();
+    await pictureDrawn(page, t);
+    await chooseTool(page, t, 'rectangle');
+    await page.context().setOffline(true);
+    await dragBox(page, t, [0.1, 0.7], [0.2, 0.9]);
+    await sayByKey(page, t, 'い一', 'pegged');
+    await tagRow(page, t, 'い一').getByText(t('bench.unsent.state')).waitFor();
+    await goTo(page, t, 'report');
+    await page.getByText(t('bench.unsent.count', { count: 1 })).waitFor();
+    const before = await placedOf('い一');
+    await page.context().setOffline(false);
+    await eventually(() => placedOf('い一')).toBe(before + 1);
+    await eventually(() => page.getByText(t('bench.unsent.count', { count: 1 })).count()).toBe(0);
+    await page.goto(`${site.things.house}/photos/${site.photos.house}`);
+  });
+
+  it('says which screen could not be fetched, leaves the way to the others, and fetches it when asked again', async () => {
+    const other = await app.open();
+    await other.route('**/assets/ledger-screen*', (route) => route.abort('internetdisconnected'));
+    await other.goto(site.things.house);
+    await signIn(other, t, KEEPER);
+    const menu = other.getByRole('navigation', { name: t('common.houseMenu') });
+    await link(menu, t('common.nav.ledger')).click();
+    await heading(other, t('common.notLoaded.title')).waitFor();
+    await link(menu, t('common.nav.journal')).click();
+    await heading(other, t('days.title')).waitFor();
+    await link(menu, t('common.nav.ledger')).click();
+    await heading(other, t('common.notLoaded.title')).waitFor();
+    // In vain, and without leaving the page for the browser's own word.
+    await other.route('**/health', (route) => route.abort('internetdisconnected'));
+    const knocked = other.waitForEvent('requestfailed', (request) => request.url().endsWith('/health'));
+    await button(other, t('common.notLoaded.again')).click();
+    await knocked;
+    await heading(other, t('common.notLoaded.title')).waitFor();
+    await other.unrouteAll({ behavior: 'wait' });
+    await button(other, t('common.notLoaded.again')).click();
+    await heading(other, t('ledger.title')).waitFor();
+    await other.close();
+  });
+
+  it('adds photos by itself once a server that was gone answers again', async () => {
+    const other = await app.open();
+    await other.route('**/photos', (route) =>
+      route.request().method() === 'POST' ? route.abort('connectionrefused') : route.continue(),
+    );
+    await other.goto(`${site.things.house}/photos`);
+    await signIn(other, t, KEEPER);
+    const before = (await site.ledger('photo.added')).length;
+    const chosen = { name: 'late.jpg', mimeType: 'image/jpeg', buffer: await makeJpeg(77) };
+    await chooseFiles(other, button(other, t('photos.choose')), [chosen]);
+    await other.getByText(t('photos.queue.unheard', { count: 1 })).waitFor();
+    await other.unrouteAll({ behavior: 'wait' });
+    await eventually(async () => (await site.ledger('photo.added')).length).toBe(before + 1);
+    await eventually(() => other.getByText(t('photos.queue.unheard', { count: 1 })).count()).toBe(0);
+    await other.close();
   });
 
   it('sends what waited although the window was loaded again before the network was back', async () => {

@@ -49,9 +49,18 @@ export interface Outbox {
   readonly reload: () => void;
 }
 
+const PREFIX = 'arakabe.unsent.';
+
+/** The houses in which something that was said waits in this browser, whoever said it. */
+export function housesWithUnsent(storage: KeyValueStorage | null): string[] {
+  const keys = Array.from({ length: storage?.length ?? 0 }, (_, i) => storage?.key(i) ?? '');
+  const houses = keys.filter((key) => key.startsWith(PREFIX)).map((key) => key.split('.')[2] ?? '');
+  return [...new Set(houses)].sort();
+}
+
 /** What was said but not yet heard by the server. Written down before it is sent, removed once it is accepted. */
 export function createOutbox({ house, storage, send, now, isStillHere }: OutboxParts): Outbox {
-  const shelf = createShelf(storage, `arakabe.unsent.${house}.`);
+  const shelf = createShelf(storage, `${PREFIX}${house}.`);
   const listeners = new Set<() => void>();
   let entries = shelf.read();
   let running: Promise<void> | null = null;

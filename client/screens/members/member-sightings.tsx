@@ -69,7 +69,9 @@ function SightingCard({ sighting: { tag, fileName, capture, crop }, rivals }: Si
 function WhyNoEvidence({ capture }: { capture: Sighting['capture'] }) {
   const { t } = useWords();
   if (capture.state === 'undated') return <p className="act-text">{t('members.history.undated')}</p>;
-  return findDoubt(capture.flags) === null ? null : <p className="act-text">{t('members.history.doubted')}</p>;
+  return findDoubt(capture.flags) === null ? null : (
+    <p className="act-text">{t('members.history.doubted')}</p>
+  );
 }
 
 function SightingEnd({ tag }: { tag: Sighting['tag'] }) {
