@@ -11,6 +11,7 @@ export const account = {
       'No account yet? The keeper of a house’s record can give you a one-time link. The very first account is made with the link that the server prints when it starts.',
   },
   link: {
+    deadTitle: 'This link opens nothing',
     firstTitle: 'Make the first account',
     firstLead:
       'The first account of this installation. Everybody with an account can open the record of a house and is then its keeper, who gives others their roles in it. Houses that a lost database has left without a keeper come to this account.',

@@ -34,7 +34,8 @@ export const days = {
     photosNone: 'No photo was taken on this day, or none has been sent.',
     photoLabel: '{{file}}, taken {{time}}, {{tags}}',
     changes: 'What was said on this day',
-    changesNone: 'Nothing was said on this day.',
+    changesNone:
+      'Nobody entered anything on this day. What was entered later about its photos stands at the day on which that was done.',
     notes: 'Notes',
     noteBy: '{{name}}, {{when}}',
     ownNote: 'Your note of this day',

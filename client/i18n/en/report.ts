@@ -21,8 +21,8 @@ export const report = {
   count: {
     gaps_one: '{{count}} gap',
     gaps_other: '{{count}} gaps',
-    lost_one: '{{count}} lost for good',
-    lost_other: '{{count}} lost for good',
+    lost_one: '{{count}} lost',
+    lost_other: '{{count}} lost',
     retired_one: '{{count}} retired',
     retired_other: '{{count}} retired',
   },

@@ -33,7 +33,8 @@ export const days = {
     photosNone: 'この日の写真はないか、まだ送られていません。',
     photoLabel: '{{file}}、{{time}}撮影、{{tags}}',
     changes: 'この日の台帳',
-    changesNone: 'この日に台帳に載ったことはありません。',
+    changesNone:
+      'この日に入力されたものはありません。この日の写真について後から入力したものは、入力した日のページに載ります。',
     notes: '覚え書き',
     noteBy: '{{name}}、{{when}}',
     ownNote: 'この日の覚え書き（あなた）',

@@ -25,7 +25,7 @@ export function LinkScreen() {
   const role = query.data?.role ? t(`common.role.${query.data.role}`) : '';
   const title = isJoining
     ? t('account.link.joinTitle', { house: query.data?.house ?? '' })
-    : t('account.link.firstTitle');
+    : t(query.isError ? 'account.link.deadTitle' : 'account.link.firstTitle');
   return (
     <Page title={title}>
       <QueryState query={query}>

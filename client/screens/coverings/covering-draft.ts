@@ -117,10 +117,16 @@ function chooseForAll(
 }
 
 /** Marks out of pasted text: one a line, or with commas (、，,), semicolons or tabs between them; each once. */
-export function pastedMarks(text: string): string[] {
+export function pastedMarks(text: string, isKnown: (mark: string) => boolean): string[] {
   const pieces = text.split(/[\n\r\t,;、，；]+/u).map((piece) => piece.trim());
-  const marks = pieces.filter((piece) => piece !== '').map(normalMark);
+  const marks = pieces.filter((piece) => piece !== '').flatMap((piece) => marksOf(piece, isKnown));
   return [...new Set(marks)];
+}
+
+/** A mark may hold a space; where the schedule has no such mark, the space stands between two. */
+function marksOf(piece: string, isKnown: (mark: string) => boolean): string[] {
+  const whole = normalMark(piece);
+  return isKnown(whole) ? [whole] : piece.split(/\s+/u).map(normalMark);
 }
 
 function normalMark(text: string): string {

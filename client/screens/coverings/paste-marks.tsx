@@ -17,7 +17,7 @@ export function PasteMarks({ index, tell }: PasteMarksProps) {
   const [text, setText] = useState('');
   const [result, setResult] = useState<{ known: number; unknown: readonly string[] } | null>(null);
   const tick = () => {
-    const marks = pastedMarks(text);
+    const marks = pastedMarks(text, (mark) => index.byMark.has(mark));
     const known = marks.flatMap((mark) => index.byMark.get(mark) ?? []);
     const unknown = marks.filter((mark) => !index.byMark.has(mark));
     tell({ type: 'tick', members: known });

@@ -92,9 +92,11 @@ describe('a covering that is being planned', () => {
 
 test('all kinds of the contract are offered', () => expect(KINDS).toEqual(COVERING_KINDS));
 
+const isKnown = (mark: string) => ['い一', 'い二', 'い三', 'P12', '柱 北'].includes(mark);
+
 describe('pasted marks', () => {
   test('by line, comma, tab, 読点; in normal form; each once', () => {
-    expect(pastedMarks('い一\r\nい二、い三,Ｐ１２\tい一;\n\n 柱  北 ')).toEqual([
+    expect(pastedMarks('い一\r\nい二、い三,Ｐ１２\tい一;\n\n 柱  北 ', isKnown)).toEqual([
       'い一',
       'い二',
       'い三',
@@ -102,7 +104,9 @@ describe('pasted marks', () => {
       '柱 北',
     ]);
   });
-  test('nothing pasted is nothing', () => expect(pastedMarks(' \n,')).toEqual([]));
+  test('a space stands between two marks where no member has it in its own', () =>
+    expect(pastedMarks('い一 い二　い九\n柱 北', isKnown)).toEqual(['い一', 'い二', 'い九', '柱 北']));
+  test('nothing pasted is nothing', () => expect(pastedMarks(' \n,', isKnown)).toEqual([]));
 });
 
 test('a covering is changed by what it says, not by ticking a member off and on again', () => {
