@@ -44,7 +44,7 @@ export async function pointOn(stage: Locator, [x, y]: Spot): Promise<{ x: number
 export async function chooseTool(
   page: Page,
   t: Words,
-  tool: 'look' | 'rectangle' | 'polygon',
+  tool: 'look' | 'rectangle' | 'polygon' | 'tap',
 ): Promise<void> {
   await button(page, t(`bench.tool.${tool}`)).click();
 }

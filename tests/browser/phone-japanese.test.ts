@@ -1,5 +1,5 @@
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { ja } from '../../client/i18n/catalogs.ts';
 import type { Words } from '../../client/i18n/words.ts';
 import { LANGUAGES, wordsOf } from '../client/words.ts';
@@ -21,6 +21,7 @@ import {
   drawn,
   eventually,
   goTo,
+  hasFocus,
   heading,
   link,
   lookAtAll,
@@ -80,17 +81,19 @@ describeInBrowser('on a phone, in Japanese', () => {
     app.complaints(/4\d\d/);
   });
 
-  it('draws with a finger, says what it is, and the page stays where it was', async () => {
+  it('draws with a finger, and has the words of the drawing before it', async () => {
     await openOnBench(page, t, site.fileNames.cranes);
     await chooseTool(page, t, 'rectangle');
     const stage = stageOf(page, t);
     await stage.scrollIntoViewIfNeeded();
-    const scrolled = await page.evaluate(() => window.scrollY);
     await dragFinger(page, await pointOn(stage, [0.3, 0.25]), await pointOn(stage, [0.6, 0.7]));
     await draft(page, t).waitFor();
-    expect(await page.evaluate(() => window.scrollY)).toBe(scrolled);
+    await page.getByText(t('bench.sayNow'), { exact: true }).waitFor();
+    await eventually(() => isWhollySeen(markField(page, t))).toBe(true);
+    await eventually(() => isWhollySeen(button(page, t('bench.form.place')))).toBe(true);
+    expect(await hasFocus(markField(page, t))).toBe(true);
+    await photograph(page, 'phone-390-ja-drawn');
     await drawnBetween(page, t, [0.3, 0.25], [0.6, 0.7]);
-    await markField(page, t).tap();
     await markField(page, t).fill('じぬき');
     await page.getByRole('option').first().tap();
     expect(await markField(page, t).inputValue()).toBe('い通り地貫');
@@ -158,3 +161,9 @@ describeInBrowser('on a phone, in Japanese', () => {
     },
   );
 });
+
+const isWhollySeen = (element: Locator): Promise<boolean> =>
+  element.evaluate((node) => {
+    const { top, bottom } = node.getBoundingClientRect();
+    return top >= 0 && bottom <= window.innerHeight;
+  });

@@ -24,6 +24,7 @@ export const bench = {
     polygon: 'Press each corner; close it with a double press, Enter, or the first corner.',
     tap: 'Press once on the member for a small box.',
   },
+  sayNow: 'Now say which member it is.',
   undo: 'Undo',
   redo: 'Redo',
   boxInMiddle: 'Box in the middle',

@@ -10,6 +10,7 @@ import { PhotoFacts } from './photo-facts.tsx';
 import { PictureStage } from './picture-stage.tsx';
 import { TagForm } from './tag-form.tsx';
 import { TagList } from './tag-list.tsx';
+import { goToWords } from './to-words.ts';
 import { ToolBar } from './tool-bar.tsx';
 import { UnsentNotice } from './unsent-notice.tsx';
 import { focusPicture, useBenchKeys, usePictureFocus } from './use-bench-keys.ts';
@@ -39,10 +40,9 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
   /** After the next drawing of the screen, when what is looked for is there. */
   const focusOn = (selector: string) =>
     requestAnimationFrame(() => {
-      const found = root.current?.querySelector<HTMLElement | SVGElement>(selector);
-      found?.focus({ preventScroll: !(found instanceof HTMLInputElement) });
-      if (found instanceof HTMLInputElement) found.select();
+      root.current?.querySelector<HTMLElement | SVGElement>(selector)?.focus({ preventScroll: true });
     });
+  const toWords = () => goToWords(root.current);
   // What had the focus may be gone with the drawing; the keys must still find the bench.
   const hasDraft = desk.bench.work.draft !== null;
   const hadDraft = useRef(hasDraft);
@@ -55,6 +55,7 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
     viewer: () => viewer.current,
     tallness,
     focusOn,
+    toWords,
     onWithdraw: setWithdrawing,
     turn(to) {
       const id = around?.[to];
@@ -67,7 +68,14 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
   return (
     <div ref={root} className="bench">
       <div className="bench-left">
-        <ToolBar desk={desk} tell={store.tell} tallness={tallness} viewer={viewer} focusOn={focusOn} />
+        <ToolBar
+          desk={desk}
+          tell={store.tell}
+          tallness={tallness}
+          viewer={viewer}
+          focusOn={focusOn}
+          toWords={toWords}
+        />
         <PictureStage
           photo={photo}
           tallness={tallness}
@@ -75,9 +83,7 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
           bench={desk.bench}
           tags={tags}
           viewer={viewer}
-          onDrawn={(pointer) => {
-            if (pointer === 'mouse') focusOn('.mark-field input');
-          }}
+          onDrawn={toWords}
         />
       </div>
       <div className="bench-right">
@@ -87,7 +93,7 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
           inUse={outboxInUse}
           onPutRight={(refused) => {
             putRight(refused);
-            focusOn('.mark-field input');
+            toWords();
           }}
         />
         <TagForm
@@ -107,7 +113,7 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
           selected={desk.bench.selected}
           tell={store.tell}
           onWithdraw={setWithdrawing}
-          focusOn={focusOn}
+          toWords={toWords}
         />
         <PhotoFacts photo={photo} />
         <KeysHelp />

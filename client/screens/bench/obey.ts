@@ -11,12 +11,12 @@ export interface BenchHands {
   readonly viewer: () => Viewer | null;
   readonly tallness: number;
   readonly focusOn: (selector: string) => void;
+  readonly toWords: () => void;
   readonly onWithdraw: (tag: BenchTag) => void;
   readonly turn: (to: 'previous' | 'next') => void;
 }
 
 const DRAFT = '[data-hit=draft]';
-const MARK = '.mark-field input';
 const PICTURE = '.bench-stage';
 /** Where arrows and Enter have a meaning of their own. */
 const HAS_ARROWS = '[role=radiogroup], [role=listbox], [role=combobox]';
@@ -101,6 +101,6 @@ function enter(hands: BenchHands): boolean {
   if (work.corners.length > 0) store.tell({ type: 'close-outline', reach: [0, 0] });
   else if (!work.draft && tag) store.tell({ type: 'change', tag });
   if (!store.get().bench.work.draft) return false;
-  hands.focusOn(MARK);
+  hands.toWords();
   return true;
 }

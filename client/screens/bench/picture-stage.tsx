@@ -20,7 +20,7 @@ export interface PictureStageProps {
   tags: readonly BenchTag[];
   /** Filled while there is a picture to look at. */
   viewer: RefObject<Viewer | null>;
-  onDrawn: (pointer: 'mouse' | 'touch') => void;
+  onDrawn: () => void;
 }
 
 /** Phones of some makes draw nothing at all beyond 16.7 megapixels on one canvas. */
@@ -30,6 +30,10 @@ const MAX_PIXELS = { phone: 16_700_000, desk: 60_000_000 };
 export function PictureStage(props: PictureStageProps) {
   const { t } = useWords();
   const { photo } = props;
+  const {
+    tool,
+    work: { draft },
+  } = props.bench;
   const levels = useMemo(() => {
     const isPhone = window.matchMedia('(pointer: coarse)').matches;
     return pictureLevels(photo, isPhone ? MAX_PIXELS.phone : MAX_PIXELS.desk);
@@ -47,7 +51,7 @@ export function PictureStage(props: PictureStageProps) {
     <>
       <Picture {...props} levels={levels} />
       <p className="soft bench-hint" role="status">
-        {t(`bench.toolHelp.${props.bench.tool}`)}
+        {draft?.replaces === null ? t('bench.sayNow') : t(`bench.toolHelp.${tool}`)}
       </p>
       {isSmaller ? <p className="soft bench-hint">{t('bench.previewOnly')}</p> : null}
     </>
@@ -86,7 +90,7 @@ function Picture({ photo, tallness, store, bench, tags, viewer, onDrawn, levels 
         return tag ? { on: 'tag', tag } : null;
       },
       act: store.tell,
-      onDrawn: (pointer) => drawn.current(pointer),
+      onDrawn: () => drawn.current(),
     });
     viewer.current = created;
     setMade(created);

@@ -9,8 +9,8 @@ export interface PointerParts {
   readonly bench: () => BenchState;
   readonly tagAt: (id: string) => Extract<Hit, { on: 'tag' }> | null;
   readonly act: (event: BenchEvent) => void;
-  /** A drawing was finished by hand: what it shows can be typed at once, unless that opens a phone's keyboard. */
-  readonly onDrawn: (pointer: 'mouse' | 'touch') => void;
+  /** A drawing was finished by hand: what it shows can be typed at once. */
+  readonly onDrawn: () => void;
 }
 
 const REACH = { mouse: 8, touch: 20 };
@@ -85,8 +85,7 @@ export function listenToPointers(layer: HTMLElement, parts: PointerParts): () =>
     held = null;
     if (!isOurs && event.pointerType !== 'mouse') return;
     if (!pinching) parts.act({ type: 'release', at: at(event) });
-    if (!wasDrawn && parts.bench().work.draft)
-      parts.onDrawn(event.pointerType === 'mouse' ? 'mouse' : 'touch');
+    if (!wasDrawn && parts.bench().work.draft) parts.onDrawn();
     wasDrawn = parts.bench().work.draft !== null;
   };
 
@@ -100,7 +99,7 @@ export function listenToPointers(layer: HTMLElement, parts: PointerParts): () =>
     if (parts.bench().tool !== 'polygon') return;
     event.stopPropagation();
     parts.act({ type: 'close-outline', reach: units(REACH.mouse) });
-    if (parts.bench().work.draft) parts.onDrawn('mouse');
+    if (parts.bench().work.draft) parts.onDrawn();
   };
 
   const listening = new AbortController();

@@ -16,11 +16,11 @@ export interface TagListProps {
   selected: string | null;
   tell: (event: DeskEvent) => void;
   onWithdraw: (tag: BenchTag) => void;
-  focusOn: (selector: string) => void;
+  toWords: () => void;
 }
 
 /** All that was said about this photo: what stands, and on demand what no longer does. */
-export function TagList({ tags, index, selected, tell, onWithdraw, focusOn }: TagListProps) {
+export function TagList({ tags, index, selected, tell, onWithdraw, toWords }: TagListProps) {
   const { t } = useWords();
   const [showsEnded, setShowsEnded] = useState(false);
   const standing = useMemo(
@@ -29,7 +29,6 @@ export function TagList({ tags, index, selected, tell, onWithdraw, focusOn }: Ta
   );
   const rivals = useMemo(() => rivalsOf(tags), [tags]);
   const ended = tags.filter((tag) => tag.state !== 'standing');
-  const toWords = () => focusOn('.mark-field input');
   return (
     <section className="section">
       <h2>{t('bench.list.title')}</h2>

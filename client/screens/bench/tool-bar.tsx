@@ -12,15 +12,20 @@ export interface ToolBarProps {
   tallness: number;
   viewer: RefObject<Viewer | null>;
   focusOn: (selector: string) => void;
+  toWords: () => void;
 }
 
 /** Nothing comes or goes here while one draws: that would move the picture under the hand. */
-export function ToolBar({ desk: { bench }, tell, tallness, viewer, focusOn }: ToolBarProps) {
+export function ToolBar({ desk: { bench }, tell, tallness, viewer, focusOn, toWords }: ToolBarProps) {
   const { t } = useWords();
   const { work, past, future, tool } = bench;
   const boxInMiddle = () => {
     tell({ type: 'box-in-middle', ...boxInView(viewer.current, tallness) });
     focusOn('[data-hit=draft]');
+  };
+  const closeOutline = () => {
+    tell({ type: 'close-outline', reach: [0, 0] });
+    toWords();
   };
   const isChange = (work.draft?.replaces ?? null) !== null;
   return (
@@ -46,11 +51,7 @@ export function ToolBar({ desk: { bench }, tell, tallness, viewer, focusOn }: To
         <Act sign="in" onPress={() => viewer.current?.zoom('in')} />
         <Act sign="out" onPress={() => viewer.current?.zoom('out')} />
         <Act sign="all" onPress={() => viewer.current?.zoom('all')} />
-        <Act
-          sign="closeOutline"
-          isOff={work.corners.length < 3}
-          onPress={() => tell({ type: 'close-outline', reach: [0, 0] })}
-        />
+        <Act sign="closeOutline" isOff={work.corners.length < 3} onPress={closeOutline} />
         <Act
           sign={isChange ? 'leave' : 'drop'}
           isOff={isEmpty(work)}
