@@ -83,6 +83,7 @@ export const bench = {
     },
     placed: '{{mark}}, {{stage}}: placed.',
     changed: '{{mark}}, {{stage}}: changed.',
+    withdrawn: '{{mark}}, {{stage}}: withdrawn.',
   },
   unsent: {
     state: 'not sent yet',

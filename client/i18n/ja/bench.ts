@@ -84,6 +84,7 @@ export const bench = {
     },
     placed: '{{mark}}、{{stage}}：記入しました。',
     changed: '{{mark}}、{{stage}}：改めました。',
+    withdrawn: '{{mark}}、{{stage}}：取り消しました。',
   },
   unsent: {
     state: '未送信',

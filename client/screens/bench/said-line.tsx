@@ -12,9 +12,12 @@ export function SaidLine({ said, isBusy }: { said: SaidHere | null; isBusy: bool
   );
 }
 
-function sentence(t: Words, { mark, stage, isChange, fate }: SaidHere): string {
+const DONE = { place: 'placed', supersede: 'changed', withdraw: 'withdrawn' } as const;
+
+function sentence(t: Words, { mark, stage, is, fate }: SaidHere): string {
   const words = { mark, stage: t(`common.stage.${stage}`) };
-  if (fate === 'gone') return '';
+  // A withdrawal leaves no drawing behind; its refusal stands above, with the reason.
+  if (fate === 'gone' || (fate === 'refused' && is === 'withdraw')) return '';
   if (fate !== 'accepted') return t(`bench.form.fate.${fate}`, words);
-  return isChange ? t('bench.form.changed', words) : t('bench.form.placed', words);
+  return t(`bench.form.${DONE[is]}`, words);
 }

@@ -10,13 +10,13 @@ import { keepBegun, readBegun, type KeyValueStorage } from './draft-storage.ts';
 import { fateOf, type Fate } from './fate.ts';
 import { freshEntry, keepLastSaid, readLastSaid, type LastSaid } from './last-said.ts';
 import type { MemberIndex } from './member-index.ts';
-import type { TagFactsInput, Unsent } from './outbox.ts';
+import type { TagFactsInput, TagWrite, Unsent } from './outbox.ts';
 import { useOutbox, type OutboxInUse } from './use-outbox.ts';
 
 /** The last thing that was said at this photo since it was opened. */
 export interface SaidHere extends LastSaid {
   readonly tag: string;
-  readonly isChange: boolean;
+  readonly is: TagWrite['is'];
   readonly fate: Fate;
 }
 
@@ -76,18 +76,19 @@ export function useDesk(photo: PhotoDetailView, index: MemberIndex, selected: st
     store.tell({ type: 'begin-with', fresh: freshEntry({ mark, stage }, isKnown) });
     store.tell({ type: 'placed' });
     store.tell({ type: 'select', tag });
-    setLast({ tag, mark, stage, isChange: replaces !== null });
+    setLast({ tag, mark, stage, is: replaces === null ? 'place' : 'supersede' });
   };
   const withdraw: DeskInUse['withdraw'] = ({ id: tag, mark, stage, region, note }, reason) => {
     const facts = { mark, stage, region, note } as TagFactsInput;
     say({ is: 'withdraw', tag, reason, facts });
     store.tell({ type: 'select', tag: null });
+    setLast({ tag, mark, stage, is: 'withdraw' });
   };
   const putRight: DeskInUse['putRight'] = (refused) => {
     takeBack(store, refused);
     outbox.drop(refused.key);
   };
-  const said = last && { ...last, fate: fateOf(last.tag, allTags, entries, pause) };
+  const said = last && { ...last, fate: fateOf(last, allTags, entries, pause) };
   return { store, desk, tags, outboxInUse, said, place, putRight, withdraw };
 }
 

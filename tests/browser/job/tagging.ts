@@ -91,6 +91,7 @@ export function tagging(job: Job): void {
     const dialog = page.getByRole('dialog', { name: 'Withdraw い二, pegged?' });
     await field(dialog, t('bench.withdraw.reason')).fill('That is the neighbour.');
     await button(dialog, t('bench.withdraw.submit')).click();
+    await said(page, 'い二, pegged: withdrawn.').waitFor();
     await tick(page, 'Show what was superseded or withdrawn (2)');
     await page.getByText('Reason: That is the neighbour.').waitFor();
     expect(await tagRow(page, t, 'い二').count()).toBe(0);
