@@ -131,6 +131,24 @@ describeInBrowser('on a phone, in Japanese', () => {
     },
   );
 
+  it.each([PHONE.viewport, NARROW])(
+    'has the ways to the photos before and after in one row of $width px, and the name uncut',
+    async (viewport) => {
+      await page.setViewportSize(viewport);
+      await openScreen(page, `${site.things.house}/photos/${site.photos.house}`);
+      const ways = [t('bench.previous'), t('bench.next')].map((name) => link(page, name));
+      const [before, after] = await Promise.all(ways.map((way) => way.boundingBox()));
+      expect(before?.y).toBe(after?.y);
+      const back = page.getByRole('navigation', { name: t('common.youAreHere') }).getByRole('link');
+      // Nothing lies over the way back.
+      await back.click({ trial: true });
+      expect((after?.x ?? 0) + (after?.width ?? 0)).toBeLessThanOrEqual(viewport.width);
+      const name = heading(page, t('bench.title', { file: site.fileNames.house }));
+      expect(await name.evaluate((node) => node.scrollHeight - node.clientHeight)).toBe(0);
+      await page.setViewportSize(PHONE.viewport);
+    },
+  );
+
   it('reports in Japanese what is missing', async () => {
     await goTo(page, t, 'report');
     await page.getByText(t('report.whole', { hidden: 3, onRecord: 1, gaps: 2, lost: 0 })).waitFor();
