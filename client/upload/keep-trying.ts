@@ -21,10 +21,12 @@ export function keepTrying(uploads: Uploads, everyMs: number): KeepTrying {
   };
   const tryOne = () => {
     timer = undefined;
-    const [first] = unheard();
-    if (!first) return;
-    probe = first.id;
-    again([first.id]);
+    const waiting = unheard();
+    // Each in its turn: a file at which the server always fails must not keep the others waiting.
+    const next = waiting[(waiting.findIndex(({ id }) => id === probe) + 1) % waiting.length];
+    if (!next) return;
+    probe = next.id;
+    again([next.id]);
   };
   uploads.subscribe(() => {
     if (unheard().length === 0) return;

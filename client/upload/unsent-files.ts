@@ -9,7 +9,7 @@ const STORED = 'arakabe.unsent-photos';
 
 /** Still to be sent: it waits, is on its way, or found no server. */
 export function isUnsent(item: UploadItem): boolean {
-  return !isOver(item) || (item.state.is === 'failed' && item.state.problem === null);
+  return !isOver(item);
 }
 
 /** Storage can be forbidden by the browser; then nothing is told after a reload. */

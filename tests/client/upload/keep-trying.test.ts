@@ -9,13 +9,13 @@ afterEach(() => vi.useRealTimers());
 
 /** A server that can be ended and started again, and counts who knocks. */
 function site(files: number) {
-  const server = { isUp: false, knocks: 0 };
+  const server = { isUp: false, knocks: 0, chokesOn: '' };
   let ids = 0;
   const uploads = createUploads(
     (_house, { name }) => {
       server.knocks += 1;
       const photo = { id: name };
-      return server.isUp
+      return server.isUp && name !== server.chokesOn
         ? Promise.resolve({ outcome: 'added', fileName: name, photo } as UploadOutcome)
         : Promise.reject(new OfflineError('gone'));
     },
@@ -59,4 +59,12 @@ test('what was left out meanwhile is not waited for', async () => {
   server.isUp = true;
   await vi.advanceTimersByTimeAsync(10_000);
   expect([uploads.queue().length, states()]).toEqual([1, ['added']]);
+});
+
+test('a file at which the server always fails keeps no other waiting', async () => {
+  const { server, uploads } = site(4);
+  await vi.advanceTimersByTimeAsync(0);
+  Object.assign(server, { isUp: true, chokesOn: '0.jpg' });
+  await vi.advanceTimersByTimeAsync(20_000);
+  expect(uploads.queue().map(({ state }) => state.is)).toEqual(['failed', 'added', 'added', 'added']);
 });
