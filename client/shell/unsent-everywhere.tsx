@@ -1,10 +1,10 @@
 import { useSyncExternalStore } from 'react';
 import { useLocation, useMatch } from 'react-router';
 import { useSession } from '../api/use-session.ts';
-import { housesWithUnsent } from '../screens/bench/outbox.ts';
-import { browserStorage } from '../screens/bench/browser-storage.ts';
-import { UnsentNotice } from '../screens/bench/unsent-notice.tsx';
-import { useOutbox } from '../screens/bench/use-outbox.ts';
+import { housesWithUnsent } from '../outbox/outbox.ts';
+import { browserStorage } from '../outbox/browser-storage.ts';
+import { UnsentNotice } from '../outbox/unsent-notice.tsx';
+import { useOutbox } from '../outbox/use-outbox.ts';
 
 /** Sends what was said at any photo without network, from whatever screen one is on, and says that it waits. */
 export function UnsentEverywhere() {

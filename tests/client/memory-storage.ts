@@ -1,4 +1,4 @@
-import type { KeyValueStorage } from '../../client/screens/bench/draft-storage.ts';
+import type { KeyValueStorage } from '../../client/outbox/browser-storage.ts';
 
 /** As a browser's Storage, in memory. */
 export function memoryStorage(): KeyValueStorage {

@@ -1,7 +1,7 @@
 import type { TagView } from '#domain/contract/views';
 import type { Mark } from '#domain/frame/mark';
 import { parseMark } from '#domain/frame/mark';
-import type { Unsent } from './outbox.ts';
+import type { Unsent } from '../../outbox/outbox.ts';
 
 /** A tag as the bench shows it: what the server has, with what this browser has said since. */
 export interface BenchTag extends TagView {
@@ -79,18 +79,4 @@ function end(
 function normalMark(text: string): Mark {
   const parsed = parseMark(text);
   return parsed.ok ? parsed.mark : (text as Mark);
-}
-
-/** A detail answer with a tag that the server has just accepted, in place of asking for all again. */
-export function withTag(tags: readonly TagView[], accepted: TagView): TagView[] {
-  const others = tags
-    .filter((tag) => tag.id !== accepted.id)
-    .map((tag) =>
-      tag.id === accepted.supersedes && tag.state === 'standing' ? superseded(tag, accepted) : tag,
-    );
-  return [...others, accepted];
-}
-
-function superseded(tag: TagView, by: TagView): TagView {
-  return { ...tag, state: 'superseded', ended: { at: by.at, by: by.by, reason: '' } };
 }

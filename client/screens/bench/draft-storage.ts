@@ -1,4 +1,5 @@
 import { STAGES, type Stage } from '#domain/frame/stage';
+import type { KeyValueStorage } from '../../outbox/browser-storage.ts';
 import { regionProblem, type Region, type UnitPoint } from '#domain/photo/region';
 import type { Work } from './bench-state.ts';
 
@@ -8,14 +9,6 @@ export interface Begun {
   readonly mark: string;
   readonly stage: Stage | null;
   readonly note: string;
-}
-
-export interface KeyValueStorage {
-  readonly length: number;
-  key(index: number): string | null;
-  getItem(key: string): string | null;
-  setItem(key: string, value: string): void;
-  removeItem(key: string): void;
 }
 
 const PREFIX = 'arakabe.begun.';

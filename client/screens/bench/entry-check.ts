@@ -1,7 +1,7 @@
 import { parseMark, type Mark, type MarkProblem } from '#domain/frame/mark';
 import { TRACKS, type Stage } from '#domain/frame/stage';
 import type { Entry } from './desk-state.ts';
-import { findMember, type MemberIndex } from './member-index.ts';
+import { findMember, type MemberIndex } from '../../finding/member-index.ts';
 
 export type EntryCheck =
   | {

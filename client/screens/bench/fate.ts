@@ -1,5 +1,5 @@
 import type { TagView } from '#domain/contract/views';
-import type { Pause, TagWrite, Unsent } from './outbox.ts';
+import type { Pause, TagWrite, Unsent } from '../../outbox/outbox.ts';
 
 /** What has become of a statement: only 'accepted' is the server's own word. */
 export type Fate = 'accepted' | 'on-its-way' | 'refused' | 'gone' | Pause;

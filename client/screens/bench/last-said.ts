@@ -1,6 +1,6 @@
 import { STAGES, type Stage } from '#domain/frame/stage';
 import { BLANK, type Entry } from './desk-state.ts';
-import type { KeyValueStorage } from './draft-storage.ts';
+import type { KeyValueStorage } from '../../outbox/browser-storage.ts';
 import { proposeMark } from './next-mark.ts';
 
 /** The last tag that was placed in a house: the next one is often its neighbour at the same stage. */

@@ -2,8 +2,8 @@ import { useId, useState, type KeyboardEvent } from 'react';
 import type { MemberView } from '#domain/contract/views';
 import { kindLabel } from '../../i18n/kind-label.ts';
 import { useWords } from '../../i18n/use-words.ts';
-import { joinWords } from './join-words.ts';
-import { offeredFor, type MemberIndex } from './member-index.ts';
+import { joinWords } from '../../i18n/join-words.ts';
+import { offeredFor, type MemberIndex } from '../../finding/member-index.ts';
 
 export interface MarkFieldProps {
   value: string;

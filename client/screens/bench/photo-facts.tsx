@@ -6,7 +6,7 @@ import { formatBytes, formatInstant, formatNumber } from '../../i18n/format.ts';
 import { useWords, type WordsInUse } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
 import { captureSentence, rejectedLines } from '../photos/capture-sentence.ts';
-import { joinWords } from './join-words.ts';
+import { joinWords } from '../../i18n/join-words.ts';
 
 /** What the file says of itself: when, where, with what. */
 export function PhotoFacts({ photo }: { photo: PhotoView }) {

@@ -2,7 +2,7 @@ import type { TagView } from '#domain/contract/views';
 import { formatInstant } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
-import { joinWords } from './join-words.ts';
+import { joinWords } from '../../i18n/join-words.ts';
 
 /** Says at a tag that another one stands beside it, since two people changed the same one at once. */
 export function RivalsNote({ rivals }: { rivals: readonly TagView[] }) {

@@ -9,7 +9,7 @@ import type { BenchTag } from './bench-tags.ts';
 import type { Desk, DeskEvent, Entry } from './desk-state.ts';
 import { checkEntry, type EntryCheck } from './entry-check.ts';
 import { MarkField } from './mark-field.tsx';
-import { findMember, offeredFor, type MemberIndex } from './member-index.ts';
+import { findMember, offeredFor, type MemberIndex } from '../../finding/member-index.ts';
 import { SaidLine } from './said-line.tsx';
 import { suggestedIn } from './suggested.ts';
 import type { SaidHere } from './use-desk.ts';

@@ -6,7 +6,7 @@ import { EmptyState } from '../../parts/empty-state.tsx';
 import type { BenchTag } from './bench-tags.ts';
 import type { DeskEvent } from './desk-state.ts';
 import { EndedRow } from './ended-row.tsx';
-import type { MemberIndex } from './member-index.ts';
+import type { MemberIndex } from '../../finding/member-index.ts';
 import { rivalsOf } from './rivals.ts';
 import { TagRow } from './tag-row.tsx';
 

@@ -3,15 +3,15 @@ import type { PhotoDetailView } from '#domain/contract/views';
 import { newId } from '../../api/new-id.ts';
 import { isEmpty, type Draft } from './bench-state.ts';
 import { mergeUnsent, type BenchTag } from './bench-tags.ts';
-import { browserStorage } from './browser-storage.ts';
+import { browserStorage, type KeyValueStorage } from '../../outbox/browser-storage.ts';
 import { openDesk, type Desk } from './desk-state.ts';
 import { createDeskStore, type DeskStore } from './desk-store.ts';
-import { keepBegun, readBegun, type KeyValueStorage } from './draft-storage.ts';
+import { keepBegun, readBegun } from './draft-storage.ts';
 import { fateOf, type Fate } from './fate.ts';
 import { freshEntry, keepLastSaid, readLastSaid, type LastSaid } from './last-said.ts';
-import type { MemberIndex } from './member-index.ts';
-import type { TagFactsInput, TagWrite, Unsent } from './outbox.ts';
-import { useOutbox, type OutboxInUse } from './use-outbox.ts';
+import type { MemberIndex } from '../../finding/member-index.ts';
+import type { TagFactsInput, TagWrite, Unsent } from '../../outbox/outbox.ts';
+import { useOutbox, type OutboxInUse } from '../../outbox/use-outbox.ts';
 
 /** The last thing that was said at this photo since it was opened. */
 export interface SaidHere extends LastSaid {

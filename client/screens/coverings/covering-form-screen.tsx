@@ -6,7 +6,7 @@ import { QueryState } from '../../parts/query-state.tsx';
 import { Spinner } from '../../parts/spinner.tsx';
 import { NotFound } from '../../shell/not-found.tsx';
 import { useHouse } from '../../shell/use-house.ts';
-import { useMembers } from '../bench/use-members.ts';
+import { useMembers } from '../../finding/use-members.ts';
 import { CoveringForm } from './covering-form.tsx';
 import { useCoverings } from './use-coverings.ts';
 import './coverings.css';

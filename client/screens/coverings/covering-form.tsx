@@ -11,7 +11,7 @@ import { Select } from '../../parts/select.tsx';
 import { TextArea } from '../../parts/text-area.tsx';
 import { useUnsaved } from '../../parts/unsaved.tsx';
 import { useHouse } from '../../shell/use-house.ts';
-import type { MemberIndex } from '../bench/member-index.ts';
+import type { MemberIndex } from '../../finding/member-index.ts';
 import { EMPTY_DRAFT, KINDS, draftOf, factsOfDraft, isChanged, reduceCovering } from './covering-draft.ts';
 import { GoneMarks } from './gone-marks.tsx';
 import { HidesPicker } from './hides-picker.tsx';

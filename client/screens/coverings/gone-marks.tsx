@@ -2,7 +2,7 @@ import { formatList } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { Notice } from '../../parts/notice.tsx';
-import type { MemberIndex } from '../bench/member-index.ts';
+import type { MemberIndex } from '../../finding/member-index.ts';
 import type { CoveringDraft, CoveringEvent } from './covering-draft.ts';
 
 export interface GoneMarksProps {

@@ -8,7 +8,7 @@ import { EmptyState } from '../../parts/empty-state.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Select } from '../../parts/select.tsx';
 import { useHouse } from '../../shell/use-house.ts';
-import { searchMembers, type MemberIndex } from '../bench/member-index.ts';
+import { searchMembers, type MemberIndex } from '../../finding/member-index.ts';
 import type { CoveringDraft, CoveringEvent } from './covering-draft.ts';
 import { HidesRow } from './hides-row.tsx';
 import { PasteMarks } from './paste-marks.tsx';

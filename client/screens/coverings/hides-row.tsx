@@ -6,7 +6,7 @@ import { useWords } from '../../i18n/use-words.ts';
 import { Checkbox } from '../../parts/checkbox.tsx';
 import { Select } from '../../parts/select.tsx';
 import { StageStrokes } from '../../parts/stage-strokes.tsx';
-import { joinWords } from '../bench/join-words.ts';
+import { joinWords } from '../../i18n/join-words.ts';
 import { offeredStages, type CoveringEvent, type Least } from './covering-draft.ts';
 
 export interface HidesRowProps {

@@ -1,7 +1,7 @@
 import { kindLabel } from '../../i18n/kind-label.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
-import { joinWords } from '../bench/join-words.ts';
+import { joinWords } from '../../i18n/join-words.ts';
 import { missSentence } from '../report/miss-sentence.ts';
 import type { CoveringLine } from './closing-preview.ts';
 

@@ -3,7 +3,7 @@ import { formatList } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { TextArea } from '../../parts/text-area.tsx';
-import type { MemberIndex } from '../bench/member-index.ts';
+import type { MemberIndex } from '../../finding/member-index.ts';
 import { pastedMarks, type CoveringEvent } from './covering-draft.ts';
 
 export interface PasteMarksProps {

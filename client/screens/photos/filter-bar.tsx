@@ -9,7 +9,7 @@ import { Button } from '../../parts/button.tsx';
 import { Checkbox } from '../../parts/checkbox.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Select } from '../../parts/select.tsx';
-import { useMembers } from '../bench/use-members.ts';
+import { useMembers } from '../../finding/use-members.ts';
 import { isFiltered, type PhotoFilter } from './photo-filter.ts';
 
 export interface FilterBarProps {

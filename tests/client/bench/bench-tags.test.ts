@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import type { TagView } from '#domain/contract/views';
 import type { Mark } from '#domain/frame/mark';
-import { mergeUnsent, withTag } from '../../../client/screens/bench/bench-tags.ts';
-import type { TagWrite, Unsent } from '../../../client/screens/bench/outbox.ts';
+import { mergeUnsent } from '../../../client/screens/bench/bench-tags.ts';
+import { withTag } from '../../../client/outbox/with-tag.ts';
+import type { TagWrite, Unsent } from '../../../client/outbox/outbox.ts';
 
 const region = { shape: 'rectangle', x: 0, y: 0, w: 0.1, h: 0.1 } as const;
 const facts = { mark: 'い三', stage: 'pegged', region } as const;

@@ -6,7 +6,7 @@ import { BLANK, openDesk } from '../../../client/screens/bench/desk-state.ts';
 import { createDeskStore } from '../../../client/screens/bench/desk-store.ts';
 import { checkEntry } from '../../../client/screens/bench/entry-check.ts';
 import { freshEntry, keepLastSaid, readLastSaid } from '../../../client/screens/bench/last-said.ts';
-import { indexMembers } from '../../../client/screens/bench/member-index.ts';
+import { indexMembers } from '../../../client/finding/member-index.ts';
 import { neighboursIn } from '../../../client/screens/bench/neighbours.ts';
 import { memoryStorage } from '../memory-storage.ts';
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { Problem } from '#domain/contract/problems';
 import { fateOf } from '../../../client/screens/bench/fate.ts';
-import type { Unsent } from '../../../client/screens/bench/outbox.ts';
+import type { Unsent } from '../../../client/outbox/outbox.ts';
 
 const facts = { mark: 'い三', stage: 'cut', region: { shape: 'rectangle', x: 0, y: 0, w: 1, h: 1 } } as const;
 const unsent = (tag: string, refused: Problem | null = null): Unsent => ({

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { MemberView } from '#domain/contract/views';
 import type { Mark } from '#domain/frame/mark';
-import { findMember, indexMembers, searchMembers } from '../../../client/screens/bench/member-index.ts';
+import { findMember, indexMembers, searchMembers } from '../../../client/finding/member-index.ts';
 
 const member = (mark: string, kind = '', name = '', place = ''): MemberView => ({
   mark: mark as Mark,

@@ -1,13 +1,8 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import { PROBLEMS, type ProblemCode } from '#domain/contract/problems';
 import { OfflineError, ProblemError } from '../../../client/api/errors.ts';
-import {
-  createOutbox,
-  type Outbox,
-  type TagWrite,
-  type Unsent,
-} from '../../../client/screens/bench/outbox.ts';
-import type { KeyValueStorage } from '../../../client/screens/bench/draft-storage.ts';
+import { createOutbox, type Outbox, type TagWrite, type Unsent } from '../../../client/outbox/outbox.ts';
+import type { KeyValueStorage } from '../../../client/outbox/browser-storage.ts';
 import { memoryStorage } from '../memory-storage.ts';
 
 const facts = {

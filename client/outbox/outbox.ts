@@ -1,7 +1,7 @@
 import type { BodyInput } from '#domain/contract/routes';
 import type { Problem } from '#domain/contract/problems';
-import { OfflineError, ProblemError, isSignedOut } from '../../api/errors.ts';
-import type { KeyValueStorage } from './draft-storage.ts';
+import { OfflineError, ProblemError, isSignedOut } from '../api/errors.ts';
+import type { KeyValueStorage } from './browser-storage.ts';
 
 export type TagFactsInput = Omit<BodyInput<'placeTag'>, 'id'>;
 

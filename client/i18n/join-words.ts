@@ -1,4 +1,4 @@
-import type { Language } from '../../i18n/language.ts';
+import type { Language } from './language.ts';
 
 /** Puts what there is in a row, with the comma of the language. */
 export function joinWords(parts: readonly (string | null)[], lang: Language): string {

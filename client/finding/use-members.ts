@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { useQuery } from '@tanstack/react-query';
-import { call } from '../../api/call.ts';
-import { keys } from '../../api/keys.ts';
+import { call } from '../api/call.ts';
+import { keys } from '../api/keys.ts';
 import { indexMembers, type MemberIndex } from './member-index.ts';
 
 /** The schedule, ready for being searched. Empty while it loads: nobody waits for it to draw. */

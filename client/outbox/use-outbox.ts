@@ -1,11 +1,11 @@
 import { useCallback, useEffect, useMemo, useSyncExternalStore } from 'react';
 import { useQueryClient, type QueryClient } from '@tanstack/react-query';
 import type { PhotoDetailView, TagView } from '#domain/contract/views';
-import { call } from '../../api/call.ts';
-import { keys } from '../../api/keys.ts';
-import { isStillHere } from '../../api/noted-account.ts';
-import { useSession, useSessionState } from '../../api/use-session.ts';
-import { withTag } from './bench-tags.ts';
+import { call } from '../api/call.ts';
+import { keys } from '../api/keys.ts';
+import { isStillHere } from '../api/noted-account.ts';
+import { useSession, useSessionState } from '../api/use-session.ts';
+import { withTag } from './with-tag.ts';
 import { browserStorage } from './browser-storage.ts';
 import { createOutbox, type Outbox, type Pause, type Unsent } from './outbox.ts';
 

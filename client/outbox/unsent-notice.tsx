@@ -1,8 +1,8 @@
 import { Link } from 'react-router';
-import { sentenceOf } from '../../i18n/problem-sentence.ts';
-import { useWords } from '../../i18n/use-words.ts';
-import { Button } from '../../parts/button.tsx';
-import { Notice } from '../../parts/notice.tsx';
+import { sentenceOf } from '../i18n/problem-sentence.ts';
+import { useWords } from '../i18n/use-words.ts';
+import { Button } from '../parts/button.tsx';
+import { Notice } from '../parts/notice.tsx';
 import type { Unsent } from './outbox.ts';
 import type { OutboxInUse } from './use-outbox.ts';
 
