@@ -3,6 +3,7 @@ import { parseMark } from '#domain/frame/mark';
 import { compareMarkKeys, markKey, type MarkKey } from '#domain/frame/mark-order';
 import { spellings } from '#domain/lexicon/kinds';
 import { findKind, foldTerm } from '#domain/lexicon/track-of-kind';
+import { markReading } from './mark-reading.ts';
 
 /** Members made ready for being searched by what people type: any part of mark, kind, name or place. */
 export interface MemberIndex {
@@ -13,6 +14,7 @@ export interface MemberIndex {
 interface Entry {
   readonly member: MemberView;
   readonly mark: string;
+  readonly reading: string;
   /** Kind under all its names, name and place, folded. */
   readonly words: string;
   readonly key: MarkKey;
@@ -23,6 +25,7 @@ export function indexMembers(members: readonly MemberView[]): MemberIndex {
     .map((member) => ({
       member,
       mark: foldTerm(member.mark),
+      reading: markReading(member.mark),
       words: wordsOf(member),
       key: markKey(member.mark),
     }))
@@ -35,26 +38,41 @@ function wordsOf({ kind, name, place }: MemberView): string {
   return [kind, ...(known ? spellings(known) : []), name, place].map(foldTerm).join('\n');
 }
 
+/** What is searched for, in the two ways in which it may be written. */
+interface Wanted {
+  readonly text: string;
+  readonly reading: string;
+}
+
 /** Best first: the mark itself, marks that begin with it, marks that hold it, then everything else that fits. */
 export function searchMembers(index: MemberIndex, text: string): MemberView[] {
-  const whole = foldTerm(text);
-  if (whole === '') return index.entries.map(({ member }) => member);
-  const terms = whole.split(' ');
-  const found = index.entries
-    .filter((entry) => entry.mark.includes(whole) || terms.every((term) => holds(entry, term)))
-    .map((entry) => ({ entry, rank: rank(entry, whole) }));
+  const wanted: Wanted = { text: foldTerm(text), reading: markReading(text) };
+  if (wanted.text === '') return index.entries.map(({ member }) => member);
+  const terms = wanted.text.split(' ');
+  const ranked = index.entries
+    .map((entry) => ({ entry, rank: rank(entry, wanted) }))
+    .filter(({ entry, rank: found }) => found < OTHERWISE || terms.every((term) => holds(entry, term)));
   // The sort is stable: within a rank the order of marks stays.
-  return found.sort((a, b) => a.rank - b.rank).map(({ entry }) => entry.member);
+  return ranked.sort((a, b) => a.rank - b.rank).map(({ entry }) => entry.member);
 }
 
 function holds(entry: Entry, term: string): boolean {
   return entry.mark.includes(term) || entry.words.includes(term);
 }
 
-function rank({ mark }: Entry, whole: string): number {
-  if (mark === whole) return 0;
-  if (mark.startsWith(whole)) return 1;
-  return mark.includes(whole) ? 2 : 3;
+const OTHERWISE = 4;
+
+function rank({ mark, reading }: Entry, wanted: Wanted): number {
+  if (mark === wanted.text) return 0;
+  if (wanted.reading !== '' && reading === wanted.reading) return 1;
+  if (mark.startsWith(wanted.text) || begins(reading, wanted.reading)) return 2;
+  return mark.includes(wanted.text) ? 3 : OTHERWISE;
+}
+
+/** い1 begins い1柱, but not い12: half a number is another number. */
+function begins(reading: string, wanted: string): boolean {
+  if (wanted === '' || !reading.startsWith(wanted)) return false;
+  return !/\d$/.test(wanted) || !/\d/.test(reading.charAt(wanted.length));
 }
 
 /** What can be picked for a tag: members that still stand in the schedule. */
@@ -66,4 +84,13 @@ export function offeredFor(index: MemberIndex, text: string): MemberView[] {
 export function findMember(index: MemberIndex, text: string): MemberView | undefined {
   const parsed = parseMark(text);
   return parsed.ok ? index.byMark.get(parsed.mark) : undefined;
+}
+
+/** The member that this text names: its mark, or what is read as the mark of one standing member only. */
+export function meantMember(index: MemberIndex, text: string): MemberView | undefined {
+  const named = findMember(index, text);
+  if (named) return named;
+  const reading = markReading(text);
+  const alike = index.entries.filter((entry) => entry.reading === reading && !entry.member.retired);
+  return alike.length === 1 && reading !== '' ? alike[0]?.member : undefined;
 }

@@ -37,9 +37,13 @@ const PIECES = new RegExp(
  * Capitals and separators do not matter. Common practice of grid marks.
  */
 export function markKey(text: string): MarkKey {
-  const plain = text.normalize('NFKC').toLowerCase().replace(SPOKEN_NO, '$1,');
-  const tokens = [...plain.matchAll(PIECES)].map((match) => token(match.groups ?? {}));
+  const tokens = [...plainMark(text).matchAll(PIECES)].map((match) => token(match.groups ?? {}));
   return { parts: withHalfBays(tokens), text };
+}
+
+/** NFKC (UAX #15) in small letters, with a comma for a の that is only spoken. */
+export function plainMark(text: string): string {
+  return text.normalize('NFKC').toLowerCase().replace(SPOKEN_NO, '$1,');
 }
 
 /** Below 0 when `a` comes first; 0 only for the same text, so that every order is the only one. */

@@ -1,7 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import type { MemberView } from '#domain/contract/views';
 import type { Mark } from '#domain/frame/mark';
-import { findMember, indexMembers, searchMembers } from '../../../client/finding/member-index.ts';
+import {
+  findMember,
+  indexMembers,
+  meantMember,
+  searchMembers,
+} from '../../../client/finding/member-index.ts';
 
 const member = (mark: string, kind = '', name = '', place = ''): MemberView => ({
   mark: mark as Mark,
@@ -52,4 +57,44 @@ describe('searching members', () => {
 describe('finding the member that is meant', () => {
   test('by its mark in any width', () => expect(findMember(index, ' Ｐ１ ')?.mark).toBe('P1'));
   test('never by part of a mark', () => expect(findMember(index, 'い')).toBeUndefined());
+});
+
+describe('marks as people type them', () => {
+  const frame = indexMembers([
+    member('い三'),
+    member('い三十'),
+    member('ろ又四'),
+    member('ち五'),
+    member('を二'),
+    member('お二'),
+    member('い二', '柱'),
+    member('イ2', '束'),
+  ]);
+  const meant = (text: string) => meantMember(frame, text)?.mark;
+
+  // Romaji of the kana: ISO 3602 (ti) and Hepburn (chi), both as Japanese keyboards take them.
+  test.each([
+    ['i3', 'い三'],
+    ['いの三', 'い三'],
+    ['イ-３', 'い三'],
+    ['i30', 'い三十'],
+    ['romata4', 'ろ又四'],
+    ['ろ又4', 'ろ又四'],
+    ['ti5', 'ち五'],
+    ['chi5', 'ち五'],
+    ['wo2', 'を二'],
+    ['o2', 'お二'],
+  ])('%s means %s', (typed, mark) => expect(meant(typed)).toBe(mark));
+
+  test('nobody is meant by what two marks are read as, or by half a number', () => {
+    expect(meant('i2')).toBeUndefined();
+    expect(meant('い二')).toBe('い二');
+    expect(meant('i')).toBeUndefined();
+    expect(meant('chi')).toBeUndefined();
+  });
+
+  test('what is read as typed comes before what only begins so', () => {
+    expect(searchMembers(frame, 'i3').map(({ mark }) => mark)).toEqual(['い三']);
+    expect(searchMembers(frame, 'i').map(({ mark }) => mark)).toEqual(['い二', 'イ2', 'い三', 'い三十']);
+  });
 });
