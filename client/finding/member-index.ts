@@ -46,9 +46,9 @@ interface Wanted {
 
 /** Best first: the mark itself, marks that begin with it, marks that hold it, then everything else that fits. */
 export function searchMembers(index: MemberIndex, text: string): MemberView[] {
-  const wanted: Wanted = { text: foldTerm(text), reading: markReading(text) };
+  const wanted = wantedFor(foldTerm(text));
   if (wanted.text === '') return index.entries.map(({ member }) => member);
-  const terms = wanted.text.split(' ');
+  const terms = wanted.text.split(' ').map(wantedFor);
   const ranked = index.entries
     .map((entry) => ({ entry, rank: rank(entry, wanted) }))
     .filter(({ entry, rank: found }) => found < OTHERWISE || terms.every((term) => holds(entry, term)));
@@ -56,8 +56,10 @@ export function searchMembers(index: MemberIndex, text: string): MemberView[] {
   return ranked.sort((a, b) => a.rank - b.rank).map(({ entry }) => entry.member);
 }
 
-function holds(entry: Entry, term: string): boolean {
-  return entry.mark.includes(term) || entry.words.includes(term);
+const wantedFor = (text: string): Wanted => ({ text, reading: markReading(text) });
+
+function holds({ mark, words, reading }: Entry, term: Wanted): boolean {
+  return mark.includes(term.text) || words.includes(term.text) || begins(reading, term.reading);
 }
 
 const OTHERWISE = 4;

@@ -1,6 +1,6 @@
 import { STAGES, type Stage } from '#domain/frame/stage';
 import type { UnitPoint } from '#domain/photo/region';
-import type { Tool } from './bench-state.ts';
+import type { Tool } from './bench-model.ts';
 
 export interface Key {
   readonly key: string;
@@ -16,7 +16,7 @@ export type KeyOrder =
   | { do: 'tool'; tool: Tool }
   | { do: 'stage'; stage: Stage }
   | { do: 'nudge' | 'grow'; by: UnitPoint }
-  | { do: 'box-in-middle' | 'escape' | 'undo' | 'redo' | 'remove' | 'enter' }
+  | { do: 'box-in-middle' | 'halve' | 'same' | 'escape' | 'undo' | 'redo' | 'remove' | 'enter' }
   | { do: 'zoom'; by: 'in' | 'out' | 'all' }
   | { do: 'turn'; to: 'previous' | 'next' };
 
@@ -33,7 +33,10 @@ const LETTERS: Readonly<Record<string, KeyOrder>> = {
   b: { do: 'tool', tool: 'rectangle' },
   p: { do: 'tool', tool: 'polygon' },
   t: { do: 'tool', tool: 'tap' },
+  x: { do: 'tool', tool: 'split' },
   r: { do: 'box-in-middle' },
+  h: { do: 'halve' },
+  s: { do: 'same' },
   '+': { do: 'zoom', by: 'in' },
   '=': { do: 'zoom', by: 'in' },
   '-': { do: 'zoom', by: 'out' },

@@ -1,7 +1,4 @@
-import { useQuery } from '@tanstack/react-query';
 import { useParams, useSearchParams } from 'react-router';
-import { call } from '../../api/call.ts';
-import { keys } from '../../api/keys.ts';
 import { useSession } from '../../api/use-session.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Page } from '../../parts/page.tsx';
@@ -11,6 +8,7 @@ import { useHouse } from '../../shell/use-house.ts';
 import { filterAddress, readFilter } from '../photos/photo-filter.ts';
 import { Bench } from './bench.tsx';
 import { PhotoTurner } from './photo-turner.tsx';
+import { usePhoto } from './use-photo.ts';
 import './bench.css';
 
 /** One photo on the bench: look at it, draw on it, say what it shows. */
@@ -21,10 +19,7 @@ export function BenchScreen() {
   const account = useSession().data?.account?.id ?? '';
   const [search] = useSearchParams();
   const filter = readFilter(search);
-  const query = useQuery({
-    queryKey: keys.photo(house, photo),
-    queryFn: ({ signal }) => call('readPhoto', { params: { photo }, signal }),
-  });
+  const query = usePhoto(house, photo);
   if (query.data && query.data.house !== house) return <NotFound />;
   return (
     <Page

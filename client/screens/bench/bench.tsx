@@ -4,6 +4,7 @@ import type { PhotoDetailView } from '#domain/contract/views';
 import type { PhotoFilter } from '../photos/photo-filter.ts';
 import { filterAddress } from '../photos/photo-filter.ts';
 import type { BenchTag } from './bench-tags.ts';
+import { InARow, nextInRow, useInARow } from './in-a-row.tsx';
 import { KeysHelp } from './keys-help.tsx';
 import type { BenchHands } from './obey.ts';
 import { PhotoFacts } from './photo-facts.tsx';
@@ -13,6 +14,8 @@ import { TagList } from './tag-list.tsx';
 import { goToWords } from './to-words.ts';
 import { ToolBar } from './tool-bar.tsx';
 import { UnsentNotice } from '../../outbox/unsent-notice.tsx';
+import { sayAsLast } from './last-said.ts';
+import { useAround } from './use-around.ts';
 import { focusPicture, useBenchKeys, usePictureFocus } from './use-bench-keys.ts';
 import { useDesk } from './use-desk.ts';
 import { useMembers } from '../../finding/use-members.ts';
@@ -29,8 +32,10 @@ export interface BenchProps {
 
 export function Bench({ photo, filter, wanted }: BenchProps) {
   const { index } = useMembers(photo.house);
-  const { store, desk, tags, outboxInUse, said, place, putRight, withdraw } = useDesk(photo, index, wanted);
-  const around = useNeighbours(photo.house, photo.id, filter);
+  const neighbours = useNeighbours(photo.house, photo.id, filter);
+  const around = useAround(photo.house, neighbours);
+  const inUse = useDesk({ photo, index, around, wanted });
+  const { store, desk, tags, outboxInUse, said, suggestions, place, putRight, withdraw, goBack } = inUse;
   const navigate = useNavigate();
   const [withdrawing, setWithdrawing] = useState<BenchTag | null>(null);
   const root = useRef<HTMLDivElement>(null);
@@ -43,6 +48,13 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
       root.current?.querySelector<HTMLElement | SVGElement>(selector)?.focus({ preventScroll: true });
     });
   const toWords = () => goToWords(root.current);
+  const [isInARow, setIsInARow] = useInARow();
+  const drawn = () => {
+    const desk = store.get();
+    const next = isInARow ? nextInRow(desk) : null;
+    if (next && desk.bench.work.draft) place(desk.bench.work.draft, next);
+    else toWords();
+  };
   // What had the focus may be gone with the drawing; the keys must still find the bench.
   const hasDraft = desk.bench.work.draft !== null;
   const hadDraft = useRef(hasDraft);
@@ -57,8 +69,10 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
     focusOn,
     toWords,
     onWithdraw: setWithdrawing,
+    goBack,
+    asLast: () => sayAsLast(store, photo.house),
     turn(to) {
-      const id = around?.[to];
+      const id = neighbours?.[to];
       if (id) void navigate(`/houses/${photo.house}/photos/${id}${filterAddress(filter)}`);
     },
   };
@@ -71,6 +85,8 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
         <ToolBar
           desk={desk}
           tell={store.tell}
+          goBack={goBack}
+          canGoBack={inUse.canGoBack}
           tallness={tallness}
           viewer={viewer}
           focusOn={focusOn}
@@ -83,7 +99,7 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
           bench={desk.bench}
           tags={tags}
           viewer={viewer}
-          onDrawn={toWords}
+          onDrawn={drawn}
         />
       </div>
       <div className="bench-right">
@@ -102,9 +118,13 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
           index={index}
           tell={store.tell}
           said={said}
+          suggestions={suggestions}
+          row={<InARow fresh={desk.fresh} isOn={isInARow} onChange={setIsInARow} />}
+          onAsLast={hands.asLast}
           onPlace={(draft, said) => {
             place(draft, said);
-            focusOn('.bench-stage');
+            if (store.get().bench.work.draft) toWords();
+            else focusOn('.bench-stage');
           }}
         />
         <TagList

@@ -1,5 +1,6 @@
 import type { Stage } from '#domain/frame/stage';
-import { START, reduceBench, type BenchEvent, type BenchState, type Draft } from './bench-state.ts';
+import type { BenchState, Draft, Tool } from './bench-model.ts';
+import { START, reduceBench, type BenchEvent } from './bench-state.ts';
 import type { Begun } from './draft-storage.ts';
 
 /** What is being said about the drawing. */
@@ -26,8 +27,15 @@ export type DeskEvent =
 
 export const BLANK: Entry = { mark: '', stage: null, note: '' };
 
-export function openDesk(begun: Begun | null, fresh: Entry, selected: string | null): Desk {
-  const bench = { ...START, selected, ...(begun ? { work: begun.work } : {}) };
+export interface DeskAtFirst {
+  readonly begun: Begun | null;
+  readonly fresh: Entry;
+  readonly selected: string | null;
+  readonly tool: Tool;
+}
+
+export function openDesk({ begun, fresh, selected, tool }: DeskAtFirst): Desk {
+  const bench = { ...START, tool, selected, ...(begun ? { work: begun.work } : {}) };
   const entry = begun ? { mark: begun.mark, stage: begun.stage, note: begun.note } : fresh;
   return { bench, entry, fresh };
 }
@@ -42,6 +50,8 @@ export function reduceDesk(desk: Desk, event: DeskEvent, entryOf: (tag: string) 
   }
   const bench = reduceBench(desk.bench, event);
   if (bench === desk.bench) return desk;
+  // What waited after the placed drawing is a new one, as was perhaps that one.
+  if (event.type === 'placed') return { ...desk, bench, entry: desk.fresh };
   const now = subject(bench);
   if (now === subject(desk.bench)) return { ...desk, bench };
   const entry = now === NEW ? desk.fresh : now === NOBODY ? desk.entry : entryOf(now);

@@ -6,6 +6,7 @@ export interface DeskStore {
   readonly get: () => Desk;
   readonly tell: (event: DeskEvent) => void;
   readonly tag: (id: string) => BenchTag | undefined;
+  readonly tags: () => readonly BenchTag[];
   readonly knowTags: (tags: readonly BenchTag[]) => void;
 }
 
@@ -31,6 +32,7 @@ export function createDeskStore(start: Desk): DeskStore {
       for (const listener of listeners) listener();
     },
     tag: (id) => tags.get(id),
+    tags: () => [...tags.values()],
     knowTags(now) {
       tags = new Map(now.map((tag) => [tag.id, tag]));
     },

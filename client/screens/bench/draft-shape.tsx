@@ -1,9 +1,9 @@
 import type { UnitPoint } from '#domain/photo/region';
 import { useWords } from '../../i18n/use-words.ts';
-import type { Draft } from './bench-state.ts';
+import type { Draft } from './bench-model.ts';
 import type { BenchTag } from './bench-tags.ts';
 import { handlePoints } from './geometry.ts';
-import { onSheet, regionPath } from './region-shape.ts';
+import { linePath, onSheet, regionPath } from './region-shape.ts';
 
 export interface DraftShapeProps {
   draft: Draft;
@@ -60,10 +60,10 @@ export interface OpenOutlineProps {
 
 /** An outline that is still being drawn; its first corner is large, since a press on it closes it. */
 export function OpenOutline({ corners, hover, tallness }: OpenOutlineProps) {
-  const points = [...corners, ...(hover ? [hover] : [])].map((point) => onSheet(point, tallness));
+  const points = [...corners, ...(hover ? [hover] : [])];
   return (
     <g className="bench-open">
-      <path className="bench-drawing" d={`M${points.map((point) => point.join(' ')).join('L')}`} />
+      <path className="bench-drawing" d={linePath(points, tallness)} />
       {corners.map((corner, i) => {
         const [x, y] = onSheet(corner, tallness);
         return (

@@ -1,7 +1,7 @@
 import { STAGES, type Stage } from '#domain/frame/stage';
 import type { KeyValueStorage } from '../../outbox/browser-storage.ts';
 import { regionProblem, type Region, type UnitPoint } from '#domain/photo/region';
-import type { Work } from './bench-state.ts';
+import type { Work } from './bench-model.ts';
 
 /** What was begun at a photo but not placed: kept in the window's own storage, so that a reload loses nothing. */
 export interface Begun {
@@ -35,10 +35,12 @@ export function parseBegun(value: unknown): Begun | null {
   if (!isRecord(value) || !isRecord(value['work'])) return null;
   const draft = value['work']['draft'];
   const corners: unknown = value['work']['corners'];
+  const waiting: unknown = value['work']['waiting'] ?? [];
   const stage = STAGES.find((s) => s === value['stage']) ?? null;
   if (!Array.isArray(corners) || !corners.every(isPoint)) return null;
+  if (!Array.isArray(waiting) || !waiting.every(isRegion)) return null;
   if (draft !== null && !isDraft(draft)) return null;
-  return { work: { draft, corners }, mark: text(value['mark']), stage, note: text(value['note']) };
+  return { work: { draft, corners, waiting }, mark: text(value['mark']), stage, note: text(value['note']) };
 }
 
 const isRecord = (value: unknown): value is Record<string, unknown> =>

@@ -7,6 +7,8 @@ const KEYS = [
   'box',
   'polygon',
   'tap',
+  'split',
+  'same',
   'tab',
   'arrows',
   'grow',

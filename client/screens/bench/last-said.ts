@@ -1,7 +1,7 @@
 import { STAGES, type Stage } from '#domain/frame/stage';
-import { BLANK, type Entry } from './desk-state.ts';
-import type { KeyValueStorage } from '../../outbox/browser-storage.ts';
-import { proposeMark } from './next-mark.ts';
+import { browserStorage, type KeyValueStorage } from '../../outbox/browser-storage.ts';
+
+import type { DeskStore } from './desk-store.ts';
 
 /** The last tag that was placed in a house: the next one is often its neighbour at the same stage. */
 export interface LastSaid {
@@ -29,6 +29,8 @@ export function readLastSaid(storage: KeyValueStorage | null, house: string): La
   return stage && mark.length > 0 ? { mark: mark.join(' '), stage } : null;
 }
 
-export function freshEntry(last: LastSaid | null, isKnown: (mark: string) => boolean): Entry {
-  return last ? { mark: proposeMark(last.mark, isKnown), stage: last.stage, note: '' } : BLANK;
+/** Writes the words of the last tag to what is drawn now. */
+export function sayAsLast(store: DeskStore, house: string): void {
+  const last = readLastSaid(browserStorage('sessionStorage'), house);
+  if (last) store.tell({ type: 'write', entry: last });
 }

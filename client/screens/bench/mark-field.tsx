@@ -12,8 +12,12 @@ export interface MarkFieldProps {
   remark: string;
   error: string | null;
   onWrite: (mark: string) => void;
+  /** One of the list was pressed. */
+  onChoose: (mark: string) => void;
   /** Enter: with the mark that was picked from the list, or with what stands in the field. */
   onEnter: (mark: string) => void;
+  /** Arrow up, while no list is open: the words of the last tag. */
+  onAsLast: () => void;
 }
 
 const OFFERED = 6;
@@ -22,7 +26,8 @@ const OFFERED = 6;
  * Type part of a member, pick with the arrows, Enter. After the combobox pattern of the ARIA Authoring
  * Practices 1.2; what is offered stays in the page, so that nothing covers the picture on a phone.
  */
-export function MarkField({ value, index, remark, error, onWrite, onEnter }: MarkFieldProps) {
+export function MarkField(props: MarkFieldProps) {
+  const { value, index, remark, error, onWrite, onChoose, onEnter, onAsLast } = props;
   const { t } = useWords();
   const id = useId();
   const [at, setAt] = useState(-1);
@@ -36,7 +41,10 @@ export function MarkField({ value, index, remark, error, onWrite, onEnter }: Mar
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.nativeEvent.isComposing) return;
     const step = { ArrowDown: 1, ArrowUp: -1 }[event.key];
-    if (step !== undefined) {
+    if (event.key === 'ArrowUp' && !isOpen) {
+      event.preventDefault();
+      onAsLast();
+    } else if (step !== undefined) {
       event.preventDefault();
       setIsOpen(true);
       setAt(Math.min(Math.max(-1, at + step), OFFERED - 1));
@@ -84,7 +92,10 @@ export function MarkField({ value, index, remark, error, onWrite, onEnter }: Mar
             id={`${id}-${i}`}
             member={member}
             isActive={i === at}
-            onPick={() => write(member.mark, false)}
+            onPick={() => {
+              setIsOpen(false);
+              onChoose(member.mark);
+            }}
           />
         ))}
       </ul>

@@ -14,12 +14,6 @@ export function nextMark(mark: string): string | null {
   return next === null ? null : mark.slice(0, match.index) + next + mark.slice(match.index + number.length);
 }
 
-/** The next mark, but only one that the schedule has: a proposal that is placed unread must not be a guess. */
-export function proposeMark(last: string, isKnown: (mark: string) => boolean): string {
-  const next = nextMark(last);
-  return next !== null && isKnown(next) ? next : '';
-}
-
 function nextDigits(digits: string): string | null {
   const next = Number(digits) + 1;
   return Number.isSafeInteger(next) ? String(next).padStart(digits.length, '0') : null;

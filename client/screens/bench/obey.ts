@@ -1,4 +1,4 @@
-import type { TagAtHand } from './bench-state.ts';
+import type { TagAtHand } from './bench-model.ts';
 import type { BenchTag } from './bench-tags.ts';
 import type { KeyOrder } from './bench-keys.ts';
 import type { DeskStore } from './desk-store.ts';
@@ -14,6 +14,9 @@ export interface BenchHands {
   readonly toWords: () => void;
   readonly onWithdraw: (tag: BenchTag) => void;
   readonly turn: (to: 'previous' | 'next') => void;
+  readonly goBack: (which: 'undo' | 'redo') => void;
+  /** Writes the words of the last tag to the drawing. */
+  readonly asLast: () => void;
 }
 
 const DRAFT = '[data-hit=draft]';
@@ -48,8 +51,17 @@ export function obey(order: KeyOrder, hands: BenchHands, target: Element): boole
       return true;
     case 'undo':
     case 'redo':
+      hands.goBack(order.do);
+      return true;
     case 'escape':
-      store.tell({ type: order.do });
+      store.tell({ type: 'escape' });
+      return true;
+    case 'halve':
+      return halve(hands);
+    case 'same':
+      if (!store.get().bench.work.draft) return false;
+      hands.asLast();
+      hands.toWords();
       return true;
     case 'remove':
       return remove(hands);
@@ -81,6 +93,16 @@ function moveBy(order: Moving, hands: BenchHands, target: Element): boolean {
   }
   if (isInPicture && order.do === 'nudge') viewer()?.pan([order.by[0] * PAN, order.by[1] * PAN]);
   return isInPicture;
+}
+
+/** What is cut off comes to its words after the rest of it. */
+function halve(hands: BenchHands): boolean {
+  const { store, tallness } = hands;
+  const tag = chosenTag(hands) ?? null;
+  if (!store.get().bench.work.draft && !tag) return false;
+  store.tell({ type: 'halve', tag, tallness });
+  hands.toWords();
+  return true;
 }
 
 function remove(hands: BenchHands): boolean {

@@ -3,9 +3,11 @@ import { createPortal } from 'react-dom';
 import type { PhotoDetailView } from '#domain/contract/views';
 import { addressOf } from '../../api/address.ts';
 import { useWords } from '../../i18n/use-words.ts';
-import type { BenchState } from './bench-state.ts';
+import type { BenchState } from './bench-model.ts';
 import type { BenchTag } from './bench-tags.ts';
+import { crossedTag } from './crossed-tag.ts';
 import type { DeskStore } from './desk-store.ts';
+import { createLoupe } from './loupe.ts';
 import { pictureLevels } from './picture-levels.ts';
 import { listenToPointers } from './pointers.ts';
 import { RegionLayer } from './region-layer.tsx';
@@ -81,10 +83,14 @@ function Picture({ photo, tallness, store, bench, tags, viewer, onDrawn, levels 
       isStill: window.matchMedia('(prefers-reduced-motion: reduce)').matches,
       onView: (view) => follow.current?.(view),
     });
+    const bench = () => store.get().bench;
+    const loupe = createLoupe({ stage: element.current, viewer: created, tallness, bench });
     const stop = listenToPointers(created.surface, {
       viewer: created,
       tallness,
-      bench: () => store.get().bench,
+      bench,
+      loupe,
+      crossed: (line) => crossedTag(store.tags(), bench().selected, line),
       tagAt: (id) => {
         const tag = store.tag(id);
         return tag ? { on: 'tag', tag } : null;
@@ -96,6 +102,7 @@ function Picture({ photo, tallness, store, bench, tags, viewer, onDrawn, levels 
     setMade(created);
     return () => {
       stop();
+      loupe.destroy();
       viewer.current = null;
       setMade(null);
       created.destroy();

@@ -1,5 +1,8 @@
 import type { UnitPoint } from '#domain/photo/region';
-import type { BenchEvent, BenchState, Hit } from './bench-state.ts';
+import type { BenchState, Hit, TagAtHand, Work } from './bench-model.ts';
+import type { BenchEvent } from './bench-state.ts';
+import { cutInHand } from './gestures.ts';
+import type { Loupe } from './loupe.ts';
 import type { Viewer } from './viewer.ts';
 
 export interface PointerParts {
@@ -8,7 +11,11 @@ export interface PointerParts {
   /** The state at the moment: it changes under the hand. */
   readonly bench: () => BenchState;
   readonly tagAt: (id: string) => Extract<Hit, { on: 'tag' }> | null;
+  /** The tag that a line being cut goes through. */
+  readonly crossed: (line: readonly [UnitPoint, UnitPoint]) => TagAtHand | null;
   readonly act: (event: BenchEvent) => void;
+  /** Shows what lies under a finger. */
+  readonly loupe: Loupe;
   /** A drawing was finished by hand: what it shows can be typed at once. */
   readonly onDrawn: () => void;
 }
@@ -24,7 +31,8 @@ export function listenToPointers(layer: HTMLElement, parts: PointerParts): () =>
   const fingers = new Map<number, readonly [number, number]>();
   /** A finger's press on a drawing tool that acts at once waits until it is clear that no second one comes. */
   let held: PointerEvent | null = null;
-  let wasDrawn = false;
+  /** What lay there when the hand came down. */
+  let before: Work | null = null;
 
   const units = (pixels: number): UnitPoint => {
     const { width } = parts.viewer.view();
@@ -33,21 +41,19 @@ export function listenToPointers(layer: HTMLElement, parts: PointerParts): () =>
   const at = (event: MouseEvent) => parts.viewer.toUnit(event.clientX, event.clientY);
   const reach = (event: PointerEvent) => units(event.pointerType === 'mouse' ? REACH.mouse : REACH.touch);
 
-  const press = (event: PointerEvent) =>
-    parts.act({
-      type: 'press',
-      at: at(event),
-      hit: hitOf(event.target, parts),
-      reach: reach(event),
-      small: units(TAP_SIZE),
-    });
+  const press = (event: PointerEvent, hit: Hit) =>
+    parts.act({ type: 'press', at: at(event), hit, reach: reach(event), small: units(TAP_SIZE) });
+  const look = (event: PointerEvent) => {
+    if (event.pointerType !== 'mouse' && (held || parts.bench().gesture))
+      parts.loupe.show(event.clientX, event.clientY);
+  };
 
   const down = (event: PointerEvent) => {
     if (event.pointerType === 'mouse' && event.button !== 0) return;
     const bench = parts.bench();
     const hit = hitOf(event.target, parts);
     if (isForViewer(bench, hit)) {
-      parts.act({ type: 'press', at: at(event), hit, reach: reach(event), small: units(TAP_SIZE) });
+      press(event, hit);
       return;
     }
     event.stopPropagation();
@@ -55,13 +61,15 @@ export function listenToPointers(layer: HTMLElement, parts: PointerParts): () =>
     if (event.pointerType !== 'mouse') fingers.set(event.pointerId, [event.clientX, event.clientY]);
     if (fingers.size > 1) {
       held = null;
+      parts.loupe.hide();
       parts.act({ type: 'break-off' });
       return;
     }
-    wasDrawn = bench.work.draft !== null;
+    before = bench.work;
     const waits = event.pointerType !== 'mouse' && (bench.tool === 'polygon' || bench.tool === 'tap');
     if (waits && hit.on !== 'draft' && hit.on !== 'handle') held = event;
-    else press(event);
+    else press(event, hit);
+    look(event);
   };
 
   const move = (event: PointerEvent) => {
@@ -76,22 +84,28 @@ export function listenToPointers(layer: HTMLElement, parts: PointerParts): () =>
     if (gesture) event.stopPropagation();
     if (gesture || (work.corners.length > 0 && event.pointerType === 'mouse'))
       parts.act({ type: 'drag', at: at(event), reach: reach(event) });
+    look(event);
   };
 
   const up = (event: PointerEvent) => {
     const pinching = fingers.size > 1;
     const isOurs = fingers.delete(event.pointerId) || parts.bench().gesture !== null;
-    if (held?.pointerId === event.pointerId) press(event);
+    // Where the finger leaves: until then the loupe shows it where that will be.
+    if (held?.pointerId === event.pointerId) press(event, { on: 'nothing' });
     held = null;
+    parts.loupe.hide();
     if (!isOurs && event.pointerType !== 'mouse') return;
-    if (!pinching) parts.act({ type: 'release', at: at(event) });
-    if (!wasDrawn && parts.bench().work.draft) parts.onDrawn();
-    wasDrawn = parts.bench().work.draft !== null;
+    const line = cutInHand(parts.bench());
+    const crossed = line && parts.crossed([line[0], at(event)]);
+    if (!pinching) parts.act({ type: 'release', at: at(event), crossed });
+    if (isNewIn(parts.bench().work, before)) parts.onDrawn();
+    before = parts.bench().work;
   };
 
   const cancel = (event: PointerEvent) => {
     fingers.delete(event.pointerId);
     held = null;
+    parts.loupe.hide();
     parts.act({ type: 'break-off' });
   };
 
@@ -110,6 +124,11 @@ export function listenToPointers(layer: HTMLElement, parts: PointerParts): () =>
   layer.addEventListener('pointercancel', cancel, { signal });
   layer.addEventListener('dblclick', doublePress, { signal });
   return () => listening.abort();
+}
+
+/** A first drawing, or one that was split: there is something to say. */
+function isNewIn({ draft, waiting }: Work, before: Work | null): boolean {
+  return draft !== null && (!before?.draft || waiting.length > before.waiting.length);
 }
 
 /** While looking, a press on nothing or on a tag that is not chosen yet moves the picture as well. */

@@ -1,12 +1,12 @@
 import { useLayoutEffect, useMemo, useRef, useState, type RefObject } from 'react';
 import { useWords } from '../../i18n/use-words.ts';
-import type { BenchState } from './bench-state.ts';
-import { boxInHand } from './bench-state.ts';
+import type { BenchState } from './bench-model.ts';
+import { boxInHand, cutInHand } from './gestures.ts';
 import type { BenchTag } from './bench-tags.ts';
 import { DraftShape, OpenOutline } from './draft-shape.tsx';
 import { placeLabels } from './place-labels.ts';
 import { keepInPlace } from './keep-in-place.ts';
-import { bySize, regionPath } from './region-shape.ts';
+import { bySize, linePath, regionPath } from './region-shape.ts';
 import { TagShape } from './tag-shape.tsx';
 import type { View } from './viewer.ts';
 
@@ -32,7 +32,8 @@ export function RegionLayer({ bench, tags, tallness, follow, firstView, onSelect
     if (!layer.current || !sheet.current) return undefined;
     return keepInPlace(layer.current, sheet.current, { follow, firstView, onRest: setSeenWidth });
   }, [follow, firstView]);
-  const { draft, corners } = bench.work;
+  const { draft, corners, waiting } = bench.work;
+  const cut = cutInHand(bench);
   const box = boxInHand(bench);
   const replaced = draft?.replaces ?? null;
   const standing = useMemo(
@@ -64,6 +65,10 @@ export function RegionLayer({ bench, tags, tallness, follow, firstView, onSelect
           {corners.length > 0 ? (
             <OpenOutline corners={corners} hover={bench.hover} tallness={tallness} />
           ) : null}
+          {waiting.map((region, i) => (
+            <path key={i} className="bench-waiting" d={regionPath(region, tallness)} />
+          ))}
+          {cut ? <path className="bench-cut" d={linePath(cut, tallness)} /> : null}
           {box ? <path className="bench-drawing" d={regionPath(box, tallness)} /> : null}
         </g>
       </svg>

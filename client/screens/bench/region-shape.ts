@@ -10,6 +10,10 @@ export function regionPath(region: Region, tallness: number): string {
     .join('L')}Z`;
 }
 
+export function linePath(points: readonly UnitPoint[], tallness: number): string {
+  return `M${points.map((point) => onSheet(point, tallness).join(' ')).join('L')}`;
+}
+
 export function onSheet([x, y]: UnitPoint, tallness: number): [number, number] {
   return [x * SHEET, y * SHEET * tallness];
 }

@@ -1,6 +1,6 @@
 import { useWords } from '../../i18n/use-words.ts';
 import type { Words } from '../../i18n/words.ts';
-import type { SaidHere } from './use-desk.ts';
+import type { SaidHere } from './use-saying.ts';
 
 /** What became of the last thing that was said at this photo. While something new is drawn it is silent. */
 export function SaidLine({ said, isBusy }: { said: SaidHere | null; isBusy: boolean }) {

@@ -8,10 +8,18 @@ import { flushSync } from 'react-dom';
 export function goToWords(bench: HTMLElement | null): void {
   // The form of the new drawing must be there.
   flushSync(() => undefined);
-  const field = bench?.querySelector<HTMLInputElement>('.mark-field input');
-  if (!field) return;
-  field.focus({ preventScroll: true });
-  field.select();
+  const form = bench?.querySelector<HTMLElement>('.bench-words');
+  const field = form?.querySelector<HTMLInputElement>('.mark-field input');
+  if (!form || !field) return;
+  // The field would open the phone's own keyboard over the picture, and a likely member may be right there.
+  const hand = hasKeyboard() ? field : form;
+  hand.focus({ preventScroll: true });
+  if (hand === field) field.select();
   const isStill = window.matchMedia('(prefers-reduced-motion: reduce)').matches;
-  field.closest('form')?.scrollIntoView({ block: 'nearest', behavior: isStill ? 'auto' : 'smooth' });
+  form.scrollIntoView({ block: 'nearest', behavior: isStill ? 'auto' : 'smooth' });
+}
+
+/** A mouse or a trackpad comes with keys; a finger does not. */
+function hasKeyboard(): boolean {
+  return window.matchMedia('(any-pointer: fine)').matches;
 }

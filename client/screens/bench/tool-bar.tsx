@@ -1,14 +1,17 @@
 import type { RefObject } from 'react';
 import { useWords } from '../../i18n/use-words.ts';
-import { TOOLS, isEmpty } from './bench-state.ts';
+import { TOOLS, isEmpty } from './bench-model.ts';
 import { boxInView } from './box-in-view.ts';
 import type { Desk, DeskEvent } from './desk-state.ts';
 import { ToolSign, type Sign } from './tool-sign.tsx';
+import type { Saying } from './use-saying.ts';
 import type { Viewer } from './viewer.ts';
 
 export interface ToolBarProps {
   desk: Desk;
   tell: (event: DeskEvent) => void;
+  goBack: Saying['goBack'];
+  canGoBack: Saying['canGoBack'];
   tallness: number;
   viewer: RefObject<Viewer | null>;
   focusOn: (selector: string) => void;
@@ -16,9 +19,10 @@ export interface ToolBarProps {
 }
 
 /** Nothing comes or goes here while one draws: that would move the picture under the hand. */
-export function ToolBar({ desk: { bench }, tell, tallness, viewer, focusOn, toWords }: ToolBarProps) {
+export function ToolBar(props: ToolBarProps) {
+  const { tell, goBack, canGoBack, tallness, viewer, focusOn, toWords } = props;
   const { t } = useWords();
-  const { work, past, future, tool } = bench;
+  const { work, tool } = props.desk.bench;
   const boxInMiddle = () => {
     tell({ type: 'box-in-middle', ...boxInView(viewer.current, tallness) });
     focusOn('[data-hit=draft]');
@@ -45,8 +49,8 @@ export function ToolBar({ desk: { bench }, tell, tallness, viewer, focusOn, toWo
         ))}
       </div>
       <div className="bench-tool-row bench-acts">
-        <Act sign="undo" isOff={past.length === 0} onPress={() => tell({ type: 'undo' })} />
-        <Act sign="redo" isOff={future.length === 0} onPress={() => tell({ type: 'redo' })} />
+        <Act sign="undo" isOff={!canGoBack.undo} onPress={() => goBack('undo')} />
+        <Act sign="redo" isOff={!canGoBack.redo} onPress={() => goBack('redo')} />
         <Act sign="boxInMiddle" onPress={boxInMiddle} />
         <Act sign="in" onPress={() => viewer.current?.zoom('in')} />
         <Act sign="out" onPress={() => viewer.current?.zoom('out')} />

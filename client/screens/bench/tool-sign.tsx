@@ -4,6 +4,7 @@ const SIGNS = {
   rectangle: 'M4 6h16v12H4z',
   polygon: 'M5 19L3 8l8-5 10 7-4 10z',
   tap: 'M9 9h6v6H9zM12 2v4M12 18v4M2 12h4M18 12h4',
+  split: 'M4 5h16v14H4zM12 2v20',
   undo: 'M9 5L4 10l5 5M4 10h10a5 5 0 0 1 0 10h-3',
   redo: 'M15 5l5 5-5 5M20 10H10a5 5 0 0 0 0 10h3',
   boxInMiddle: 'M3 3h18v18H3zM9 9h6v6H9z',

@@ -18,6 +18,8 @@ export interface Viewer {
   /** Lies over the picture and moves with nothing: what is drawn there follows `onView`. */
   readonly surface: HTMLElement;
   readonly view: () => View;
+  /** What is drawn of the picture at the moment. */
+  readonly canvas: () => HTMLCanvasElement | null;
   readonly toUnit: (clientX: number, clientY: number) => UnitPoint;
   readonly zoom: (by: 'in' | 'out' | 'all') => void;
   /** In unit lengths of the picture. */
@@ -89,6 +91,7 @@ export function createViewer(
   return {
     surface,
     view,
+    canvas: () => viewer.canvas.querySelector('canvas'),
     toUnit(clientX, clientY) {
       const { x, y } = atPixel(clientX, clientY);
       return [x, y / tallness];

@@ -1,15 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { regionProblem, type Region, type UnitPoint } from '#domain/photo/region';
-import {
-  START,
-  boxInHand,
-  reduceBench,
-  type BenchEvent,
-  type BenchState,
-  type Hit,
-  type TagAtHand,
-} from '../../../client/screens/bench/bench-state.ts';
+import type { BenchState, Hit, TagAtHand } from '../../../client/screens/bench/bench-model.ts';
+import { START, reduceBench, type BenchEvent } from '../../../client/screens/bench/bench-state.ts';
+import { boxInHand } from '../../../client/screens/bench/gestures.ts';
 
 const reach: UnitPoint = [0.01, 0.01];
 const small: UnitPoint = [0.06, 0.08];

@@ -2,10 +2,10 @@ import { describe, expect, test } from 'vitest';
 import type { MemberView } from '#domain/contract/views';
 import type { Mark } from '#domain/frame/mark';
 import type { BenchTag } from '../../../client/screens/bench/bench-tags.ts';
-import { BLANK, openDesk } from '../../../client/screens/bench/desk-state.ts';
+import { openDesk } from '../../../client/screens/bench/desk-state.ts';
 import { createDeskStore } from '../../../client/screens/bench/desk-store.ts';
 import { checkEntry } from '../../../client/screens/bench/entry-check.ts';
-import { freshEntry, keepLastSaid, readLastSaid } from '../../../client/screens/bench/last-said.ts';
+import { keepLastSaid, readLastSaid } from '../../../client/screens/bench/last-said.ts';
 import { indexMembers } from '../../../client/finding/member-index.ts';
 import { neighboursIn } from '../../../client/screens/bench/neighbours.ts';
 import { memoryStorage } from '../memory-storage.ts';
@@ -23,7 +23,7 @@ const fresh = { mark: 'い四', stage: 'raised', note: '' } as const;
 const box = { type: 'box-in-middle', centre: [0.5, 0.5], size: [0.1, 0.1] } as const;
 
 function desk() {
-  const store = createDeskStore(openDesk(null, fresh, null));
+  const store = createDeskStore(openDesk({ begun: null, fresh, selected: null, tool: 'look' }));
   store.knowTags([tag]);
   return store;
 }
@@ -66,12 +66,12 @@ describe('the words that go with a drawing', () => {
   });
   test('come back after a reload', () => {
     const begun = {
-      work: { draft: { region, replaces: null }, corners: [] },
+      work: { draft: { region, replaces: null }, corners: [], waiting: [] },
       mark: 'は',
       stage: 'cut',
       note: 'n',
     } as const;
-    expect(openDesk(begun, fresh, null)).toMatchObject({
+    expect(openDesk({ begun, fresh, selected: null, tool: 'tap' })).toMatchObject({
       entry: { mark: 'は', stage: 'cut', note: 'n' },
       bench: { work: begun.work },
     });
@@ -104,12 +104,6 @@ describe('what was said last', () => {
     expect(readLastSaid(storage, 'h1')).toEqual({ mark: '柱 北 二', stage: 'lath-on' });
     expect(readLastSaid(storage, 'h2')).toBeNull();
     expect(readLastSaid(null, 'h1')).toBeNull();
-  });
-  test('proposes its neighbour, if the schedule has one', () => {
-    const said = { mark: 'い二', stage: 'cut' } as const;
-    expect(freshEntry(said, () => true)).toEqual({ mark: 'い三', stage: 'cut', note: '' });
-    expect(freshEntry(said, () => false)).toEqual({ mark: '', stage: 'cut', note: '' });
-    expect(freshEntry(null, () => true)).toEqual(BLANK);
   });
 });
 

@@ -6,6 +6,7 @@ const begun: Begun = {
   work: {
     draft: { region: { shape: 'rectangle', x: 0.1, y: 0.1, w: 0.2, h: 0.2 }, replaces: null },
     corners: [],
+    waiting: [],
   },
   mark: 'い三',
   stage: 'pegged',

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseKanjiNumber } from '#domain/frame/kanji-number';
-import { nextMark, proposeMark } from '../../../client/screens/bench/next-mark.ts';
+import { nextMark } from '../../../client/screens/bench/next-mark.ts';
 
 describe('the mark that comes next', () => {
   // Common practice of counting grid marks; the ways of writing are those of parseKanjiNumber.
@@ -43,13 +43,6 @@ describe('the mark that comes next', () => {
         expect(parseKanjiNumber((next ?? '').slice(1))).toBe(value + 1);
       }),
     );
-  });
-
-  test('is proposed only where the schedule has it', () => {
-    const known = new Set(['い三']);
-    expect(proposeMark('い二', (mark) => known.has(mark))).toBe('い三');
-    expect(proposeMark('い三', (mark) => known.has(mark))).toBe('');
-    expect(proposeMark('棟木', () => true)).toBe('');
   });
 });
 

@@ -93,6 +93,9 @@ describe('marks as people type them', () => {
     expect(meant('chi')).toBeUndefined();
   });
 
+  test('part of a mark as it is read goes with other words', () =>
+    expect(searchMembers(frame, 'i2 hashira').map(({ mark }) => mark)).toEqual(['い二']));
+
   test('what is read as typed comes before what only begins so', () => {
     expect(searchMembers(frame, 'i3').map(({ mark }) => mark)).toEqual(['い三']);
     expect(searchMembers(frame, 'i').map(({ mark }) => mark)).toEqual(['い二', 'イ2', 'い三', 'い三十']);

@@ -1,0 +1,32 @@
+import { parseMark } from '#domain/frame/mark';
+import { findMember, meantMember, offeredFor, type MemberIndex } from '../../finding/member-index.ts';
+import { kindLabel } from '../../i18n/kind-label.ts';
+import { useWords } from '../../i18n/use-words.ts';
+
+export interface AboutMarkProps {
+  /** As typed. */
+  mark: string;
+  index: MemberIndex;
+  /** It was to be placed once, while the list offered others. */
+  isAsked: boolean;
+}
+
+/** Says plainly which member is meant, or that the schedule does not have the mark, or has it no longer. */
+export function AboutMark({ mark: typed, index, isAsked }: AboutMarkProps) {
+  const { t, lang } = useWords();
+  const parsed = parseMark(typed);
+  if (!parsed.ok) return null;
+  const member = meantMember(index, typed);
+  if (member?.retired) return <p className="act-text">{t('bench.form.retired', { mark: member.mark })}</p>;
+  if (member) {
+    const words = { mark: member.mark, kind: kindLabel(member.kind, lang) };
+    return findMember(index, typed) ? null : <p role="status">{t('bench.form.meant', words)}</p>;
+  }
+  if (!isAsked && offeredFor(index, parsed.mark).length > 0) return null;
+  const words = { mark: parsed.mark };
+  return (
+    <p role="status" className="act-text">
+      {isAsked ? t('bench.form.unknownAsk', words) : t('bench.form.unknown', words)}
+    </p>
+  );
+}

@@ -1,0 +1,53 @@
+import { useState } from 'react';
+import type { Stage } from '#domain/frame/stage';
+import { useWords } from '../../i18n/use-words.ts';
+import { browserStorage } from '../../outbox/browser-storage.ts';
+import { Checkbox } from '../../parts/checkbox.tsx';
+import type { Desk, Entry } from './desk-state.ts';
+
+const KEY = 'arakabe.in-a-row';
+
+/** Whether each drawing is placed at once as the next of a row; stays so from photo to photo. */
+export function useInARow(): [boolean, (isOn: boolean) => void] {
+  const session = browserStorage('sessionStorage');
+  const [isOn, setIsOn] = useState(() => session?.getItem(KEY) === 'on');
+  const set = (on: boolean) => {
+    setIsOn(on);
+    if (on) session?.setItem(KEY, 'on');
+    else session?.removeItem(KEY);
+  };
+  return [isOn, set];
+}
+
+/** What a fresh drawing is placed as without being asked; null where it is a change, was split, or no next is known. */
+export function nextInRow({ bench: { work }, fresh }: Desk): (Entry & { stage: Stage }) | null {
+  const { draft, waiting } = work;
+  const { mark, stage } = fresh;
+  if (draft?.replaces !== null || waiting.length > 0 || mark === '' || stage === null) return null;
+  return { mark, stage, note: '' };
+}
+
+export interface InARowProps {
+  fresh: Entry;
+  isOn: boolean;
+  onChange: (isOn: boolean) => void;
+}
+
+/** Offered where a next member is known: a row of posts is then one press each. */
+export function InARow({ fresh: { mark, stage }, isOn, onChange }: InARowProps) {
+  const { t } = useWords();
+  const isKnown = mark !== '' && stage !== null;
+  if (!isKnown && !isOn) return null;
+  return (
+    <div>
+      <Checkbox isSelected={isOn} onChange={onChange}>
+        {t('bench.row.label')}
+      </Checkbox>
+      <p className="soft bench-hint" role="status">
+        {isKnown
+          ? t(isOn ? 'bench.row.next' : 'bench.row.likely', { mark, stage: t(`common.stage.${stage}`) })
+          : t('bench.row.unknown')}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,127 @@
+import { useState } from 'react';
+import { parseMark } from '#domain/frame/mark';
+import { meantMember, offeredFor, type MemberIndex } from '../../finding/member-index.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { Button } from '../../parts/button.tsx';
+import { StageChoice } from '../../parts/stage-choice.tsx';
+import { AboutMark } from './about-mark.tsx';
+import type { Draft } from './bench-model.ts';
+import type { Desk, DeskEvent, Entry } from './desk-state.ts';
+import { checkEntry, type EntryCheck } from './entry-check.ts';
+import { LikelyMarks } from './likely-marks.tsx';
+import { MarkField } from './mark-field.tsx';
+import { NoteField } from './note-field.tsx';
+import type { Suggestion } from './suggest-marks.ts';
+import { suggestedIn } from './suggested.ts';
+
+export interface TagWordsProps {
+  desk: Desk;
+  draft: Draft;
+  index: MemberIndex;
+  suggestions: readonly Suggestion[];
+  tell: (event: DeskEvent) => void;
+  onAsLast: () => void;
+  onPlace: (draft: Draft, said: Extract<EntryCheck, { ok: true }>['said']) => void;
+}
+
+/** Member, stage and note of one region; placed by Enter, by the button, or by choosing a likely member. */
+export function TagWords(props: TagWordsProps) {
+  const { index, tell, draft, onPlace } = props;
+  const { entry, fresh } = props.desk;
+  const { t } = useWords();
+  const [problem, setProblem] = useState<Exclude<EntryCheck, { ok: true }> | null>(null);
+  /** The unknown mark that was to be placed once, while the list offered others: perhaps it was only begun. */
+  const [asked, setAsked] = useState<string | null>(null);
+  const isTakenForIt = asked !== null && asked !== entry.mark && isOnlyOne(index, asked, entry.mark);
+  const member = meantMember(index, entry.mark);
+  const isNew = draft.replaces === null;
+  const suggested = isNew ? suggestedIn(entry, fresh) : null;
+  const write = (part: Partial<Entry>) => {
+    setProblem(null);
+    tell({ type: 'write', entry: part });
+  };
+  /** Pressed in a list: all is said, once the stage is known too. */
+  const choose = (mark: string) => {
+    if (entry.stage === null) write({ mark });
+    else place({ ...entry, mark });
+  };
+  const place = (typed: Entry) => {
+    const meant = meantMember(index, typed.mark);
+    const words = meant ? { ...typed, mark: meant.mark } : typed;
+    if (words.mark !== entry.mark) write({ mark: words.mark });
+    const offered = meant ? [] : offeredFor(index, words.mark);
+    if (offered.length > 0 && parseMark(words.mark).ok && asked !== words.mark) {
+      setAsked(words.mark);
+      const [only, other] = offered;
+      if (only && !other) write({ mark: only.mark });
+      return;
+    }
+    const check = checkEntry(words, index);
+    if (check.ok) onPlace(draft, check.said);
+    else setProblem(check);
+  };
+  return (
+    <form
+      className="stack bench-words"
+      tabIndex={-1}
+      aria-label={t('bench.sayNow')}
+      onSubmit={(event) => {
+        event.preventDefault();
+        place(entry);
+      }}
+    >
+      <LikelyMarks
+        suggestions={isNew ? props.suggestions : props.suggestions.filter(({ why }) => why !== 'same')}
+        onChoose={choose}
+      />
+      <MarkField
+        value={entry.mark}
+        index={index}
+        remark={suggested ? t(`bench.form.suggested.${suggested}`) : ''}
+        error={problem?.field === 'mark' ? t(`bench.form.badMark.${problem.problem}`) : null}
+        onWrite={(mark) => write({ mark })}
+        onChoose={choose}
+        onEnter={(mark) => place({ ...entry, mark })}
+        onAsLast={props.onAsLast}
+      />
+      {isTakenForIt ? (
+        <p role="status">{t('bench.form.onlyOne', { mark: entry.mark })}</p>
+      ) : (
+        <AboutMark mark={entry.mark} index={index} isAsked={asked === entry.mark} />
+      )}
+      <StageChoice
+        label={t('bench.form.stage')}
+        value={entry.stage}
+        track={member?.track ?? null}
+        onChange={(stage) => write({ stage })}
+      />
+      <p className="soft bench-hint bench-keyboard">{t('bench.form.stageKeys')}</p>
+      {problem?.field === 'stage' ? <StageProblem entry={entry} problem={problem.problem} /> : null}
+      <div className="row">
+        <Button type="submit" look="act">
+          {isNew ? t('bench.form.place') : t('bench.form.save')}
+        </Button>
+        <Button onPress={() => tell({ type: 'drop' })}>{isNew ? t('bench.drop') : t('bench.leave')}</Button>
+        <NoteField value={entry.note} onChange={(note) => write({ note })} />
+      </div>
+    </form>
+  );
+}
+
+/** What was typed could only mean this mark. */
+function isOnlyOne(index: MemberIndex, typed: string, mark: string): boolean {
+  const [only, other] = offeredFor(index, typed);
+  return other === undefined && only?.mark === mark;
+}
+
+function StageProblem({ entry, problem }: { entry: Entry; problem: 'missing' | 'outside' }) {
+  const { t } = useWords();
+  const stage = entry.stage === null ? '' : t(`common.stage.${entry.stage}`);
+  return (
+    <p role="alert" className="field-error">
+      {problem === 'missing'
+        ? t('bench.form.needStage')
+        : t('bench.form.outside', { mark: entry.mark, stage })}
+    </p>
+  );
+}

@@ -1,0 +1,100 @@
+import { useState } from 'react';
+import type { PhotoDetailView } from '#domain/contract/views';
+import { newId } from '../../api/new-id.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { browserStorage } from '../../outbox/browser-storage.ts';
+import type { TagFactsInput, TagWrite } from '../../outbox/outbox.ts';
+import type { OutboxInUse } from '../../outbox/use-outbox.ts';
+import type { Draft } from './bench-model.ts';
+import type { BenchTag } from './bench-tags.ts';
+import { NO_DEEDS, sayAgain, takeBack, withDeed, type Deed, type Deeds } from './deeds.ts';
+import type { Entry } from './desk-state.ts';
+import type { DeskStore } from './desk-store.ts';
+import { fateOf, type Fate } from './fate.ts';
+import { keepLastSaid, type LastSaid } from './last-said.ts';
+
+/** The last thing that was said at this photo since it was opened. */
+export interface SaidHere extends LastSaid {
+  readonly tag: string;
+  readonly is: TagWrite['is'];
+  readonly fate: Fate;
+}
+
+export interface Saying {
+  /** Says what the drawing shows; the drawing is then done. */
+  readonly place: (draft: Draft, said: LastSaid & { note: string }) => void;
+  readonly withdraw: (tag: BenchTag, reason: string) => void;
+  /** The drawing's last step, or where nothing was drawn since, the last statement. */
+  readonly goBack: (which: 'undo' | 'redo') => void;
+  readonly canGoBack: Readonly<Record<'undo' | 'redo', boolean>>;
+  readonly said: SaidHere | null;
+}
+
+export interface SayingParts {
+  readonly photo: PhotoDetailView;
+  readonly store: DeskStore;
+  readonly outboxInUse: OutboxInUse;
+  readonly freshAfter: (said: LastSaid) => Entry;
+}
+
+/** Statements about one photo: made, taken back, made again, and what became of the last one. */
+export function useSaying({ photo, store, outboxInUse, freshAfter }: SayingParts): Saying {
+  const { t } = useWords();
+  const { outbox, entries, speaker, flush, pause } = outboxInUse;
+  const [last, setLast] = useState<Omit<SaidHere, 'fate'> | null>(null);
+  const [deeds, setDeeds] = useState<Deeds>(NO_DEEDS);
+
+  const say = (write: TagWrite) => {
+    outbox.add({ photo: photo.id, by: speaker.id, write });
+    flush();
+    setLast({ tag: write.tag, mark: write.facts.mark, stage: write.facts.stage, is: write.is });
+  };
+  const place: Saying['place'] = ({ region, replaces }, { mark, stage, note }) => {
+    const facts = { mark, stage, note, region: structuredClone(region) } as TagFactsInput;
+    const tag = newId();
+    const before = replaces === null ? undefined : store.tag(replaces);
+    say(replaces === null ? { is: 'place', tag, facts } : { is: 'supersede', tag, old: replaces, facts });
+    const deed: Deed | null =
+      replaces === null
+        ? { is: 'place', tag, facts }
+        : before
+          ? { is: 'supersede', tag, old: replaces, facts, before: factsOf(before) }
+          : null;
+    if (deed) setDeeds((now) => withDeed(now, deed));
+    keepLastSaid(browserStorage('sessionStorage'), photo.house, { mark, stage });
+    store.tell({ type: 'begin-with', fresh: freshAfter({ mark, stage }) });
+    store.tell({ type: 'placed' });
+    store.tell({ type: 'select', tag });
+  };
+  const withdraw: Saying['withdraw'] = (tag, reason) => {
+    const facts = factsOf(tag);
+    say({ is: 'withdraw', tag: tag.id, reason, facts });
+    setDeeds((now) => withDeed(now, { is: 'withdraw', tag: tag.id, facts }));
+    store.tell({ type: 'select', tag: null });
+  };
+  const goBack: Saying['goBack'] = (which) => {
+    const { bench } = store.get();
+    const steps = which === 'undo' ? bench.past : bench.future;
+    if (steps.length > 0 || bench.gesture) {
+      store.tell({ type: which });
+      return;
+    }
+    const standing = (tag: string) => store.tag(tag)?.state;
+    const turned = (which === 'undo' ? takeBack : sayAgain)(deeds, standing, newId, t('bench.takenBack'));
+    if (!turned) return;
+    say(turned.write);
+    setDeeds(turned.deeds);
+    store.tell({ type: 'select', tag: turned.write.is === 'withdraw' ? null : turned.write.tag });
+  };
+  const { past, future } = store.get().bench;
+  const canGoBack = {
+    undo: past.length + deeds.past.length > 0,
+    redo: future.length + deeds.future.length > 0,
+  };
+  const said = last && { ...last, fate: fateOf(last, photo.allTags, entries, pause) };
+  return { place, withdraw, goBack, canGoBack, said };
+}
+
+function factsOf({ mark, stage, region, note }: BenchTag): TagFactsInput {
+  return { mark, stage, region, note };
+}
