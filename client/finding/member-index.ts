@@ -59,7 +59,7 @@ export function searchMembers(index: MemberIndex, text: string): MemberView[] {
 const wantedFor = (text: string): Wanted => ({ text, reading: markReading(text) });
 
 function holds({ mark, words, reading }: Entry, term: Wanted): boolean {
-  return mark.includes(term.text) || words.includes(term.text) || begins(reading, term.reading);
+  return mark.includes(term.text) || words.includes(term.text) || isIn(reading, term.reading);
 }
 
 const OTHERWISE = 4;
@@ -71,7 +71,16 @@ function rank({ mark, reading }: Entry, wanted: Wanted): number {
   return mark.includes(wanted.text) ? 3 : OTHERWISE;
 }
 
-/** い1 begins い1柱, but not い12: half a number is another number. */
+/** 3 is in い3柱, but not in い13 or い30: half a number is another number. */
+function isIn(reading: string, wanted: string): boolean {
+  for (let at = reading.indexOf(wanted); wanted !== '' && at >= 0; at = reading.indexOf(wanted, at + 1)) {
+    const isCut = /^\d/.test(wanted) && /\d$/.test(reading.slice(0, at));
+    if (!isCut && begins(reading.slice(at), wanted)) return true;
+  }
+  return false;
+}
+
+/** い1 begins い1柱, but not い12. */
 function begins(reading: string, wanted: string): boolean {
   if (wanted === '' || !reading.startsWith(wanted)) return false;
   return !/\d$/.test(wanted) || !/\d/.test(reading.charAt(wanted.length));

@@ -48,7 +48,7 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
       root.current?.querySelector<HTMLElement | SVGElement>(selector)?.focus({ preventScroll: true });
     });
   const toWords = () => goToWords(root.current);
-  const [isInARow, setIsInARow] = useInARow();
+  const [isInARow, setIsInARow] = useInARow(photo.house);
   const drawn = () => {
     const desk = store.get();
     const next = isInARow ? nextInRow(desk) : null;

@@ -5,16 +5,16 @@ import { browserStorage } from '../../outbox/browser-storage.ts';
 import { Checkbox } from '../../parts/checkbox.tsx';
 import type { Desk, Entry } from './desk-state.ts';
 
-const KEY = 'arakabe.in-a-row';
+const PREFIX = 'arakabe.in-a-row.';
 
 /** Whether each drawing is placed at once as the next of a row; stays so from photo to photo. */
-export function useInARow(): [boolean, (isOn: boolean) => void] {
+export function useInARow(house: string): [boolean, (isOn: boolean) => void] {
   const session = browserStorage('sessionStorage');
-  const [isOn, setIsOn] = useState(() => session?.getItem(KEY) === 'on');
+  const [isOn, setIsOn] = useState(() => session?.getItem(PREFIX + house) === 'on');
   const set = (on: boolean) => {
     setIsOn(on);
-    if (on) session?.setItem(KEY, 'on');
-    else session?.removeItem(KEY);
+    if (on) session?.setItem(PREFIX + house, 'on');
+    else session?.removeItem(PREFIX + house);
   };
   return [isOn, set];
 }

@@ -20,7 +20,8 @@ export interface MarkFieldProps {
   onAsLast: () => void;
 }
 
-const OFFERED = 6;
+/** A frame has about a dozen lines: a number typed shows all posts of that number. */
+const OFFERED = 12;
 
 /**
  * Type part of a member, pick with the arrows, Enter. After the combobox pattern of the ARIA Authoring

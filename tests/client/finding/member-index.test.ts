@@ -93,6 +93,12 @@ describe('marks as people type them', () => {
     expect(meant('chi')).toBeUndefined();
   });
 
+  test('a number finds what stands at it', () => {
+    expect(searchMembers(frame, '3').map(({ mark }) => mark)).toEqual(['い三']);
+    expect(searchMembers(frame, '4').map(({ mark }) => mark)).toEqual(['ろ又四']);
+    expect(searchMembers(frame, '0')).toEqual([]);
+  });
+
   test('part of a mark as it is read goes with other words', () =>
     expect(searchMembers(frame, 'i2 hashira').map(({ mark }) => mark)).toEqual(['い二']));
 
