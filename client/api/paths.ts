@@ -32,6 +32,7 @@ export const PATHS: Paths = {
   readMember: ['GET', '/houses/{house}/members/{mark}'],
   putMember: ['PUT', '/houses/{house}/members/{mark}'],
   deleteMember: ['DELETE', '/houses/{house}/members/{mark}'],
+  findPhoto: ['GET', '/houses/{house}/photos/known'],
   addPhotos: ['POST', '/houses/{house}/photos'],
   listPhotos: ['GET', '/houses/{house}/photos'],
   readPhoto: ['GET', '/photos/{photo}'],

@@ -3,6 +3,7 @@ import { I18nProvider } from 'react-aria-components';
 import { Outlet, ScrollRestoration, useLocation, useMatch, useNavigation } from 'react-router';
 import { LOCALES } from '../i18n/format.ts';
 import { useSharedSession } from '../api/use-session.ts';
+import { useSending } from '../upload/use-uploads.ts';
 import { useWords } from '../i18n/use-words.ts';
 import { Header } from './header.tsx';
 import { SignedOutNotice } from './signed-out-notice.tsx';
@@ -16,6 +17,7 @@ export function Frame() {
   const { pathname } = useLocation();
   const isLoading = useNavigation().state === 'loading';
   useSharedSession();
+  useSending();
   const main = useRef<HTMLElement>(null);
   const shown = useRef(pathname);
   useEffect(() => {

@@ -5,6 +5,7 @@ import { keys } from '../api/keys.ts';
 import { useHouseEvents } from '../api/use-house-events.ts';
 import { QueryState } from '../parts/query-state.tsx';
 import { HouseNav } from './house-nav.tsx';
+import { UploadLine } from './upload-line.tsx';
 import { NotFound } from './not-found.tsx';
 import { HouseContext } from './use-house.ts';
 
@@ -22,6 +23,7 @@ export function HouseFrame() {
         <HouseContext value={facts}>
           <LiveHouse house={house} />
           <HouseNav house={house} />
+          <UploadLine house={house} />
           <Outlet />
         </HouseContext>
       )}

@@ -1,19 +1,55 @@
 import type { UploadOutcome } from '#domain/contract/views';
 import { addressOf } from '../api/address.ts';
+import { call } from '../api/call.ts';
 import { OfflineError, ProblemError, unexplainedProblem } from '../api/errors.ts';
 import { refusal } from '../api/session-end.ts';
 
+export interface ToSend {
+  readonly house: string;
+  readonly file: File;
+  readonly progress: (sent: number) => void;
+  /** Whether it would still go out in the name of whoever chose it. */
+  readonly mayGo: () => boolean;
+}
+
+/** The browser cannot read the file (any more). */
+export class UnreadableFileError extends Error {
+  override readonly name = 'UnreadableFileError';
+}
+
+/** Somebody else, or nobody, is signed in now. */
+export class NotTheirsError extends Error {
+  override readonly name = 'NotTheirsError';
+}
+
 /**
- * Sends one file. By XMLHttpRequest, since fetch does not tell how much of a body has left.
- * Throws ProblemError where the request as a whole was refused, OfflineError where no answer came.
+ * Sends one file, unless the house has its content already. By XMLHttpRequest, since fetch does not tell
+ * how much of a body has left. Throws ProblemError where the request as a whole was refused, OfflineError
+ * where no answer came.
  */
-export async function sendPhoto(
-  house: string,
-  file: File,
-  progress: (sent: number) => void,
-): Promise<UploadOutcome> {
+export async function sendPhoto({ house, file, progress, mayGo }: ToSend): Promise<UploadOutcome> {
+  const sha256 = await readHash(file);
+  if (sha256 !== null) {
+    const { photo } = await call('findPhoto', { params: { house }, query: { sha256 } });
+    if (photo) return { outcome: 'already-here', fileName: file.name, photo };
+  }
+  if (!mayGo()) throw new NotTheirsError('Somebody else is signed in.');
   const { status, responseText } = await post(addressOf('addPhotos', { house }), file, progress);
   return readOutcome(status, responseText);
+}
+
+/** Null where the browser cannot hash, as on a plain-http origin; throws where it cannot read. */
+async function readHash(file: File): Promise<string | null> {
+  const canHash = isSecureContext;
+  let bytes: ArrayBuffer;
+  try {
+    bytes = await (canHash ? file : file.slice(0, 1)).arrayBuffer();
+  } catch (cause) {
+    throw new UnreadableFileError(`${file.name} cannot be read.`, { cause });
+  }
+  if (!canHash) return null;
+  const hash = await crypto.subtle.digest('SHA-256', bytes);
+  return [...new Uint8Array(hash)].map((b) => b.toString(16).padStart(2, '0')).join('');
 }
 
 function post(address: string, file: File, progress: (sent: number) => void): Promise<XMLHttpRequest> {

@@ -11,13 +11,26 @@ export type UploadState =
   /** The server has looked at the file and does not take it. */
   | { readonly is: 'refused'; readonly problem: Problem }
   /** No answer about the file: null where none came at all. */
-  | { readonly is: 'failed'; readonly problem: Problem | null };
+  | { readonly is: 'failed'; readonly problem: Problem | null }
+  /** The browser cannot read it any more: it was moved, changed or taken out with its card. */
+  | { readonly is: 'unreadable' }
+  /** Another window of this browser has sent it, or left it out. */
+  | { readonly is: 'elsewhere' };
+
+/** Whoever chose a file: on a shared phone nothing is sent in another one's name. */
+export interface Chooser {
+  readonly id: string;
+  readonly name: string;
+}
 
 export interface UploadItem {
   readonly id: string;
   readonly house: string;
   readonly fileName: string;
   readonly bytes: number;
+  readonly by: Chooser;
+  /** Whether the browser keeps it beyond this page. */
+  readonly isKept: boolean;
   readonly state: UploadState;
 }
 
@@ -25,6 +38,7 @@ export type UploadQueue = readonly UploadItem[];
 
 export type UploadEvent =
   | { type: 'chosen'; items: readonly Omit<UploadItem, 'state'>[] }
+  | { type: 'kept'; id: string }
   | { type: 'moved'; id: string; state: UploadState }
   | { type: 'again'; ids: readonly string[] }
   | { type: 'leave-out'; id: string }
@@ -35,7 +49,10 @@ export const AT_ONCE = 2;
 export function reduceUploads(queue: UploadQueue, event: UploadEvent): UploadQueue {
   switch (event.type) {
     case 'chosen':
+      if (event.items.length === 0) return queue;
       return [...queue, ...event.items.map((item): UploadItem => ({ ...item, state: { is: 'waiting' } }))];
+    case 'kept':
+      return queue.map((item) => (item.id === event.id ? { ...item, isKept: true } : item));
     case 'moved':
       return queue.map((item) => (item.id === event.id ? { ...item, state: event.state } : item));
     case 'again':
@@ -49,28 +66,38 @@ export function reduceUploads(queue: UploadQueue, event: UploadEvent): UploadQue
   }
 }
 
-/** The files to start now: in order of choice, never more than AT_ONCE on the way. */
-export function nextToSend(queue: UploadQueue, atOnce = AT_ONCE): UploadItem[] {
+/** The files of this account to start now: in order of choice, never more than AT_ONCE on the way. */
+export function nextToSend(queue: UploadQueue, account: string | null, atOnce = AT_ONCE): UploadItem[] {
   const free = atOnce - queue.filter(isMoving).length;
-  return queue.filter((item) => item.state.is === 'waiting').slice(0, Math.max(0, free));
+  return queue
+    .filter(({ state, by }) => state.is === 'waiting' && by.id === account)
+    .slice(0, Math.max(0, free));
 }
 
-export function isMoving({ state }: UploadItem): boolean {
+export function isMoving({ state }: Pick<UploadItem, 'state'>): boolean {
   return state.is === 'sending' || state.is === 'storing';
 }
 
-export function isOver(item: UploadItem): boolean {
+export function isOver(item: Pick<UploadItem, 'state'>): boolean {
   return !isMoving(item) && item.state.is !== 'waiting' && !isUnheard(item);
 }
 
-/** No server heard of it, or an ill one: the same file is sent again by itself. */
-export function isUnheard({ state }: UploadItem): boolean {
-  return state.is === 'failed' && (state.problem === null || state.problem.status >= 500);
+/** No server heard of it, an ill one, or only of a part: the same file is sent again by itself. */
+export function isUnheard({ state }: Pick<UploadItem, 'state'>): boolean {
+  return state.is === 'failed' && (state.problem === null || isPassing(state.problem));
 }
 
-/** A file that was cut off on the way is whole at home: that refusal is worth another try. */
+function isPassing({ status, code }: Problem): boolean {
+  return status === 408 || status === 429 || status >= 500 || code === 'photo-interrupted';
+}
+
 export function canSendAgain({ state }: UploadItem): boolean {
-  return state.is === 'failed' || (state.is === 'refused' && state.problem.code === 'photo-interrupted');
+  return state.is === 'failed';
+}
+
+/** Would be lost if the page were left now. */
+export function isAtRisk(item: UploadItem): boolean {
+  return !isOver(item) && !item.isKept;
 }
 
 export interface UploadSummary {
@@ -80,9 +107,11 @@ export interface UploadSummary {
   readonly bytesDone: number;
   readonly added: number;
   readonly known: number;
+  readonly elsewhere: number;
   readonly refused: number;
   readonly failed: number;
   readonly unheard: number;
+  readonly atRisk: number;
 }
 
 export function summarize(queue: UploadQueue): UploadSummary {
@@ -95,9 +124,11 @@ export function summarize(queue: UploadQueue): UploadSummary {
     bytesDone: queue.reduce((sum, item) => sum + bytesDone(item), 0),
     added: count('added'),
     known: count('already-here'),
-    refused: count('refused'),
+    elsewhere: count('elsewhere'),
+    refused: count('refused', 'unreadable'),
     failed: count('failed'),
     unheard: queue.filter(isUnheard).length,
+    atRisk: queue.filter(isAtRisk).length,
   };
 }
 

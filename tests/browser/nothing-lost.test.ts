@@ -1,5 +1,5 @@
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
-import type { Page } from 'playwright-core';
+import type { Page, Route } from 'playwright-core';
 import type { Words } from '../../client/i18n/words.ts';
 import { wordsOf } from '../client/words.ts';
 import { describeInBrowser, startApp, type App } from './app.ts';
@@ -106,30 +106,31 @@ describeInBrowser('what was typed and not saved', () => {
     expect(await page.getByText('south wall').count()).toBe(0);
   });
 
-  it('of photos: asks while they are sent, and says after a reload which had not been sent', async () => {
+  it('of photos: asks while they are sent in a browser that keeps nothing, and says so', async () => {
     const { deck, box } = await sitePhotos();
+    await page.addInitScript(() => {
+      IDBFactory.prototype.open = () => {
+        throw new DOMException('This browser keeps nothing.', 'InvalidStateError');
+      };
+    });
     await openScreen(page, `${site.things.house}/photos`);
     const uploads = /\/houses\/[^/]+\/photos$/;
+    const held: Route[] = [];
     await page.route(uploads, (route) =>
-      route.request().method() === 'POST' ? undefined : route.continue(),
+      route.request().method() === 'POST' ? void held.push(route) : route.continue(),
     );
+    await page.route('**/photos/known?*', (route) => route.fulfill({ json: { photo: null } }));
     await chooseFiles(page, button(page, t('photos.choose')), [
       { ...deck, name: 'first.jpg' },
       { ...box, name: 'second.jpg' },
     ]);
-    await page.getByText(t('photos.queue.keepOpen')).waitFor();
+    await page.getByText(t('photos.queue.atRisk', { count: 2 })).waitFor();
+    await eventually(() => held.length).toBe(2);
     expect(await asksOnReload()).toBe(true);
-    page.once('dialog', (dialog) => void dialog.accept());
-    await page.reload();
-    await page.getByText(t('photos.leftover.count', { count: 2 })).waitFor();
-    await page.getByText('first.jpg and second.jpg').waitFor();
-    await page.unroute(uploads);
-    await chooseFiles(page, button(page, t('photos.choose')), [{ ...deck, name: 'first.jpg' }]);
-    await page.getByText(t('photos.leftover.count', { count: 1 })).waitFor();
-    await button(page, t('photos.leftover.forget')).click();
-    await eventually(() => page.getByText(t('photos.leftover.count', { count: 1 })).count()).toBe(0);
-    await page.getByText(t('photos.outcome.known')).waitFor();
+    await goTo(page, t, 'journal');
+    await page.getByText(t('photos.queue.lineAtRisk')).waitFor();
+    for (const route of held) await route.continue();
+    await page.getByText(t('photos.queue.line', { sent: '2', total: '2' })).waitFor();
     expect(await asksOnReload()).toBe(false);
-    expect(await page.getByText(t('photos.leftover.count', { count: 1 })).count()).toBe(0);
   });
 });

@@ -77,6 +77,17 @@ describeOverBothDatabases('photos over HTTP', (make) => {
     }
   });
 
+  it('says beforehand which content the house has, and of another house nothing', async () => {
+    const bytes = await makeJpeg(702);
+    const sha256 = createHash('sha256').update(bytes).digest('hex');
+    const known = (of: HouseView) =>
+      server.owner.get<{ photo: PhotoView | null }>(`/houses/${of.id}/photos/known?sha256=${sha256}`);
+    expect(await known(house)).toEqual({ photo: null });
+    const photo = addedOf((await upload([{ name: 'two.jpg', bytes }]))[0]);
+    expect((await known(house)).photo?.id).toBe(photo.id);
+    expect(await known(await newHouse(server.owner, 'Tea house'))).toEqual({ photo: null });
+  });
+
   it('takes the same bytes once, alone or many at the same time', async () => {
     const bytes = await makeJpeg(2);
     const all = await Promise.all(Array.from({ length: 6 }, (_, i) => upload([{ name: `${i}.jpg`, bytes }])));

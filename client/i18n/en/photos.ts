@@ -13,11 +13,24 @@ export const photos = {
     whole: 'All photos',
     count: '{{done}} of {{total}}',
     finished: 'Finished: {{added}} added, {{known}} already here, {{refused}} refused, {{failed}} not sent.',
-    keepOpen: 'You may go on working in Arakabe meanwhile; only do not close this window.',
-    unheard_one:
-      'The server did not answer. {{count, number}} file waits in this window and is sent again by itself.',
+    finishedElsewhere_one: '{{count, number}} was sent or left out in another window.',
+    finishedElsewhere_other: '{{count, number}} were sent or left out in another window.',
+    kept: 'This browser keeps them until they have arrived. You may go on working, and even close this window: they go on when you come back.',
+    atRisk_one:
+      'This browser cannot keep {{count, number}} of them: it is a private window, or there is no room. Do not close this window until it has arrived.',
+    atRisk_other:
+      'This browser cannot keep {{count, number}} of them: it is a private window, or there is no room. Do not close this window until they have arrived.',
+    unheard_one: 'The server did not answer. {{count, number}} file waits and is sent again by itself.',
     unheard_other:
-      'The server did not answer. {{count, number}} files wait in this window and are sent again by themselves.',
+      'The server did not answer. {{count, number}} files wait and are sent again by themselves.',
+    others_one:
+      '{{count, number}} photo that {{name}} chose in this browser has not been sent. It goes on once {{name}} signs in here.',
+    others_other:
+      '{{count, number}} photos that {{name}} chose in this browser have not been sent. They go on once {{name}} signs in here.',
+    line: '{{sent}} of {{total}} photos sent',
+    lineRefused_one: '{{count, number}} not taken',
+    lineRefused_other: '{{count, number}} not taken',
+    lineAtRisk: 'do not close this window',
     list: 'What became of each file',
     more_one: 'and {{count}} more file',
     more_other: 'and {{count}} more files',
@@ -29,14 +42,6 @@ export const photos = {
     tidy: 'Clear this list',
     percent: '{{percent}} %',
   },
-  leftover: {
-    count_one: '{{count, number}} chosen photo had not been sent when this page was left or loaded again.',
-    count_other: '{{count, number}} chosen photos had not been sent when this page was left or loaded again.',
-    what: 'A browser cannot keep them: choose them again. A photo that did arrive does no harm; it is recognised.',
-    more_one: '{{count, number}} more',
-    more_other: '{{count, number}} more',
-    forget: 'Do not tell me again',
-  },
   outcome: {
     waiting: 'waits for its turn',
     sending: 'is being sent',
@@ -44,6 +49,8 @@ export const photos = {
     added: 'added',
     known: 'already here: the same picture was added before',
     unheard: 'The server did not answer. It is sent again by itself, or by the button.',
+    unreadable: 'This browser cannot read the file any more. Choose it again.',
+    elsewhere: 'sent or left out in another window',
     open: 'Look at it',
     openNamed: 'Look at {{file}}',
   },

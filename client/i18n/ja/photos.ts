@@ -17,9 +17,17 @@ export const photos = {
     count: '{{total}}枚のうち{{done}}枚',
     finished:
       '終わりました：追加 {{added}}枚、追加済み {{known}}枚、受け取れなかったもの {{refused}}件、送れなかったもの {{failed}}件。',
-    keepOpen: '追加の間も荒壁の中で作業を続けられます。この窓だけは閉じないでください。',
+    finishedElsewhere_other: '{{count, number}}枚は、別の窓で送るか、送らないことにしました。',
+    kept: '届くまでこのブラウザーに残しておきます。作業を続けても、この窓を閉じても構いません。戻れば続きから送ります。',
+    atRisk_other:
+      'このうち{{count, number}}枚は、このブラウザーに残せません（プライベートの窓か、空き容量の不足）。届くまでこの窓を閉じないでください。',
     unheard_other:
-      'サーバーから返事がありません。{{count, number}}件のファイルがこの窓で待っていて、自動で送り直します。',
+      'サーバーから返事がありません。{{count, number}}件のファイルが待っていて、自動で送り直します。',
+    others_other:
+      'このブラウザーで{{name}}さんが選んだ写真{{count, number}}枚が、まだ送られていません。{{name}}さんがここでサインインすると、続きを送ります。',
+    line: '写真 {{total}}枚のうち{{sent}}枚を送りました',
+    lineRefused_other: '受け取れなかったもの {{count, number}}件',
+    lineAtRisk: 'この窓を閉じないでください',
     list: 'ファイルごとの結果',
     more_other: 'ほか{{count}}件',
     again: 'もう一度送る',
@@ -30,13 +38,6 @@ export const photos = {
     tidy: 'この一覧を片付ける',
     percent: '{{percent}}％',
   },
-  leftover: {
-    count_other:
-      '選んだ写真のうち{{count, number}}枚は、送り終わる前にページが閉じられたか読み込み直されました。',
-    what: 'ブラウザーには残せないので、もう一度選んでください。届いていた写真を選んでも、同じものと分かるので差し支えありません。',
-    more_other: 'ほか{{count, number}}枚',
-    forget: 'この知らせを消す',
-  },
   outcome: {
     waiting: '順番を待っています',
     sending: '送っています',
@@ -44,6 +45,8 @@ export const photos = {
     added: '追加しました',
     known: '追加済み：同じ写真がもうあります',
     unheard: 'サーバーから返事がありません。自動で送り直します。ボタンでも送れます。',
+    unreadable: 'このファイルはもう読めません。選び直してください。',
+    elsewhere: '別の窓で送るか、送らないことにしました',
     open: '見る',
     openNamed: '{{file}} を見る',
   },

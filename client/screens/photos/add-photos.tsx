@@ -9,13 +9,10 @@ const ACCEPT = 'image/*,.heic,.heif,.avif,.tif,.tiff';
 /** Where photos come in: chosen in the system's own dialog, or dropped, folders too. */
 export function AddPhotos({ house }: { house: string }) {
   const { t } = useWords();
-  const { uploads } = useUploads(house);
+  const { add } = useUploads(house);
   const input = useRef<HTMLInputElement>(null);
   const [isOver, setIsOver] = useState(false);
   useNoStrayDrops();
-  const add = (files: readonly File[]) => {
-    if (files.length > 0) uploads.add(house, files);
-  };
   const drop = async (event: DragEvent) => {
     event.preventDefault();
     setIsOver(false);

@@ -4,7 +4,7 @@ import { Page } from '../../parts/page.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { AddPhotos } from './add-photos.tsx';
 import { FilterBar } from './filter-bar.tsx';
-import { LeftoverNotice } from './leftover-notice.tsx';
+import { OthersNotice } from './others-notice.tsx';
 import { filterAddress, readFilter } from './photo-filter.ts';
 import { PhotoList } from './photo-list.tsx';
 import { UploadList } from './upload-list.tsx';
@@ -18,7 +18,7 @@ export function PhotosScreen() {
   const filter = readFilter(search);
   return (
     <Page title={t('photos.title')} lead={t('photos.lead')}>
-      <LeftoverNotice house={house} />
+      <OthersNotice house={house} />
       <AddPhotos house={house} />
       <UploadList house={house} />
       <FilterBar

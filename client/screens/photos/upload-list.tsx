@@ -11,12 +11,13 @@ const ROWS = 60;
 /** What is on its way and what became of it: as a whole, and file by file. */
 export function UploadList({ house }: { house: string }) {
   const { t, lang } = useWords();
-  const { items, uploads } = useUploads(house);
+  const { mine: items, uploads } = useUploads(house);
   if (items.length === 0) return null;
   const sum = summarize(items);
   const isDone = sum.over === sum.total;
   const again = items.filter(canSendAgain).map(({ id }) => id);
   const rows = [...items].sort((a, b) => urgency(a) - urgency(b));
+  const keptWords = sum.atRisk > 0 ? null : t('photos.queue.kept');
   const text = t('photos.queue.count', {
     done: formatNumber(sum.over, lang),
     total: formatNumber(sum.total, lang),
@@ -25,7 +26,11 @@ export function UploadList({ house }: { house: string }) {
     <section className="section" aria-label={t('photos.queue.title')}>
       <h2>{t('photos.queue.title')}</h2>
       <Progress label={t('photos.queue.whole')} value={sum.bytesDone} total={sum.bytes} text={text} />
-      <p role="status">{isDone ? t('photos.queue.finished', { ...sum }) : t('photos.queue.keepOpen')}</p>
+      <p role="status">{isDone ? t('photos.queue.finished', { ...sum }) : keptWords}</p>
+      {sum.atRisk > 0 ? <p className="act-text">{t('photos.queue.atRisk', { count: sum.atRisk })}</p> : null}
+      {isDone && sum.elsewhere > 0 ? (
+        <p>{t('photos.queue.finishedElsewhere', { count: sum.elsewhere })}</p>
+      ) : null}
       {sum.unheard > 0 ? (
         <p className="act-text">{t('photos.queue.unheard', { count: sum.unheard })}</p>
       ) : null}
@@ -53,7 +58,7 @@ export function UploadList({ house }: { house: string }) {
   );
 }
 
-const ORDER = ['refused', 'failed', 'waiting', 'already-here', 'added'];
+const ORDER = ['refused', 'unreadable', 'failed', 'waiting', 'elsewhere', 'already-here', 'added'];
 
 /** What moves, then what needs somebody, then what waits, then what is over. The sort keeps the order within. */
 function urgency(item: UploadItem): number {

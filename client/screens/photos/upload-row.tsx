@@ -65,6 +65,10 @@ function UploadWords({ item: { house, fileName: file, bytes, state } }: { item: 
           </Link>
         </span>
       );
+    case 'unreadable':
+      return <span className="act-text">{t('photos.outcome.unreadable')}</span>;
+    case 'elsewhere':
+      return <span className="soft">{t('photos.outcome.elsewhere')}</span>;
     case 'refused':
       return <span className="act-text">{sentenceOf(t, lang, state.problem)}</span>;
     case 'failed':

@@ -16,6 +16,9 @@ const FOREVER = 'private, max-age=31536000, immutable';
 export function photoHandlers(context: Context, log: Logger, wakeJobs: () => void): Handlers {
   const { read } = context.store;
   return {
+    findPhoto: async ({ house, query }) => ({
+      photo: (await read.photoByContent(house, query.sha256)) ?? null,
+    }),
     addPhotos: async ({ account, house, req, res }) => {
       const defect = (err: unknown, fileName: string) =>
         log.error({ err, fileName }, 'photo could not be taken');

@@ -3,6 +3,7 @@ import type { UploadOutcome } from '#domain/contract/views';
 import { OfflineError } from '../../../client/api/errors.ts';
 import { keepTrying } from '../../../client/upload/keep-trying.ts';
 import { createUploads } from '../../../client/upload/upload-driver.ts';
+import { memoryFileStore, memoryLocks } from './memory-file-store.ts';
 
 beforeEach(() => vi.useFakeTimers());
 afterEach(() => vi.useRealTimers());
@@ -11,20 +12,26 @@ afterEach(() => vi.useRealTimers());
 function site(files: number) {
   const server = { isUp: false, knocks: 0, chokesOn: '' };
   let ids = 0;
-  const uploads = createUploads(
-    (_house, { name }) => {
+  const uploads = createUploads({
+    store: memoryFileStore(),
+    alone: memoryLocks(),
+    isStillHere: () => true,
+    now: () => 0,
+    send: ({ file: { name } }) => {
       server.knocks += 1;
       const photo = { id: name };
       return server.isUp && name !== server.chokesOn
         ? Promise.resolve({ outcome: 'added', fileName: name, photo } as UploadOutcome)
         : Promise.reject(new OfflineError('gone'));
     },
-    () => `id-${(ids += 1)}`,
-  );
+    makeId: () => `id-${(ids += 1)}`,
+  });
+  uploads.speakAs('mio');
   const trying = keepTrying(uploads, 10_000);
   uploads.add(
     'h',
     Array.from({ length: files }, (_, i) => new File([new Uint8Array(3)], `${i}.jpg`)),
+    { id: 'mio', name: 'Mio' },
   );
   const states = () => [...new Set(uploads.queue().map(({ state }) => state.is))];
   return { server, uploads, trying, states };

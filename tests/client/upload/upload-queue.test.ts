@@ -4,7 +4,8 @@ import type { UploadOutcome } from '#domain/contract/views';
 import { OfflineError, ProblemError } from '../../../client/api/errors.ts';
 import { readOutcome } from '../../../client/upload/send-photo.ts';
 import { createUploads } from '../../../client/upload/upload-driver.ts';
-import { AT_ONCE, canSendAgain, isOver, summarize } from '../../../client/upload/upload-queue.ts';
+import { AT_ONCE, canSendAgain, isOver, isUnheard, summarize } from '../../../client/upload/upload-queue.ts';
+import { memoryFileStore, memoryLocks } from './memory-file-store.ts';
 
 const problem = (code: ProblemCode) => ({
   type: '',
@@ -31,25 +32,32 @@ function bench() {
     fail: (e: Error) => void;
   }[] = [];
   let ids = 0;
-  const uploads = createUploads(
-    (_house, file, progress) =>
+  const uploads = createUploads({
+    store: memoryFileStore(),
+    alone: memoryLocks(),
+    isStillHere: () => true,
+    now: () => 0,
+    send: ({ file, progress }) =>
       new Promise((answer, fail) => calls.push({ name: file.name, progress, answer, fail })),
-    () => `id-${(ids += 1)}`,
-  );
+    makeId: () => `id-${(ids += 1)}`,
+  });
+  uploads.speakAs('mio');
   const states = () => uploads.queue().map(({ fileName, state }) => `${fileName} ${state.is}`);
   const settle = async (act: () => void) => {
     act();
     await new Promise((done) => setTimeout(done, 0));
   };
-  return { uploads, calls, states, settle };
+  const add = (house: string, files: File[]) => settle(() => uploads.add(house, files, MIO));
+  return { uploads, add, calls, states, settle };
 }
+const MIO = { id: 'mio', name: 'Mio' };
 const file = (name: string, size = 10) => new File([new Uint8Array(size)], name);
 const names = (n: number) => Array.from({ length: n }, (_, i) => file(`${i + 1}.jpg`));
 
 describe('the uploads', () => {
   test('go two at a time, in order, and the next starts when one is over', async () => {
-    const { uploads, calls, states, settle } = bench();
-    uploads.add('h', names(4));
+    const { add, calls, states, settle } = bench();
+    await add('h', names(4));
     expect(calls.map(({ name }) => name)).toEqual(['1.jpg', '2.jpg']);
     await settle(() => calls[1]?.answer(taken('added', '2.jpg')));
     expect(states()).toEqual(['1.jpg sending', '2.jpg added', '3.jpg sending', '4.jpg waiting']);
@@ -57,8 +65,8 @@ describe('the uploads', () => {
   });
 
   test('a refused file and a lost connection do not stop the rest', async () => {
-    const { uploads, calls, states, settle } = bench();
-    uploads.add('h', names(4));
+    const { uploads, add, calls, states, settle } = bench();
+    await add('h', names(4));
     await settle(() => calls[0]?.answer(refused('1.jpg', 'photo-damaged')));
     await settle(() => calls[1]?.fail(new OfflineError('gone')));
     await settle(() => calls[2]?.fail(new ProblemError(problem('internal-error'))));
@@ -78,28 +86,29 @@ describe('the uploads', () => {
   });
 
   test('what failed can be sent again, with the same file', async () => {
-    const { uploads, calls, states, settle } = bench();
-    uploads.add('h', names(1));
+    const { uploads, add, calls, states, settle } = bench();
+    await add('h', names(1));
     await settle(() => calls[0]?.fail(new OfflineError('gone')));
-    uploads.tell({ type: 'again', ids: uploads.queue().map(({ id }) => id) });
+    await settle(() => uploads.tell({ type: 'again', ids: uploads.queue().map(({ id }) => id) }));
     expect(calls.map(({ name }) => name)).toEqual(['1.jpg', '1.jpg']);
     await settle(() => calls[1]?.answer(taken('added', '1.jpg')));
     expect(states()).toEqual(['1.jpg added']);
   });
 
   test('sending again what the server has refused for good does nothing', async () => {
-    const { uploads, calls, settle } = bench();
-    uploads.add('h', names(2));
+    const { uploads, add, calls, settle } = bench();
+    await add('h', names(2));
     await settle(() => calls[0]?.answer(refused('1.jpg', 'photo-not-an-image')));
     await settle(() => calls[1]?.answer(refused('2.jpg', 'photo-interrupted')));
     expect(uploads.queue().map(canSendAgain)).toEqual([false, true]);
-    uploads.tell({ type: 'again', ids: uploads.queue().map(({ id }) => id) });
+    expect(uploads.queue().map(isUnheard)).toEqual([false, true]);
+    await settle(() => uploads.tell({ type: 'again', ids: uploads.queue().map(({ id }) => id) }));
     expect(calls.map(({ name }) => name)).toEqual(['1.jpg', '2.jpg', '2.jpg']);
   });
 
-  test('progress never passes the size, and all bytes sent is not yet stored', () => {
-    const { uploads, calls, states } = bench();
-    uploads.add('h', [file('a.jpg', 100), file('b.jpg', 300)]);
+  test('progress never passes the size, and all bytes sent is not yet stored', async () => {
+    const { uploads, add, calls, states } = bench();
+    await add('h', [file('a.jpg', 100), file('b.jpg', 300)]);
     calls[0]?.progress(50);
     calls[1]?.progress(30);
     expect(summarize(uploads.queue())).toMatchObject({ bytes: 400, bytesDone: 80 });
@@ -109,19 +118,19 @@ describe('the uploads', () => {
     expect(uploads.queue().some(isOver)).toBe(false);
   });
 
-  test('a file that waits can be left out, one on its way cannot', () => {
-    const { uploads, states } = bench();
-    uploads.add('h', names(3));
+  test('a file that waits can be left out, one on its way cannot', async () => {
+    const { uploads, add, states } = bench();
+    await add('h', names(3));
     uploads.tell({ type: 'leave-out', id: 'id-3' });
     uploads.tell({ type: 'leave-out', id: 'id-1' });
     expect(states()).toEqual(['1.jpg sending', '2.jpg sending']);
   });
 
   test('clearing the list leaves what is not over, and other houses', async () => {
-    const { uploads, calls, states, settle } = bench();
-    uploads.add('h', [file('a.jpg')]);
-    uploads.add('other', [file('b.jpg')]);
-    uploads.add('h', [file('c.jpg')]);
+    const { uploads, add, calls, states, settle } = bench();
+    await add('h', [file('a.jpg')]);
+    await add('other', [file('b.jpg')]);
+    await add('h', [file('c.jpg')]);
     await settle(() => calls[0]?.answer(taken('added', 'a.jpg')));
     await settle(() => calls[1]?.answer(taken('added', 'b.jpg')));
     uploads.tell({ type: 'tidy', house: 'h' });

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { Day, Id, TagFacts } from '../shapes.ts';
+import { Day, Id, Sha256, TagFacts } from '../shapes.ts';
 import { PhotoDetailView, PhotoView, TagView, UploadOutcome } from '../views.ts';
 import { route, type Route } from './route.ts';
 
@@ -7,6 +7,15 @@ const flag = z.enum(['0', '1']).default('0');
 
 /** Photos and the tags on them. */
 export const PHOTO_ROUTES = {
+  findPhoto: route({
+    method: 'GET',
+    path: '/houses/{house}/photos/known',
+    summary: 'The photo with this content, or null: whether a file need be sent at all.',
+    access: 'house',
+    query: z.object({ sha256: Sha256 }),
+    status: 200,
+    answer: z.object({ photo: PhotoView.nullable() }),
+  }),
   addPhotos: route({
     method: 'POST',
     path: '/houses/{house}/photos',
