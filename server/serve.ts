@@ -54,7 +54,7 @@ async function isHealthy({ database }: Core): Promise<void> {
 }
 
 async function listen(core: Core, config: Config): Promise<Running> {
-  const hub = new EventHub();
+  const hub = new EventHub((house) => core.context.store.read.houseState(house));
   await core.database.listen(CHANNEL, (payload) => hub.hear(payload));
   const clientFolder = path.join(packageRoot(), 'dist', 'client');
   const app = createApp({

@@ -13,6 +13,7 @@ export const keys = {
   day: (house: string, date: string) => ['house', house, 'days', date] as const,
   photos: (house: string, filter: object = {}) => ['house', house, 'photos', filter] as const,
   allPhotos: (house: string) => ['house', house, 'photos'] as const,
+  allSingle: (house: string) => ['house', house, 'photo'] as const,
   photo: (house: string, photo: string) => ['house', house, 'photo', photo] as const,
   coverings: (house: string) => ['house', house, 'coverings'] as const,
   report: (house: string) => ['house', house, 'report'] as const,

@@ -24,6 +24,7 @@ export const PATHS: Paths = {
   readHouse: ['GET', '/houses/{house}'],
   changeHouse: ['PATCH', '/houses/{house}'],
   houseEvents: ['GET', '/houses/{house}/events'],
+  houseChanges: ['GET', '/houses/{house}/changes'],
   listPeople: ['GET', '/houses/{house}/people'],
   addPerson: ['POST', '/houses/{house}/people'],
   removePerson: ['DELETE', '/houses/{house}/people/{person}'],

@@ -1,55 +1,106 @@
 import { useEffect } from 'react';
 import { useQueryClient, type QueryClient } from '@tanstack/react-query';
-import type { HouseEvent } from '#domain/contract/views';
+import type { HouseEvent, HouseStateView } from '#domain/contract/views';
+import { startLiveHouse, type Changed, type LiveParts } from '../live/live-house.ts';
+import { createRefresher } from '../live/refresher.ts';
+import { EVERYTHING, touchedBy, type HouseData, type Touched } from '../live/touched-parts.ts';
 import { addressOf } from './address.ts';
+import { call } from './call.ts';
 import { keys } from './keys.ts';
 
-const GATHER_MS = 400;
+const ASK_LIMIT_MS = 10_000;
 
-/** Keeps what is on screen in step with the house while it is open; many events make one refresh. */
+/** Keeps what is on screen in step with the house while it is open. */
 export function useHouseEvents(house: string): void {
   const client = useQueryClient();
   useEffect(() => {
-    const source = new EventSource(addressOf('houseEvents', { house }));
-    const refresh = gather((wide) => refreshHouse(client, house, wide));
-    let opened = false;
-    source.onopen = () => {
-      // After a break nobody knows what was missed.
-      if (opened) refresh.soon(true);
-      opened = true;
-    };
-    source.onmessage = (message: MessageEvent<string>) => {
-      const event = readEvent(message.data);
-      if (event) refresh.soon(event.type === 'statement');
-    };
+    const { changed, stop } = refreshing(client, house);
+    const live = startLiveHouse({
+      openStream: (heard, broken) => openStream(house, heard, broken),
+      ask: (after) =>
+        call('houseChanges', {
+          params: { house },
+          query: { after },
+          signal: AbortSignal.timeout(ASK_LIMIT_MS),
+        }),
+      changed,
+      known: knownOf(client, house),
+      now: Date.now,
+      isVisible: document.visibilityState === 'visible',
+    });
+    const look = () => live.tell(document.visibilityState === 'visible' ? 'shown' : 'hidden');
+    const online = () => live.tell('online');
+    document.addEventListener('visibilitychange', look);
+    window.addEventListener('online', online);
     return () => {
-      source.close();
-      refresh.stop();
+      document.removeEventListener('visibilitychange', look);
+      window.removeEventListener('online', online);
+      live.stop();
+      stop();
     };
   }, [client, house]);
 }
 
-function refreshHouse(client: QueryClient, house: string, wide: boolean): void {
-  const parts = wide
-    ? [keys.allOf(house)]
-    : [keys.allPhotos(house), keys.days(house), ['house', house, 'photo'] as const];
-  for (const queryKey of parts) void client.invalidateQueries({ queryKey });
+/** As long as what was read of a house is remembered, it is remembered how old that is. */
+const KNOWN = new WeakMap<QueryClient, Map<string, LiveParts['known']>>();
+
+function knownOf(client: QueryClient, house: string): LiveParts['known'] {
+  const houses = KNOWN.get(client) ?? new Map<string, { state: HouseStateView | null }>();
+  KNOWN.set(client, houses);
+  const known = houses.get(house) ?? { state: null };
+  houses.set(house, known);
+  return known;
 }
 
-function gather(run: (wide: boolean) => void) {
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  let wide = false;
-  return {
-    soon(isWide: boolean) {
-      wide ||= isWide;
-      timer ??= setTimeout(() => {
-        timer = undefined;
-        run(wide);
-        wide = false;
-      }, GATHER_MS);
-    },
-    stop: () => clearTimeout(timer),
+/** One stream a window that is seen, none for the hidden ones: over HTTP/1.1 a browser has six connections. */
+const openStream: (
+  house: string,
+  ...heard: Parameters<LiveParts['openStream']>
+) => ReturnType<LiveParts['openStream']> = (house, heard, broken) => {
+  const source = new EventSource(addressOf('houseEvents', { house }));
+  source.onmessage = ({ data }: MessageEvent<string>) => {
+    const event = readEvent(data);
+    if (event) heard(event);
   };
+  source.onerror = broken;
+  return () => {
+    source.onerror = null;
+    source.close();
+  };
+};
+
+function refreshing(client: QueryClient, house: string): { changed: Changed; stop: () => void } {
+  const { soon, stop } = createRefresher({
+    read: (part) => client.refetchQueries({ queryKey: JSON.parse(part) as unknown[], type: 'active' }),
+    // Two people at one photo wait for each other; the rest can wait its turn.
+    restOf: (part) => (part.includes('"photo"') ? 1 : 9),
+    now: Date.now,
+  });
+  const changed: Changed = (changes) => {
+    for (const touched of changes?.flatMap(touchedBy) ?? EVERYTHING) {
+      const queryKey = keyOf(house, touched);
+      // Stale at once, so that a screen that opens meanwhile reads it itself.
+      void client.invalidateQueries({ queryKey, refetchType: 'none' });
+      soon(JSON.stringify(queryKey));
+    }
+  };
+  return { changed, stop };
+}
+
+const KEYS: Readonly<Record<Exclude<HouseData, 'photo'>, (house: string) => readonly unknown[]>> = {
+  facts: keys.house,
+  people: keys.people,
+  members: keys.members,
+  photos: keys.allPhotos,
+  coverings: keys.coverings,
+  report: keys.report,
+  days: keys.days,
+  ledger: keys.ledger,
+};
+
+function keyOf(house: string, { part, photo }: Touched): readonly unknown[] {
+  if (part !== 'photo') return KEYS[part](house);
+  return photo === null ? keys.allSingle(house) : keys.photo(house, photo);
 }
 
 function readEvent(data: string): HouseEvent | null {

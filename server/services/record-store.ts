@@ -4,11 +4,13 @@ import type {
   CoveringView,
   DaySummaryView,
   DayView,
+  HouseStateView,
   HouseView,
   LedgerEntryView,
   MemberView,
   PersonInHouseView,
   PhotoView,
+  StatementEvent,
   TagView,
 } from '#domain/contract/views';
 import type { Entry, Statement } from '#domain/ledger/statements';
@@ -89,6 +91,9 @@ export interface RecordReader {
   entries(house: string, from: number, limit: number): Promise<LedgerEntryView[]>;
   entriesAbout(house: string, subject: string): Promise<LedgerEntryView[]>;
   entriesBetween(house: string, from: Date, to: Date): Promise<LedgerEntryView[]>;
+  houseState(house: string): Promise<HouseStateView>;
+  /** The first `limit` from `from` on, without their words. */
+  statementsFrom(house: string, from: number, limit: number): Promise<StatementEvent[]>;
   ledgerState(house: string): Promise<{ size: number; head: string }>;
 }
 

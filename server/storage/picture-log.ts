@@ -18,7 +18,15 @@ export function pictureLog(db: Db): PictureLog {
         .values({ photoId: photo, state })
         .onConflict((c) => c.column('photoId').doUpdateSet({ state }))
         .execute();
-      await announce(db, house, { type: 'pictures', photo, pictures: state });
+      const { made } = await db
+        .insertInto('picturesMade')
+        .values({ houseId: house, made: 1 })
+        .onConflict((c) =>
+          c.column('houseId').doUpdateSet((eb) => ({ made: eb('picturesMade.made', '+', 1) })),
+        )
+        .returning('made')
+        .executeTakeFirstOrThrow();
+      await announce(db, house, { type: 'pictures', photo, pictures: state, made });
     },
   };
 }

@@ -10,6 +10,7 @@ import {
   readZone,
   roleIn,
 } from './queries/houses.ts';
+import { readHouseState, readStatementsFrom } from './queries/changes.ts';
 import { readEntries, readEntriesAbout, readEntriesBetween, readLedgerState } from './queries/ledger.ts';
 import { isReferredTo, readMembers, readSchedule } from './queries/members.ts';
 import {
@@ -51,6 +52,8 @@ export function recordReader(db: Db): RecordReader {
     entries: (house, from, limit) => readEntries(db, house, from, limit),
     entriesAbout: (house, subject) => readEntriesAbout(db, house, subject),
     entriesBetween: (house, from, to) => readEntriesBetween(db, house, from, to),
+    houseState: (house) => readHouseState(db, house),
+    statementsFrom: (house, from, limit) => readStatementsFrom(db, house, from, limit),
     ledgerState: (house) => readLedgerState(db, house),
   };
 }

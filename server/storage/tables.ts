@@ -133,6 +133,8 @@ export interface Tables {
     text: string;
   };
   projectionVersion: { version: number };
+  /** Grows with every finished picture of the house. */
+  picturesMade: { houseId: string; made: number };
   picture: { photoId: string; state: 'ready' | 'damaged' | 'unreadable'; madeAt: Generated<Date> };
 }
 

@@ -300,11 +300,29 @@ export const LinkView = z
   .meta({ id: 'AccountLink' });
 export type LinkView = z.infer<typeof LinkView>;
 
-/** What travels over the event stream of a house. */
+/** How much has been said of a house and how many pictures were finished: what is on screen is as old as this. */
+export const HouseStateView = z.object({ size: z.int(), pictures: z.int() });
+export type HouseStateView = z.infer<typeof HouseStateView>;
+
+export const StatementEvent = z.object({
+  type: z.literal('statement'),
+  seq: z.int(),
+  kind: z.string(),
+  photo: Id.nullable(),
+});
+export type StatementEvent = z.infer<typeof StatementEvent>;
+
+/** What travels over the event stream of a house; 'here' first, and again every few seconds. */
 export const HouseEvent = z
   .discriminatedUnion('type', [
-    z.object({ type: z.literal('statement'), seq: z.int(), kind: z.string(), photo: Id.nullable() }),
-    z.object({ type: z.literal('pictures'), photo: Id, pictures: z.enum(DERIVATIVE_STATES) }),
+    HouseStateView.extend({ type: z.literal('here') }),
+    StatementEvent,
+    z.object({
+      type: z.literal('pictures'),
+      photo: Id,
+      pictures: z.enum(DERIVATIVE_STATES),
+      made: z.int().meta({ description: 'How many have been finished in this house.' }),
+    }),
   ])
   .meta({ id: 'HouseEvent' });
 export type HouseEvent = z.infer<typeof HouseEvent>;

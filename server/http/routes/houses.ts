@@ -5,6 +5,9 @@ import { addPerson, removePerson } from '../../services/people.ts';
 import type { EventHub } from '../event-hub.ts';
 import type { Handlers } from '../implement.ts';
 
+/** With more than so many everything is read anew. */
+const NAMED_CHANGES = 100;
+
 export function houseHandlers(context: Context, hub: EventHub): Handlers {
   const { read } = context.store;
   return {
@@ -19,6 +22,14 @@ export function houseHandlers(context: Context, hub: EventHub): Handlers {
     houseEvents: async ({ house, req, res }) => {
       hub.stream(house, req, res);
       return undefined;
+    },
+    houseChanges: async ({ house, query: { after } }) => {
+      const state = await read.houseState(house);
+      const isKnown = after !== undefined && state.size - after <= NAMED_CHANGES;
+      return {
+        ...state,
+        statements: isKnown ? await read.statementsFrom(house, after, NAMED_CHANGES) : null,
+      };
     },
 
     listPeople: async ({ house }) => ({ people: await read.people(house) }),

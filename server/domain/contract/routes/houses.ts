@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { HouseChanges, HouseFacts, Id, RoleShape } from '../shapes.ts';
-import { HouseView, PersonInHouseView } from '../views.ts';
+import { HouseStateView, HouseView, PersonInHouseView, StatementEvent } from '../views.ts';
 import { route, type Route } from './route.ts';
 
 const email = z.email().max(200);
@@ -48,6 +48,22 @@ export const HOUSE_ROUTES = {
     access: 'house',
     status: 200,
     produces: ['text/event-stream'],
+  }),
+  houseChanges: route({
+    method: 'GET',
+    path: '/houses/{house}/changes',
+    summary: 'What the event stream tells, for whoever cannot hear it.',
+    access: 'house',
+    query: z.object({
+      after: z.coerce.number().int().min(0).optional().meta({ description: 'The size that one knows.' }),
+    }),
+    status: 200,
+    answer: HouseStateView.extend({
+      statements: z
+        .array(StatementEvent)
+        .nullable()
+        .meta({ description: 'Those since; null without `after`, or when there are too many to name.' }),
+    }),
   }),
   listPeople: route({
     method: 'GET',

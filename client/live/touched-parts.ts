@@ -1,0 +1,43 @@
+import type { Change } from './live-house.ts';
+
+/** What the screens show of a house, in parts that are read by themselves. */
+export const HOUSE_DATA = [
+  'facts',
+  'people',
+  'members',
+  'photos',
+  'photo',
+  'coverings',
+  'report',
+  'days',
+  'ledger',
+] as const;
+export type HouseData = (typeof HOUSE_DATA)[number];
+
+/** A part, and which of its things where only one is touched. */
+export interface Touched {
+  readonly part: HouseData;
+  readonly photo: string | null;
+}
+
+const TAGGED: readonly HouseData[] = ['photo', 'photos', 'facts', 'members', 'days', 'report', 'ledger'];
+
+/** What the frequent statements can change. Those that are not named here can change anything. */
+const TOUCHES: Readonly<Record<string, readonly HouseData[]>> = {
+  'tag.placed': TAGGED,
+  'tag.superseded': TAGGED,
+  'tag.withdrawn': TAGGED,
+  'photo.added': ['photo', 'photos', 'facts', 'days', 'ledger'],
+  'note.written': ['days', 'ledger'],
+};
+const PICTURES: readonly HouseData[] = ['photo', 'photos', 'days'];
+
+export function touchedBy(change: Change): Touched[] {
+  const parts = change.type === 'pictures' ? PICTURES : TOUCHES[change.kind];
+  return (parts ?? HOUSE_DATA).map((part) => ({
+    part,
+    photo: part === 'photo' && parts ? change.photo : null,
+  }));
+}
+
+export const EVERYTHING: readonly Touched[] = HOUSE_DATA.map((part) => ({ part, photo: null }));
