@@ -24,13 +24,14 @@ export const projectCovering: Projector<
     await insertHidden(tx, entry, covering, entry.payload.hides);
   },
 
-  'covering.closed': async (tx, { by, payload }) => {
-    const closing = { closedAt: payload.closedAt, closedBy: jsonOrNull(by), closeNote: payload.note };
+  'covering.closed': async (tx, { at, by, payload }) => {
+    const { closedAt, note: closeNote } = payload;
+    const closing = { closedAt, closedBy: jsonOrNull(by), closeNote, changedAt: at };
     await tx.updateTable('covering').set(closing).where('id', '=', payload.covering).execute();
   },
 
-  'covering.reopened': async (tx, { payload }) => {
-    const opened = { closedAt: null, closedBy: null, closeNote: null };
+  'covering.reopened': async (tx, { at, payload }) => {
+    const opened = { closedAt: null, closedBy: null, closeNote: null, changedAt: at };
     await tx.updateTable('covering').set(opened).where('id', '=', payload.covering).execute();
   },
 };
