@@ -19,20 +19,25 @@ function knowsZone(zone: string): boolean {
   }
 }
 
+/** One way of writing a date and one of writing a time, on all screens: 3 Apr 2026, 09:05 and 2026年4月3日 09:05. */
+const DATE = { day: 'numeric', month: 'short', year: 'numeric' } as const;
+const TIME = { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' } as const;
+
 /** `iso`: UTC instant; shown as date and time in `zone` (IANA). */
 export function formatInstant(iso: string, zone: string, lang: Language): string {
-  return written(new Date(iso), lang, zone, { dateStyle: 'medium', timeStyle: 'short' });
+  return written(new Date(iso), lang, zone, { ...DATE, ...TIME });
 }
 
 /** The time of day alone, for lists within one day. */
 export function formatTime(iso: string, zone: string, lang: Language): string {
-  return written(new Date(iso), lang, zone, { timeStyle: 'short' });
+  return written(new Date(iso), lang, zone, TIME);
 }
 
 /** `day`: YYYY-MM-DD, already in the house's zone; shown with its weekday. */
 export function formatDay(day: string, lang: Language): string {
-  const options = { weekday: 'short', day: 'numeric', month: 'short', year: 'numeric' } as const;
-  return written(new Date(`${day}T00:00:00Z`), lang, 'UTC', options);
+  const text = written(new Date(`${day}T00:00:00Z`), lang, 'UTC', { ...DATE, weekday: 'short' });
+  // The brackets of running Japanese text are full-width.
+  return lang === 'ja' ? text.replace('(', '（').replace(')', '）') : text;
 }
 
 export function formatNumber(value: number, lang: Language): string {

@@ -5,7 +5,7 @@ export const ledger = {
   head_other: 'Tree head over {{count, number}} entries',
   headHint: 'Write it down elsewhere, e.g. in the site diary: whoever changes the past changes this value.',
   list: 'Entries, the newest first',
-  entry: 'Entry {{seq}}',
+  entry: 'Entry {{number, number}}',
   content: 'Content and hashes',
   kind: 'Kind',
   version: 'version {{version}}',

@@ -7,7 +7,7 @@ export const ledger = {
   head_other: '全{{count, number}}項目のハッシュ木（Merkle木）の最上位ハッシュ',
   headHint: '工事日誌など別の場所に書き写してください。過去が変えられると、この値が変わります。',
   list: '項目（新しい順）',
-  entry: '項目 {{seq}}',
+  entry: '項目 {{number, number}}',
   content: '内容とハッシュ',
   kind: '種別',
   version: '第{{version}}版',

@@ -5,10 +5,11 @@ import { StatementText } from './statement-list.tsx';
 
 export function LedgerEntry({ entry, telling }: { entry: LedgerEntryView; telling: Telling }) {
   const { t, lang, zone } = telling;
+  // Counted as people count; the ledger itself numbers from 0.
   return (
     <li className="ledger-entry">
       <p className="ledger-entry-head">
-        <span>{t('ledger.entry', { seq: entry.seq })}</span>
+        <span>{t('ledger.entry', { number: entry.seq + 1 })}</span>
         <time dateTime={entry.at}>{formatInstant(entry.at, zone, lang)}</time>
       </p>
       <StatementText entry={entry} telling={telling} />

@@ -15,11 +15,16 @@ describe('what a person reads', () => {
   const instant = '2026-04-01T00:30:00.000Z';
   test('is in the zone of the house', () => {
     expect(formatInstant(instant, 'Asia/Tokyo', 'en')).toBe('1 Apr 2026, 09:30');
-    expect(formatTime(instant, 'Asia/Tokyo', 'ja')).toBe('9:30');
+    expect(formatInstant(instant, 'Asia/Tokyo', 'ja')).toBe('2026年4月1日 09:30');
+    expect(formatTime(instant, 'Asia/Tokyo', 'ja')).toBe('09:30');
   });
   test('a day does not slip by a zone', () => {
-    expect(formatDay('2026-04-01', 'en')).toContain('1 Apr 2026');
-    expect(formatDay('2026-04-01', 'ja')).toContain('2026年4月1日');
+    expect(formatDay('2026-04-01', 'en')).toBe('Wed, 1 Apr 2026');
+    expect(formatDay('2026-04-01', 'ja')).toBe('2026年4月1日（水）');
+  });
+  test('midnight begins a day instead of ending one', () => {
+    expect(formatInstant('2026-03-31T15:00:00.000Z', 'Asia/Tokyo', 'ja')).toBe('2026年4月1日 00:00');
+    expect(formatInstant('2026-03-31T15:00:00.000Z', 'Asia/Tokyo', 'en')).toBe('1 Apr 2026, 00:00');
   });
   test('a zone that the browser does not know is shown as UTC and says so', () => {
     expect(formatTime(instant, 'Mars/Olympus', 'en')).toMatch(/00:30.*UTC/);
