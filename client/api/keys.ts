@@ -10,6 +10,8 @@ export const keys = {
   members: (house: string) => ['house', house, 'members'] as const,
   member: (house: string, mark: string) => ['house', house, 'members', mark] as const,
   days: (house: string) => ['house', house, 'days'] as const,
+  journal: (house: string) => ['house', house, 'days', 'journal'] as const,
+  earlierDays: (house: string, before: string) => ['house', house, 'days', 'before', before] as const,
   day: (house: string, date: string) => ['house', house, 'days', date] as const,
   photos: (house: string, filter: object = {}) => ['house', house, 'photos', filter] as const,
   allPhotos: (house: string) => ['house', house, 'photos'] as const,

@@ -50,6 +50,8 @@ export const PATHS: Paths = {
   closeCovering: ['POST', '/coverings/{covering}/close'],
   reopenCovering: ['POST', '/coverings/{covering}/reopen'],
   closingReport: ['GET', '/houses/{house}/closing-report'],
+  readJournal: ['GET', '/houses/{house}/journal'],
+  listEarlierDays: ['GET', '/houses/{house}/journal/days'],
   listDays: ['GET', '/houses/{house}/days'],
   readDay: ['GET', '/houses/{house}/days/{date}'],
   writeNote: ['PUT', '/houses/{house}/days/{date}/note'],

@@ -1,4 +1,5 @@
 import type { Capture } from '#domain/contract/capture';
+import type { BriefDayView, JournalView } from '#domain/contract/journal-views';
 import type { MediaType, MemberFacts, Person, Role } from '#domain/contract/shapes';
 import type {
   CoveringView,
@@ -50,6 +51,11 @@ export interface ReportMaterial {
   readonly tags: readonly StandingTag[];
 }
 
+export type DayNote = DayView['notes'][number] & { readonly day: string };
+
+/** A day with its notes in full. */
+export type DayFacts = Omit<BriefDayView, 'notes'> & { readonly notes: readonly DayNote[] };
+
 export type OwnedThing = 'house' | 'photo' | 'tag' | 'covering';
 
 /** Reads the tables; inside a write it sees what was said so far. */
@@ -83,9 +89,21 @@ export interface RecordReader {
 
   covering(covering: string): Promise<CoveringView | undefined>;
   coverings(house: string): Promise<CoveringView[]>;
-  reportMaterial(house: string): Promise<ReportMaterial>;
+  /** 'open': only coverings that have not closed, and the members that they hide. */
+  reportMaterial(house: string, part?: 'all' | 'open'): Promise<ReportMaterial>;
 
   days(house: string, zone: string): Promise<DaySummaryView[]>;
+  /** Days with anything on them before this one, newest first. */
+  daysBefore(house: string, zone: string, before: string, limit: number): Promise<string[]>;
+  /** These days in their order; `pictures` a day and `marks` a stage at most. */
+  briefDays(
+    house: string,
+    zone: string,
+    days: readonly string[],
+    limits: { pictures: number; marks: number },
+  ): Promise<DayFacts[]>;
+  notesAfter(house: string, day: string, limit: number): Promise<DayNote[]>;
+  waiting(house: string, limits: { days: number; pictures: number }): Promise<JournalView['waiting']>;
   notes(house: string, day: string): Promise<DayView['notes']>;
 
   entries(house: string, from: number, limit: number): Promise<LedgerEntryView[]>;

@@ -3,9 +3,14 @@ import { reportClosings } from '#domain/record/closing-report';
 import { dayOf } from '#domain/record/zoned-day';
 import type { Context } from './context.ts';
 
-export async function readClosingReport(context: Context, house: string): Promise<ClosingReportView> {
+/** 'open': only coverings that have not closed; its `unhidden` then says nothing of the house. */
+export async function readClosingReport(
+  context: Context,
+  house: string,
+  part: 'all' | 'open' = 'all',
+): Promise<ClosingReportView> {
   const zone = await context.store.read.zone(house);
-  const { members, coverings, tags } = await context.store.read.reportMaterial(house);
+  const { members, coverings, tags } = await context.store.read.reportMaterial(house, part);
   const asOf = context.now().toISOString();
   return reportClosings({
     members,

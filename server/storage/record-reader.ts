@@ -1,5 +1,6 @@
 import type { RecordReader } from '../services/record-store.ts';
 import type { Db } from './open-database.ts';
+import { readBriefDays } from './queries/brief-days.ts';
 import { readCovering, readCoverings } from './queries/coverings.ts';
 import { readDays, readNotes } from './queries/days.ts';
 import {
@@ -11,6 +12,7 @@ import {
   roleIn,
 } from './queries/houses.ts';
 import { readHouseState, readStatementsFrom } from './queries/changes.ts';
+import { readDaysBefore, readNotesAfter, readWaiting } from './queries/journal.ts';
 import { readEntries, readEntriesAbout, readEntriesBetween, readLedgerState } from './queries/ledger.ts';
 import { isReferredTo, readMembers, readSchedule } from './queries/members.ts';
 import {
@@ -46,8 +48,12 @@ export function recordReader(db: Db): RecordReader {
     sightings: (house, mark) => readSightings(db, house, mark),
     covering: (covering) => readCovering(db, covering),
     coverings: (house) => readCoverings(db, house),
-    reportMaterial: (house) => readReportMaterial(db, house),
+    reportMaterial: (house, part) => readReportMaterial(db, house, part),
     days: (house, zone) => readDays(db, house, zone),
+    daysBefore: (house, zone, before, limit) => readDaysBefore(db, house, zone, before, limit),
+    briefDays: (house, zone, days, limits) => readBriefDays(db, house, zone, days, limits),
+    notesAfter: (house, day, limit) => readNotesAfter(db, house, day, limit),
+    waiting: (house, limits) => readWaiting(db, house, limits),
     notes: (house, day) => readNotes(db, house, day),
     entries: (house, from, limit) => readEntries(db, house, from, limit),
     entriesAbout: (house, subject) => readEntriesAbout(db, house, subject),

@@ -12,8 +12,8 @@ const FILLS = [
   `insert into covering_hides (covering_id, house_id, mark, least, position)
    select (c ->> 'id')::uuid, $1, h.value ->> 'mark', h.value ->> 'least', h.ordinality
    from jsonb_array_elements($2::jsonb -> 'coverings') as c, jsonb_array_elements(c -> 'hides') with ordinality as h`,
-  `insert into photo (id, house_id, sha256, bytes, media_type, file_name, width, height, readings, added_at, capture, captured_at)
-   select photo, $1, photo::text, 1000, 'image/jpeg', 'a.jpg', 400, 300, '{}', now(), '{}', instant
+  `insert into photo (id, house_id, sha256, bytes, media_type, file_name, width, height, readings, added_at, capture, captured_at, capture_day)
+   select photo, $1, photo::text, 1000, 'image/jpeg', 'a.jpg', 400, 300, '{}', now(), '{}', instant, (instant at time zone 'Asia/Tokyo')::date
    from jsonb_to_recordset($2::jsonb -> 'tags') as t(photo uuid, instant timestamptz)`,
   `insert into tag (id, house_id, photo_id, mark, stage, region, note, said_at, state)
    select id, $1, photo, mark, stage, '{}', '', now(), 'standing'

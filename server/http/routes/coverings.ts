@@ -1,6 +1,7 @@
 import type { Context } from '../../services/context.ts';
 import { changeCovering, closeCovering, planCovering, reopenCovering } from '../../services/coverings.ts';
 import { readDay, writeNote } from '../../services/days.ts';
+import { readEarlierDays, readJournal } from '../../services/journal.ts';
 import { reportCsv } from '../../services/report-csv.ts';
 import { readClosingReport } from '../../services/report.ts';
 import type { Handlers } from '../implement.ts';
@@ -30,6 +31,8 @@ export function coveringHandlers(context: Context): Handlers {
       return undefined;
     },
 
+    readJournal: ({ house }) => readJournal(context, house),
+    listEarlierDays: ({ house, query: { before, limit } }) => readEarlierDays(context, house, before, limit),
     listDays: async ({ house }) => ({ days: await read.days(house, await read.zone(house)) }),
     readDay: ({ house, params }) => readDay(context, house, params.date),
     writeNote: async ({ account, house, params, body }) => {

@@ -66,12 +66,12 @@ export async function readPhotos(db: Db, house: string, filter: PhotoFilter): Pr
   return { photos, total, next: rows.length > filter.limit ? (photos.at(-1)?.id ?? null) : null };
 }
 
+/** Ids of photos with a tag that stands. */
+export const taggedPhotos = (db: Db, house: string) =>
+  db.selectFrom('tag').select('photoId').where('houseId', '=', house).where('state', '=', 'standing');
+
 function matchFilter(db: Db, house: string, filter: PhotoFilter) {
-  const standing = db
-    .selectFrom('tag')
-    .select('photoId')
-    .where('houseId', '=', house)
-    .where('state', '=', 'standing');
+  const standing = taggedPhotos(db, house);
   let query = db.selectFrom('photo').where('photo.houseId', '=', house);
   if (filter.day !== undefined) query = query.where('photo.captureDay', '=', filter.day);
   if (filter.mark !== undefined)

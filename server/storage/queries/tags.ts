@@ -40,13 +40,25 @@ export async function readSightings(db: Db, house: string, mark: string): Promis
   return rows.map((row) => ({ tag: view(row), fileName: row.fileName, capture: row.capture }));
 }
 
-export async function readReportMaterial(db: Db, house: string): Promise<ReportMaterial> {
-  const members = await db
+/** `part`: all coverings with all members of the house, or the open coverings with what they hide. */
+export async function readReportMaterial(
+  db: Db,
+  house: string,
+  part: 'all' | 'open' = 'all',
+): Promise<ReportMaterial> {
+  let hidden = db
+    .selectFrom('coveringHides')
+    .innerJoin('covering', 'covering.id', 'coveringHides.coveringId')
+    .where('covering.houseId', '=', house)
+    .select('coveringHides.mark');
+  let members = db
     .selectFrom('member')
     .select(['mark', 'kind', 'place', 'retired'])
-    .where('houseId', '=', house)
-    .execute();
-  const hidden = db.selectFrom('coveringHides').select('mark').where('houseId', '=', house);
+    .where('houseId', '=', house);
+  if (part === 'open') {
+    hidden = hidden.where('covering.closedAt', 'is', null);
+    members = members.where('mark', 'in', hidden);
+  }
   const tags = await db
     .selectFrom('tag')
     .innerJoin('photo', 'photo.id', 'tag.photoId')
@@ -55,9 +67,10 @@ export async function readReportMaterial(db: Db, house: string): Promise<ReportM
     .where('tag.mark', 'in', hidden)
     .select(['tag.id', 'tag.photoId', 'tag.mark', 'tag.stage', 'photo.capturedAt', 'photo.doubt'])
     .execute();
+  const coverings = await readCoverings(db, house);
   return {
-    members,
-    coverings: await readCoverings(db, house),
+    members: await members.execute(),
+    coverings: part === 'open' ? coverings.filter(({ closed }) => closed === null) : coverings,
     tags: tags.map((row) => ({
       id: row.id,
       photo: row.photoId,

@@ -1,10 +1,28 @@
 import { z } from 'zod';
-import { Sha256, paragraph } from '../shapes.ts';
+import { EarlierDaysView, JournalView } from '../journal-views.ts';
+import { Day, Sha256, paragraph } from '../shapes.ts';
 import { DaySummaryView, DayView, LedgerEntryView } from '../views.ts';
 import { route, type Route } from './route.ts';
 
 /** Days and the ledger. */
 export const JOURNAL_ROUTES = {
+  readJournal: route({
+    method: 'GET',
+    path: '/houses/{house}/journal',
+    summary: 'The house this morning: what closes next and what is missing for it, today, the last days.',
+    access: 'house',
+    status: 200,
+    answer: JournalView,
+  }),
+  listEarlierDays: route({
+    method: 'GET',
+    path: '/houses/{house}/journal/days',
+    summary: 'Days on which anything was photographed or said, in brief, backwards from a day.',
+    access: 'house',
+    query: z.object({ before: Day, limit: z.coerce.number().int().min(1).max(50).default(14) }),
+    status: 200,
+    answer: EarlierDaysView,
+  }),
   listDays: route({
     method: 'GET',
     path: '/houses/{house}/days',

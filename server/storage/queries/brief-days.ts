@@ -1,0 +1,163 @@
+import { sql } from 'kysely';
+import { compareMarks } from '#domain/frame/mark-order';
+import type { Mark } from '#domain/frame/mark';
+import { STAGES } from '#domain/frame/stage';
+import type { DayFacts } from '../../services/record-store.ts';
+import type { Db } from '../open-database.ts';
+import { smallPhotos } from './small-photos.ts';
+
+export interface BriefLimits {
+  readonly pictures: number;
+  readonly marks: number;
+}
+
+/** What was photographed, shown, said, noted and closed on each of these days, in few queries for all of them. */
+export async function readBriefDays(
+  db: Db,
+  house: string,
+  zone: string,
+  days: readonly string[],
+  limits: BriefLimits,
+): Promise<DayFacts[]> {
+  if (days.length === 0) return [];
+  const of = { db, house, zone, days };
+  const counts = await countPhotos(of);
+  const pictures = await smallPhotos(db, house, days, { each: limits.pictures, doubted: false });
+  const shown = await readShown(of, limits.marks);
+  const said = await countSaid(of);
+  const tags = await countTags(of);
+  const notes = await readNotes(of);
+  const closed = await readClosed(of);
+  const people = await readPeople(of);
+  return days.map((day) => {
+    const here = <T extends { day: string | null }>(rows: readonly T[]) =>
+      rows.filter((row) => row.day === day);
+    return {
+      day,
+      photos: here(counts)[0]?.photos ?? 0,
+      pictures: here(pictures).map(({ photo }) => photo),
+      shown: STAGES.flatMap((stage) => {
+        const rows = here(shown).filter((row) => row.stage === stage);
+        const marks = rows.map(({ mark }) => mark as Mark).sort(compareMarks);
+        return rows[0] ? [{ stage, members: rows[0].members, marks }] : [];
+      }),
+      tags: here(tags)[0]?.tags ?? 0,
+      tagsElsewhere: here(tags)[0]?.elsewhere ?? 0,
+      statements: here(said)[0]?.statements ?? 0,
+      members: here(said)[0]?.members ?? 0,
+      notes: here(notes),
+      closed: here(closed).map(({ id, name }) => ({ id, name })),
+      people: here(people).map(({ name }) => name),
+    };
+  });
+}
+
+interface Of {
+  readonly db: Db;
+  readonly house: string;
+  readonly zone: string;
+  readonly days: readonly string[];
+}
+
+const dayIn = (zone: string, column: string) =>
+  sql<string>`(${sql.ref(column)} at time zone ${sql.lit(zone)})::date`;
+
+function countPhotos({ db, house, days }: Of) {
+  return db
+    .selectFrom('photo')
+    .where('houseId', '=', house)
+    .where('captureDay', 'in', days)
+    .where('doubt', 'is', null)
+    .groupBy('captureDay')
+    .select((eb) => ['captureDay as day', eb.fn.countAll<number>().as('photos')])
+    .execute();
+}
+
+/** The first marks at each stage on the photos of a day, each row with how many there are. */
+function readShown({ db, house, days }: Of, marks: number) {
+  const once = db
+    .selectFrom('tag')
+    .innerJoin('photo', 'photo.id', 'tag.photoId')
+    .where('tag.houseId', '=', house)
+    .where('tag.state', '=', 'standing')
+    .where('photo.captureDay', 'in', days)
+    .where('photo.doubt', 'is', null)
+    .select(['photo.captureDay as day', 'tag.stage', 'tag.mark'])
+    .distinct();
+  const numbered = db
+    .selectFrom(once.as('once'))
+    .selectAll('once')
+    .select([
+      sql<number>`count(*) over (partition by once.day, once.stage)`.as('members'),
+      sql<number>`row_number() over (partition by once.day, once.stage order by once.mark)`.as('place'),
+    ]);
+  return db
+    .selectFrom(numbered.as('numbered'))
+    .selectAll('numbered')
+    .where('numbered.place', '<=', marks)
+    .execute();
+}
+
+function countSaid({ db, house, zone, days }: Of) {
+  const day = dayIn(zone, 'at');
+  const imported = sql<number>`coalesce(sum(case when kind = 'schedule.imported' then
+    jsonb_array_length(canonical::jsonb #> '{payload,added}')
+    + jsonb_array_length(canonical::jsonb #> '{payload,changed}') end), 0)`;
+  return db
+    .selectFrom('ledgerEntry')
+    .where('houseId', '=', house)
+    .where(day, 'in', days)
+    .groupBy(day)
+    .select((eb) => [day.as('day'), eb.fn.countAll<number>().as('statements'), imported.as('members')])
+    .execute();
+}
+
+function countTags({ db, house, zone, days }: Of) {
+  const day = dayIn(zone, 'tag.said_at');
+  const elsewhere = sql<number>`count(*) filter (where photo.capture_day is distinct from ${day}
+    or photo.doubt is not null)`;
+  return db
+    .selectFrom('tag')
+    .innerJoin('photo', 'photo.id', 'tag.photoId')
+    .where('tag.houseId', '=', house)
+    .where(day, 'in', days)
+    .groupBy(day)
+    .select((eb) => [day.as('day'), eb.fn.countAll<number>().as('tags'), elsewhere.as('elsewhere')])
+    .execute();
+}
+
+async function readNotes({ db, house, days }: Of) {
+  const rows = await db
+    .selectFrom('dayNote')
+    .selectAll()
+    .where('houseId', '=', house)
+    .where('day', 'in', days)
+    .where('text', '!=', '')
+    .orderBy('saidAt')
+    .execute();
+  return rows.map((row) => ({ day: row.day, by: row.saidBy, at: row.saidAt.toISOString(), text: row.text }));
+}
+
+function readClosed({ db, house, zone, days }: Of) {
+  const day = dayIn(zone, 'closed_at');
+  return db
+    .selectFrom('covering')
+    .where('houseId', '=', house)
+    .where(day, 'in', days)
+    .select([day.as('day'), 'id', 'name'])
+    .orderBy('closedAt')
+    .orderBy('id')
+    .execute();
+}
+
+/** Those who said anything on a day and those who added its photos, whenever that was. */
+async function readPeople({ db, house, zone, days }: Of) {
+  const { rows } = await sql<{ day: string; name: string }>`
+    select ${dayIn(zone, 'at')} as day, canonical::jsonb #>> '{by,name}' as name
+    from ledger_entry where house_id = ${house} and ${dayIn(zone, 'at')} in (${sql.join([...days])})
+    union
+    select capture_day, added_by ->> 'name'
+    from photo where house_id = ${house} and doubt is null and capture_day in (${sql.join([...days])})
+    order by 1, 2`.execute(db);
+  return rows.filter(({ name }) => name !== null);
+}
