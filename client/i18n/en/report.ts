@@ -67,6 +67,15 @@ export const report = {
       'after-upload': 'is dated later than it was added',
     },
   },
+  short: {
+    'no-photo': 'no photo',
+    'before-stage': 'photographed, but before that',
+    'shows-the-covering': 'photographed, but only the covering',
+    'after-closing': 'photographed, but after closing',
+    undated: 'photographed, but without a date',
+    'before-first-day': 'photographed, but dated before the first day',
+    'after-upload': 'photographed, but dated later than added',
+  },
   lost: {
     'no-photo': 'it was covered without any photo',
     'before-stage': 'it was covered; the last photo is from before the stage “{{least}}” ({{seen}})',

@@ -65,6 +65,15 @@ export const report = {
       'after-upload': '取り込みより後の日付',
     },
   },
+  short: {
+    'no-photo': '写真なし',
+    'before-stage': '写真はあるが、それより前',
+    'shows-the-covering': '写真はあるが、隠れた後',
+    'after-closing': '写真はあるが、ふさいだ後',
+    undated: '写真はあるが、日付がない',
+    'before-first-day': '写真はあるが、日付が初日より前',
+    'after-upload': '写真はあるが、日付が取り込みより後',
+  },
   lost: {
     'no-photo': '写真がないままふさがれた',
     'before-stage': 'ふさがれた。最後の写真は「{{least}}」より前（{{seen}}）',

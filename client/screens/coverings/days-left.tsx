@@ -1,12 +1,19 @@
 import { useWords } from '../../i18n/use-words.ts';
 
-/** How long something can still be photographed; null: no day is planned. */
-export function DaysLeft({ days }: { days: number | null }) {
+interface DaysLeftProps {
+  /** null: no day is planned. */
+  days: number | null;
+  /** Set where nothing has to be done, however near the day. */
+  isCalm?: boolean;
+}
+
+/** How long something can still be photographed. */
+export function DaysLeft({ days, isCalm = false }: DaysLeftProps) {
   const { t } = useWords();
   if (days === null) return <span className="soft">{t('coverings.noDay')}</span>;
-  if (days < 0) return <span className="act-text">{t('coverings.left.past', { count: -days })}</span>;
-  if (days === 0) return <span className="act-text">{t('coverings.left.today')}</span>;
-  return (
-    <span className={days <= 3 ? 'act-text' : undefined}>{t('coverings.left.days', { count: days })}</span>
-  );
+  const urgent = isCalm ? 'soft' : 'act-text';
+  if (days < 0) return <span className={urgent}>{t('coverings.left.past', { count: -days })}</span>;
+  if (days === 0) return <span className={urgent}>{t('coverings.left.today')}</span>;
+  const look = isCalm || days <= 3 ? urgent : undefined;
+  return <span className={look}>{t('coverings.left.days', { count: days })}</span>;
 }

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { kindLabel } from '../../../client/i18n/kind-label.ts';
+import { firstOfKind, kindLabel } from '../../../client/i18n/kind-label.ts';
 
 test.each([
   ['nuki', 'en', '貫 nuki, tie rail'],
@@ -9,4 +9,9 @@ test.each([
   ['', 'en', ''],
 ] as const)('%s in %s: %s', (kind, lang, expected) => {
   expect(kindLabel(kind, lang)).toBe(expected);
+});
+
+test('the reading stands with the first of each kind, under whatever name the kind is written', () => {
+  const things = ['貫', '柱', 'nuki', '', '柱', '謎', '謎'].map((kind, place) => ({ kind, place }));
+  expect([...firstOfKind(things)].map(({ place }) => place)).toEqual([0, 1, 3, 5]);
 });

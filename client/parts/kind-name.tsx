@@ -1,0 +1,42 @@
+import { findKind } from '#domain/lexicon/track-of-kind';
+import { useWords } from '../i18n/use-words.ts';
+
+export interface KindNameProps {
+  kind: string;
+  /** Where the kind is first shown on a screen; after that it stands without its reading. */
+  hasReading?: boolean;
+}
+
+/**
+ * A kind of member with its reading over the kanji. Whoever listens hears it once: in Japanese the kanji, whose
+ * reading the voice knows, in English the romaji with the gloss.
+ */
+export function KindName({ kind, hasReading = true }: KindNameProps) {
+  const { lang } = useWords();
+  const known = findKind(kind);
+  if (!known) return <span className="kind-name">{kind}</span>;
+  const isKana = known.kanji === known.kana;
+  if (lang === 'ja' && (isKana || !hasReading)) return <span className="kind-name">{known.kanji}</span>;
+  if (!hasReading) {
+    return (
+      <span className="kind-name">
+        <span lang="ja">{known.kanji}</span> {`${known.romaji}, ${known.en}`}
+      </span>
+    );
+  }
+  const ruby = (
+    <ruby lang="ja" aria-hidden={lang === 'en' ? true : undefined}>
+      {known.kanji}
+      <rt aria-hidden="true" lang={lang}>
+        {lang === 'en' ? known.romaji : known.kana}
+      </rt>
+    </ruby>
+  );
+  if (lang === 'ja') return <span className="kind-name">{ruby}</span>;
+  return (
+    <span className="kind-name">
+      {ruby} <span className="out-of-sight">{known.romaji}, </span>
+      {known.en}
+    </span>
+  );
+}

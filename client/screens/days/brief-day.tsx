@@ -1,0 +1,45 @@
+import { Link } from 'react-router';
+import type { BriefDayView } from '#domain/contract/journal-views';
+import { formatList } from '../../i18n/format.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { StageStrokes } from '../../parts/stage-strokes.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+import { asideWords, marksWords } from './day-words.ts';
+import { PhotoStrip } from './photo-strip.tsx';
+
+/** One day near at hand: its photos, what they show by stage, what else was done, and by whom. */
+export function BriefDay({ day }: { day: BriefDayView }) {
+  const { t, lang } = useWords();
+  const { id: house } = useHouse();
+  const page = `/houses/${house}/days/${day.day}`;
+  const rest = day.photos - day.pictures.length;
+  const aside = asideWords(t, lang, day);
+  return (
+    <>
+      {day.pictures.length > 0 ? <PhotoStrip photos={day.pictures} label={t('days.day.photos')} /> : null}
+      {rest > 0 ? (
+        <Link className="line-link" to={page}>
+          {t('days.morePhotos', { count: rest })}
+        </Link>
+      ) : null}
+      {day.shown.length > 0 ? (
+        <ul className="plain-list shown">
+          {day.shown.map((shown) => (
+            <li key={shown.stage}>
+              <StageStrokes stage={shown.stage} isDecoration size="large" />
+              <span>
+                <strong>{marksWords(t, lang, shown)}</strong> {t(`common.stage.${shown.stage}`)}
+              </span>
+            </li>
+          ))}
+        </ul>
+      ) : null}
+      {aside.map((text) => (
+        <p key={text}>{text}</p>
+      ))}
+      {day.people.length > 0 ? (
+        <p className="soft">{t('days.people', { names: formatList(day.people, lang) })}</p>
+      ) : null}
+    </>
+  );
+}

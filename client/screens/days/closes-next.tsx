@@ -1,0 +1,65 @@
+import { Link } from 'react-router';
+import type { JournalView, NextClosingsView } from '#domain/contract/journal-views';
+import { firstOfKind } from '../../i18n/kind-label.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { LinkButton } from '../../parts/button.tsx';
+import { EmptyState } from '../../parts/empty-state.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+import { DaysLeft } from '../coverings/days-left.tsx';
+import { NextCovering } from './next-covering.tsx';
+
+/** What closes next and what is missing for it: the list for whoever goes out with the camera. */
+export function ClosesNext({ journal: { next, openCoverings } }: { journal: JournalView }) {
+  const { t } = useWords();
+  const { id: house, counts } = useHouse();
+  if (openCoverings === 0) {
+    const plan = <LinkButton to={`/houses/${house}/coverings/new`}>{t('days.plan')}</LinkButton>;
+    const title = counts.coverings === 0 ? t('days.nextNone') : t('days.nextAllClosed');
+    return <EmptyState title={title} action={plan} />;
+  }
+  const withReading = firstOfKind(next.gaps.flatMap(({ missing }) => missing));
+  return (
+    <>
+      {next.gaps.map((covering) => (
+        <NextCovering key={covering.id} covering={covering} withReading={withReading} />
+      ))}
+      <Quiet label={t('days.later')} named={next.later} />
+      <Quiet label={t('days.complete')} named={next.complete} />
+      <Quiet label={t('days.hidesNothing')} named={next.hidesNothing} />
+      {next.gaps.length > 0 ? (
+        <div className="row">
+          <LinkButton look="act" to={`/houses/${house}/photos`}>
+            {t('days.addPhotos')}
+          </LinkButton>
+          <LinkButton to={`/houses/${house}/report?only=missing`}>{t('days.toPrint')}</LinkButton>
+        </div>
+      ) : null}
+    </>
+  );
+}
+
+/** Coverings for which nobody has to go out now, in one line. */
+function Quiet({ label, named }: { label: string; named: NextClosingsView['later'] }) {
+  const { t } = useWords();
+  const { id: house } = useHouse();
+  if (named.coverings.length === 0) return null;
+  return (
+    <p className="quiet-line">
+      <span>{label}</span>
+      {named.coverings.map(({ id, name, daysLeft, counts }) => (
+        <span key={id}>
+          <Link className="line-link" to={`/houses/${house}/coverings/${id}`}>
+            {name}
+          </Link>{' '}
+          <DaysLeft days={daysLeft} isCalm />
+          {counts.gaps > 0 ? ` ${t('common.count.gaps', { count: counts.gaps })}` : null}
+        </span>
+      ))}
+      {named.more > 0 ? (
+        <Link className="line-link" to={`/houses/${house}/coverings`}>
+          {t('days.moreCoverings', { count: named.more })}
+        </Link>
+      ) : null}
+    </p>
+  );
+}

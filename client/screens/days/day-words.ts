@@ -1,0 +1,50 @@
+import type { BriefDayView } from '#domain/contract/journal-views';
+import { formatList } from '../../i18n/format.ts';
+import { joinWords } from '../../i18n/join-words.ts';
+import type { Language } from '../../i18n/language.ts';
+import type { Words } from '../../i18n/words.ts';
+
+/** The members seen at one stage: the first by mark, the others counted. */
+export function marksWords(t: Words, lang: Language, shown: BriefDayView['shown'][number]): string {
+  const marks = joinWords(shown.marks, lang);
+  const more = shown.members - shown.marks.length;
+  return more > 0 ? t('days.andMore', { marks, count: more }) : marks;
+}
+
+/** What was done on a day beside what its photos show, a sentence each. */
+export function asideWords(t: Words, lang: Language, day: BriefDayView): string[] {
+  const { closed, members, photos, shown, tagsElsewhere } = day;
+  const names = formatList(
+    closed.map(({ name }) => name),
+    lang,
+  );
+  return [
+    closed.length > 0 ? t('days.closed', { names }) : '',
+    members > 0 ? t('days.fromSchedule', { count: members }) : '',
+    photos > 0 && shown.length === 0 ? t('days.notTagged', { count: photos }) : '',
+    tagsElsewhere > 0 ? t('days.taggedElsewhere', { count: tagsElsewhere }) : '',
+  ].filter((text) => text !== '');
+}
+
+/** A whole day in one line of the journal. */
+export function dayLine(t: Words, lang: Language, day: BriefDayView): string {
+  const shown = day.shown.map((at) =>
+    t('days.shown', { marks: marksWords(t, lang, at), stage: t(`common.stage.${at.stage}`) }),
+  );
+  const all = [shown.join(lang === 'ja' ? '、' : '; '), ...asideWords(t, lang, day)].filter(Boolean);
+  // Rights given, coverings planned: the day page says what.
+  if (all.length === 0 && day.statements > 0) return t('days.onlySaid', { count: day.statements });
+  return all
+    .map((text) => (/[.。]$/u.test(text) ? text : t('days.sentence', { text })))
+    .join(lang === 'ja' ? '' : ' ');
+}
+
+/** What was done today so far, counted; empty where nothing was. */
+export function countWords(t: Words, lang: Language, { photos, tags, statements }: BriefDayView): string {
+  const counted = [
+    photos > 0 ? t('common.count.photos', { count: photos }) : null,
+    tags > 0 ? t('common.count.tags', { count: tags }) : null,
+  ];
+  const words = joinWords(counted, lang);
+  return words === '' && statements > 0 ? t('common.count.statements', { count: statements }) : words;
+}

@@ -1,0 +1,40 @@
+import { useWords } from '../../i18n/use-words.ts';
+import { LinkButton } from '../../parts/button.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+import { firstSteps, type FirstStep } from './first-steps.ts';
+
+/** A fresh house: what to do, in order; what is done stands there as done. */
+export function FirstSteps() {
+  const { t } = useWords();
+  const house = useHouse();
+  const steps = firstSteps(house);
+  const next = steps.find(({ isDone }) => !isDone);
+  if (!next) return null;
+  return (
+    <section className="section">
+      <h2>{t('days.first.title')}</h2>
+      <ol className="first-steps">
+        {steps.map((step) => (
+          <li key={step.word} className={step.isDone ? 'soft' : undefined}>
+            <Step step={step} isNext={step === next} house={house.id} />
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+function Step({ step, isNext, house }: { step: FirstStep; isNext: boolean; house: string }) {
+  const { t } = useWords();
+  if (step.isDone) return t('days.first.done', { step: t(`days.first.${step.word}.do`) });
+  return (
+    <div className="stack">
+      <span>{t(`days.first.${step.word}.why`)}</span>
+      <div className="row">
+        <LinkButton look={isNext ? 'act' : 'plain'} to={`/houses/${house}/${step.path}`}>
+          {t(`days.first.${step.word}.do`)}
+        </LinkButton>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,41 @@
+import { useState } from 'react';
+import type { JournalView } from '#domain/contract/journal-views';
+import { useSession } from '../../api/use-session.ts';
+import { formatDay } from '../../i18n/format.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { Button, LinkButton } from '../../parts/button.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+import { BriefDay } from './brief-day.tsx';
+import { BriefNotes } from './brief-notes.tsx';
+import { OwnNote } from './own-note.tsx';
+
+/** Today so far, with the note that can be written here; and what was noted for days to come. */
+export function Today({ journal: { today, ahead } }: { journal: JournalView }) {
+  const { t, lang } = useWords();
+  const { id: house } = useHouse();
+  const me = useSession().data?.account?.id;
+  const [writes, setWrites] = useState(false);
+  const own = today.notes.find(({ by }) => by?.id === me);
+  return (
+    <section className="section">
+      <h2>{t('days.todayTitle', { day: formatDay(today.day, lang) })}</h2>
+      <BriefDay day={today} />
+      <BriefNotes day={today.day} notes={writes ? today.notes.filter((note) => note !== own) : today.notes} />
+      {writes ? <OwnNote date={today.day} saved={own?.text ?? ''} /> : null}
+      <div className="row">
+        {writes ? null : (
+          <Button onPress={() => setWrites(true)}>{own ? t('days.changeNote') : t('days.writeNote')}</Button>
+        )}
+        <LinkButton look="quiet" to={`/houses/${house}/days/${today.day}`}>
+          {t('days.today')}
+        </LinkButton>
+      </div>
+      {ahead.map(({ day, notes }) => (
+        <div key={day}>
+          <h3>{t('days.noted', { day: formatDay(day, lang) })}</h3>
+          <BriefNotes day={day} notes={notes} />
+        </div>
+      ))}
+    </section>
+  );
+}
