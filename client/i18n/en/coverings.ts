@@ -24,6 +24,9 @@ export const coverings = {
     lost_other: '{{count}} lost',
     empty: 'hides nothing yet',
   },
+  missing: '{{reason}}: {{marks}}',
+  andMore_one: '{{count, number}} more',
+  andMore_other: '{{count, number}} more',
   form: {
     newTitle: 'Plan a covering',
     changeTitle: 'Change {{name}}',

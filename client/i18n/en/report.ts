@@ -33,6 +33,7 @@ export const report = {
     place: 'Place',
     least: 'Needed',
     state: 'Record',
+    remark: 'By hand',
   },
   least: 'at least {{stage}}',
   state: {

@@ -23,6 +23,8 @@ export const coverings = {
     lost_other: '記録不能 {{count}}件',
     empty: '隠れる部材は未定',
   },
+  missing: '{{reason}}：{{marks}}',
+  andMore_other: 'ほか{{count, number}}本',
   form: {
     newTitle: '隠蔽工事を予定する',
     changeTitle: '{{name}} を変更',

@@ -32,6 +32,7 @@ export const report = {
     place: '場所',
     least: '必要な段階',
     state: '記録',
+    remark: '書き込み',
   },
   least: '{{stage}}以上',
   state: {

@@ -11,6 +11,7 @@ import { QueryState } from '../../parts/query-state.tsx';
 import { Table } from '../../parts/table.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { useReport } from '../report/use-report.ts';
+import { missingWords } from '../report/missing-words.ts';
 import { findCovering } from './closing-preview.ts';
 import { DaysLeft } from './days-left.tsx';
 import { useCoverings } from './use-coverings.ts';
@@ -102,8 +103,9 @@ function RecordState({
   covering: CoveringView;
 }) {
   const { t, lang } = useWords();
-  const counts = findCovering(report, covering.id)?.counts;
-  if (!counts) return null;
+  const found = findCovering(report, covering.id);
+  if (!found) return null;
+  const { counts, lines } = found;
   if (covering.hides.length === 0) return <span className="soft">{t('coverings.recordState.empty')}</span>;
   const { gaps, lost, onRecord, hidden } = counts;
   if (gaps + lost === 0) return <span>{t('coverings.recordState.complete')}</span>;
@@ -115,6 +117,7 @@ function RecordState({
         {gaps > 0 ? t('coverings.recordState.gaps', { count: gaps }) : ''}
         {lost > 0 ? t('coverings.recordState.lost', { count: lost }) : ''}
       </span>
+      <div>{missingWords(t, lang, lines)}</div>
     </>
   );
 }

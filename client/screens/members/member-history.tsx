@@ -1,6 +1,6 @@
 import type { MemberHistoryView, MemberView } from '#domain/contract/views';
-import { kindLabel } from '../../i18n/kind-label.ts';
 import { useWords } from '../../i18n/use-words.ts';
+import { KindName } from '../../parts/kind-name.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { StatementList } from '../ledger/statement-list.tsx';
 import { MemberCoverings } from './member-coverings.tsx';
@@ -35,9 +35,8 @@ export function MemberHistory({ history }: { history: MemberHistoryView }) {
 }
 
 function MemberFactsList({ member }: { member: MemberView }) {
-  const { t, lang } = useWords();
+  const { t } = useWords();
   const rows = [
-    [t('members.fields.kind'), kindLabel(member.kind, lang)],
     [t('members.fields.name'), member.name],
     [t('members.fields.place'), member.place],
     [t('members.fields.track'), t(`common.track.${member.track}`)],
@@ -48,6 +47,14 @@ function MemberFactsList({ member }: { member: MemberView }) {
     <section className="section">
       <h2>{t('members.history.facts')}</h2>
       <dl className="facts">
+        {member.kind === '' ? null : (
+          <div className="facts-row">
+            <dt>{t('members.fields.kind')}</dt>
+            <dd>
+              <KindName kind={member.kind} />
+            </dd>
+          </div>
+        )}
         {rows.map(([name, value]) => (
           <div key={name} className="facts-row">
             <dt>{name}</dt>

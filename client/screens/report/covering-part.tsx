@@ -4,35 +4,65 @@ import { formatInstant, formatNumber } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
 import { DaysLeft } from '../coverings/days-left.tsx';
+import type { Line } from './line-row.tsx';
 import { LineTable } from './line-table.tsx';
 
 type Covering = ClosingReportView['days'][number]['coverings'][number];
 
+/** On paper a covering of so few lines stays on one page: at most half a page is left empty for it. */
+const KEPT_WHOLE = 8;
+
+export interface CoveringPartProps {
+  covering: Covering;
+  withReading: ReadonlySet<Line>;
+}
+
 /** One covering in the report: what it is, how it stands, and its members. */
-export function CoveringPart({ covering }: { covering: Covering }) {
-  const { t, lang } = useWords();
-  const { id: house, zone } = useHouse();
-  const { id, name, kind, closedAt, daysLeft, lines } = covering;
+export function CoveringPart({ covering, withReading }: CoveringPartProps) {
+  const { t } = useWords();
+  const { id: house } = useHouse();
+  const { id, name, kind, lines } = covering;
+  const head = (
+    <>
+      <strong>{name}</strong> <span>{t(`common.coveringKind.${kind}`)}</span> <Facts covering={covering} />
+    </>
+  );
   return (
-    <section className="report-covering">
-      <h3>
+    <section className={lines.length <= KEPT_WHOLE ? 'report-covering keep-together' : 'report-covering'}>
+      <h3 className={lines.length === 0 ? undefined : 'report-on-screen'}>
         <Link to={`/houses/${house}/coverings/${id}`}>{name}</Link>{' '}
         <span className="soft">{t(`common.coveringKind.${kind}`)}</span>
       </h3>
-      <p className="row report-facts">
-        {closedAt === null ? (
-          <DaysLeft days={daysLeft} />
-        ) : (
-          <span>{t('coverings.closedOn', { when: formatInstant(closedAt, zone, lang) })}</span>
-        )}
-        <Counts covering={covering} />
+      <p className={lines.length === 0 ? 'row report-facts' : 'row report-facts report-on-screen'}>
+        <Facts covering={covering} />
       </p>
       {lines.length === 0 ? (
         <p className="soft">{t('coverings.one.hidesNothing')}</p>
       ) : (
-        <LineTable label={t('report.table', { name })} lines={lines} />
+        <LineTable
+          label={t('report.table', { name })}
+          lines={lines}
+          withReading={withReading}
+          paperHead={head}
+        />
       )}
     </section>
+  );
+}
+
+function Facts({ covering }: { covering: Covering }) {
+  const { t, lang } = useWords();
+  const { zone } = useHouse();
+  const { closedAt, daysLeft } = covering;
+  return (
+    <>
+      {closedAt === null ? (
+        <DaysLeft days={daysLeft} />
+      ) : (
+        <span>{t('coverings.closedOn', { when: formatInstant(closedAt, zone, lang) })}</span>
+      )}{' '}
+      <Counts covering={covering} />
+    </>
   );
 }
 
@@ -43,9 +73,9 @@ function Counts({ covering: { counts } }: { covering: Covering }) {
     <>
       <span>
         {t('report.counted', { onRecord: formatNumber(onRecord, lang), hidden: formatNumber(hidden, lang) })}
-      </span>
-      {gaps > 0 ? <span className="act-text">{t('report.count.gaps', { count: gaps })}</span> : null}
-      {lost > 0 ? <span className="act-text">{t('report.count.lost', { count: lost })}</span> : null}
+      </span>{' '}
+      {gaps > 0 ? <span className="act-text">{t('report.count.gaps', { count: gaps })}</span> : null}{' '}
+      {lost > 0 ? <span className="act-text">{t('report.count.lost', { count: lost })}</span> : null}{' '}
       {retired > 0 ? <span className="soft">{t('report.count.retired', { count: retired })}</span> : null}
     </>
   );

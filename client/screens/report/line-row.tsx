@@ -1,16 +1,15 @@
 import { Link } from 'react-router';
 import type { ClosingReportView } from '#domain/contract/views';
 import { formatInstant } from '../../i18n/format.ts';
-import { kindLabel } from '../../i18n/kind-label.ts';
 import { useWords } from '../../i18n/use-words.ts';
+import { KindName } from '../../parts/kind-name.tsx';
 import { StageName } from '../../parts/stage-name.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { missSentence } from './miss-sentence.ts';
 
-type Line = ClosingReportView['days'][number]['coverings'][number]['lines'][number];
+export type Line = ClosingReportView['days'][number]['coverings'][number]['lines'][number];
 
-export function LineRow({ line }: { line: Line }) {
-  const { lang } = useWords();
+export function LineRow({ line, hasReading }: { line: Line; hasReading: boolean }) {
   const { id: house } = useHouse();
   return (
     <tr className={`report-line report-line-${line.state}`}>
@@ -19,7 +18,9 @@ export function LineRow({ line }: { line: Line }) {
       </td>
       <th scope="row">
         <Link to={`/houses/${house}/members/${encodeURIComponent(line.mark)}`}>{line.mark}</Link>
-        <span className="report-kind">{kindLabel(line.kind, lang)}</span>
+        <span className="report-kind">
+          <KindName kind={line.kind} hasReading={hasReading} />
+        </span>
       </th>
       <td>{line.place}</td>
       <td>
@@ -28,6 +29,7 @@ export function LineRow({ line }: { line: Line }) {
       <td>
         <LineState line={line} />
       </td>
+      <td className="report-remark" aria-hidden="true" />
     </tr>
   );
 }
@@ -41,9 +43,7 @@ function LineState({ line }: { line: Line }) {
   return (
     <>
       <span className={isMissing ? 'act-text' : undefined}>{t(`report.state.${line.state}`)}</span>
-      {miss === '' ? null : (
-        <span className={isMissing ? 'report-miss act-text' : 'report-miss'}>{miss}</span>
-      )}
+      {miss === '' ? null : <span className="report-miss">{miss}</span>}
       {near ? (
         <Link
           className="report-look"

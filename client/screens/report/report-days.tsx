@@ -1,13 +1,16 @@
 import type { ClosingReportView } from '#domain/contract/views';
 import { formatDay } from '../../i18n/format.ts';
+import { firstOfKind } from '../../i18n/kind-label.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { closedLast } from './closed-last.ts';
-import { CoveringPart } from './covering-part.tsx';
+import { CoveringPart, type CoveringPartProps } from './covering-part.tsx';
 
 /** Covering by covering: by closing day what is open, then what has closed. */
 export function ReportDays({ days }: { days: ClosingReportView['days'] }) {
   const { t, lang } = useWords();
   const { open, closed } = closedLast(days);
+  const inOrder = [...open.flatMap(({ coverings }) => coverings), ...closed];
+  const withReading = firstOfKind(inOrder.flatMap(({ lines }) => lines));
   return (
     <>
       {open.map(({ day, coverings }) => (
@@ -15,24 +18,27 @@ export function ReportDays({ days }: { days: ClosingReportView['days'] }) {
           key={day ?? ''}
           title={day === null ? t('report.noDay') : t('report.day', { day: formatDay(day, lang) })}
           coverings={coverings}
+          withReading={withReading}
         />
       ))}
-      {closed.length > 0 ? <ReportPart title={t('report.closed')} coverings={closed} /> : null}
+      {closed.length > 0 ? (
+        <ReportPart title={t('report.closed')} coverings={closed} withReading={withReading} />
+      ) : null}
     </>
   );
 }
 
-interface ReportPartProps {
+interface ReportPartProps extends Pick<CoveringPartProps, 'withReading'> {
   title: string;
   coverings: ClosingReportView['days'][number]['coverings'];
 }
 
-function ReportPart({ title, coverings }: ReportPartProps) {
+function ReportPart({ title, coverings, withReading }: ReportPartProps) {
   return (
     <section className="section report-day">
       <h2>{title}</h2>
       {coverings.map((covering) => (
-        <CoveringPart key={covering.id} covering={covering} />
+        <CoveringPart key={covering.id} covering={covering} withReading={withReading} />
       ))}
     </section>
   );

@@ -10,6 +10,7 @@ import { Notice } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
 import { useHouse } from '../../shell/use-house.ts';
+import { PageMargins } from './page-margins.tsx';
 import { ReportDays } from './report-days.tsx';
 import { onlyMissing } from './only-missing.ts';
 import { useReport } from './use-report.ts';
@@ -67,8 +68,9 @@ function Report({ report }: { report: ClosingReportView }) {
   const days = isNarrow ? onlyMissing(report.days) : report.days;
   return (
     <div className="stack report">
+      <PageMargins left={name} right={t('report.asOf', { when })} />
       <p className="report-paper-head">{t('report.printedFor', { house: name, when })}</p>
-      <p>{t('report.whole', { ...report.counts })}</p>
+      <p className="report-whole">{t('report.whole', { ...report.counts })}</p>
       {report.unhidden > 0 ? (
         <p className="soft">{t('report.unhidden', { count: report.unhidden })}</p>
       ) : null}

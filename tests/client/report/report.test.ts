@@ -2,6 +2,8 @@ import { describe, expect, test } from 'vitest';
 import type { ClosingReportView } from '#domain/contract/views';
 import { MISS_REASONS } from '#domain/contract/views';
 import type { Mark } from '#domain/frame/mark';
+import { cssString, marginRule } from '../../../client/screens/report/margin-rule.ts';
+import { missingWords } from '../../../client/screens/report/missing-words.ts';
 import { missSentence } from '../../../client/screens/report/miss-sentence.ts';
 import { closedLast } from '../../../client/screens/report/closed-last.ts';
 import { onlyMissing } from '../../../client/screens/report/only-missing.ts';
@@ -101,4 +103,28 @@ test('what has closed stands after all that is open, in both parts by day', () =
     [null, ['d']],
   ]);
   expect(closed.map(({ id }) => id)).toEqual(['a', 'b']);
+});
+
+describe('words in the margins of a printed page', () => {
+  test('cannot end their string, their rule or their element', () => {
+    expect(cssString('Boathouse')).toBe('"Boathouse"');
+    expect(cssString('a"b\\c\nd</style>')).toBe('"a\\22 b\\5c c\\a d\\3c /style\\3e "');
+    expect(marginRule('舟小屋', 'now')).toBe(
+      '@page { @top-left { content: "舟小屋"; } @top-right { content: "now"; } }',
+    );
+  });
+});
+
+test('what is missing is said in few words, the most frequent reason first', async () => {
+  const four = ['い一', 'い二', 'い三', 'い四'].map((mark) => line(mark));
+  const lines = [line('ろ一', { nearestMiss: early.nearestMiss }), ...four];
+  expect(missingWords(await wordsOf('en'), 'en', lines)).toBe(
+    'no photo: い一, い二, い三 and 1 more; photographed, but before that: ろ一',
+  );
+  expect(missingWords(await wordsOf('ja'), 'ja', lines)).toBe(
+    '写真なし：い一、い二、い三、ほか1本。写真はあるが、それより前：ろ一',
+  );
+  expect(
+    missingWords(await wordsOf('en'), 'en', [line('い一', { state: 'on-record', nearestMiss: null })]),
+  ).toBe('');
 });
