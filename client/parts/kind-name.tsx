@@ -1,5 +1,7 @@
+import { Fragment } from 'react';
 import { findKind } from '#domain/lexicon/track-of-kind';
 import { useWords } from '../i18n/use-words.ts';
+import { rubyParts } from './ruby-parts.ts';
 
 export interface KindNameProps {
   kind: string;
@@ -24,18 +26,27 @@ export function KindName({ kind, hasReading = true }: KindNameProps) {
       </span>
     );
   }
-  const ruby = (
-    <ruby lang="ja" aria-hidden={lang === 'en' ? true : undefined}>
-      {known.kanji}
-      <rt aria-hidden="true" lang={lang}>
-        {lang === 'en' ? known.romaji : known.kana}
-      </rt>
-    </ruby>
-  );
-  if (lang === 'ja') return <span className="kind-name">{ruby}</span>;
+  if (lang === 'ja') {
+    return (
+      <span className="kind-name">
+        <ruby>
+          {rubyParts(known.kanji, known.kana).map(({ base, reading }, i) => (
+            <Fragment key={i}>
+              {base}
+              <rt aria-hidden="true">{reading}</rt>
+            </Fragment>
+          ))}
+        </ruby>
+      </span>
+    );
+  }
   return (
     <span className="kind-name">
-      {ruby} <span className="out-of-sight">{known.romaji}, </span>
+      <ruby lang="ja" aria-hidden="true">
+        {known.kanji}
+        <rt lang="en">{known.romaji}</rt>
+      </ruby>{' '}
+      <span className="out-of-sight">{known.romaji}, </span>
       {known.en}
     </span>
   );

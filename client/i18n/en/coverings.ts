@@ -24,9 +24,8 @@ export const coverings = {
     lost_other: '{{count}} lost',
     empty: 'hides nothing yet',
   },
-  missing: '{{reason}}: {{marks}}',
-  andMore_one: '{{count, number}} more',
-  andMore_other: '{{count, number}} more',
+  andMore_one: 'and {{count, number}} more',
+  andMore_other: 'and {{count, number}} more',
   form: {
     newTitle: 'Plan a covering',
     changeTitle: 'Change {{name}}',

@@ -70,7 +70,7 @@ export const report = {
   },
   short: {
     'no-photo': 'no photo',
-    'before-stage': 'photographed, but before that',
+    'before-stage': 'photographed too early',
     'shows-the-covering': 'photographed, but only the covering',
     'after-closing': 'photographed, but after closing',
     undated: 'photographed, but without a date',

@@ -8,7 +8,7 @@ export const coverings = {
   none: '隠蔽工事の予定はまだありません',
   noneText: '最初の工事を入れると、隠れる前に記録のない部材が分かります。',
   list: '隠蔽工事の一覧',
-  columns: { name: '工事', kind: '種類', day: 'ふさぐ日', hides: '部材', record: '記録' },
+  columns: { name: '工事', kind: '種類', day: 'ふさぐ日', hides: '対象', record: '記録' },
   planned: '{{day}}の予定',
   noDay: '日付未定',
   closedOn: '{{when}}にふさいだ',
@@ -23,7 +23,6 @@ export const coverings = {
     lost_other: '記録不能 {{count}}件',
     empty: '隠れる部材は未定',
   },
-  missing: '{{reason}}：{{marks}}',
   andMore_other: 'ほか{{count, number}}本',
   form: {
     newTitle: '隠蔽工事を予定する',

@@ -68,7 +68,7 @@ export const report = {
   },
   short: {
     'no-photo': '写真なし',
-    'before-stage': '写真はあるが、それより前',
+    'before-stage': '写真はあるが、段階が早い',
     'shows-the-covering': '写真はあるが、隠れた後',
     'after-closing': '写真はあるが、ふさいだ後',
     undated: '写真はあるが、日付がない',

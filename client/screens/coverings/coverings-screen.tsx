@@ -11,9 +11,9 @@ import { QueryState } from '../../parts/query-state.tsx';
 import { Table } from '../../parts/table.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { useReport } from '../report/use-report.ts';
-import { missingWords } from '../report/missing-words.ts';
 import { findCovering } from './closing-preview.ts';
 import { DaysLeft } from './days-left.tsx';
+import { MissingList } from './missing-list.tsx';
 import { useCoverings } from './use-coverings.ts';
 import './coverings.css';
 
@@ -117,7 +117,7 @@ function RecordState({
         {gaps > 0 ? t('coverings.recordState.gaps', { count: gaps }) : ''}
         {lost > 0 ? t('coverings.recordState.lost', { count: lost }) : ''}
       </span>
-      <div>{missingWords(t, lang, lines)}</div>
+      <MissingList lines={lines} />
     </>
   );
 }

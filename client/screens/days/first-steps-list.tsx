@@ -11,7 +11,7 @@ export function FirstSteps() {
   const next = steps.find(({ isDone }) => !isDone);
   if (!next) return null;
   return (
-    <section className="section">
+    <section className="section" aria-label={t('days.first.title')}>
       <h2>{t('days.first.title')}</h2>
       <ol className="first-steps">
         {steps.map((step) => (

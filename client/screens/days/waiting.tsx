@@ -33,7 +33,7 @@ export function ImpossibleDates({ waiting: { impossible } }: Pick<JournalView, '
   if (impossible.photos === 0) return null;
   const told = impossible.days.reduce((sum, { photos }) => sum + photos, 0);
   return (
-    <section className="section impossible">
+    <section className="section" aria-label={t('days.impossible', { count: impossible.photos })}>
       <h2>{t('days.impossible', { count: impossible.photos })}</h2>
       <p className="soft">{t('days.impossibleText')}</p>
       <ul className="plain-list">

@@ -3,7 +3,7 @@ import type { ClosingReportView } from '#domain/contract/views';
 import { MISS_REASONS } from '#domain/contract/views';
 import type { Mark } from '#domain/frame/mark';
 import { cssString, marginRule } from '../../../client/screens/report/margin-rule.ts';
-import { missingWords } from '../../../client/screens/report/missing-words.ts';
+import { missingByReason } from '../../../client/screens/report/missing-by-reason.ts';
 import { missSentence } from '../../../client/screens/report/miss-sentence.ts';
 import { closedLast } from '../../../client/screens/report/closed-last.ts';
 import { onlyMissing } from '../../../client/screens/report/only-missing.ts';
@@ -115,16 +115,12 @@ describe('words in the margins of a printed page', () => {
   });
 });
 
-test('what is missing is said in few words, the most frequent reason first', async () => {
-  const four = ['い一', 'い二', 'い三', 'い四'].map((mark) => line(mark));
-  const lines = [line('ろ一', { nearestMiss: early.nearestMiss }), ...four];
-  expect(missingWords(await wordsOf('en'), 'en', lines)).toBe(
-    'no photo: い一, い二, い三 and 1 more; photographed, but before that: ろ一',
-  );
-  expect(missingWords(await wordsOf('ja'), 'ja', lines)).toBe(
-    '写真なし：い一、い二、い三、ほか1本。写真はあるが、それより前：ろ一',
-  );
-  expect(
-    missingWords(await wordsOf('en'), 'en', [line('い一', { state: 'on-record', nearestMiss: null })]),
-  ).toBe('');
+test('what is missing is gathered by reason, the most frequent first', () => {
+  const two = ['い一', 'い二'].map((mark) => line(mark));
+  const onRecord = line('い三', { state: 'on-record', nearestMiss: null });
+  const lines = [line('ろ一', { nearestMiss: early.nearestMiss }), onRecord, ...two];
+  expect(missingByReason(lines)).toEqual([
+    { reason: 'no-photo', marks: ['い一', 'い二'] },
+    { reason: 'before-stage', marks: ['ろ一'] },
+  ]);
 });
