@@ -67,7 +67,7 @@ export const days = {
     done: '{{step}}: done',
     firstDay: {
       do: 'Say the first day on site',
-      why: 'A photo that is dated before it is noticed, and counts as no record.',
+      why: 'A photo that is dated before that day is noticed, and counts as no record.',
     },
     schedule: {
       do: 'Load the schedule',

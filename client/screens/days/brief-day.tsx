@@ -1,10 +1,11 @@
+import { Fragment } from 'react';
 import { Link } from 'react-router';
 import type { BriefDayView } from '#domain/contract/journal-views';
 import { formatList } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { StageStrokes } from '../../parts/stage-strokes.tsx';
 import { useHouse } from '../../shell/use-house.ts';
-import { asideWords, marksWords } from './day-words.ts';
+import { asideWords } from './day-words.ts';
 import { PhotoStrip } from './photo-strip.tsx';
 
 /** One day near at hand: its photos, what they show by stage, what else was done, and by whom. */
@@ -27,9 +28,7 @@ export function BriefDay({ day }: { day: BriefDayView }) {
           {day.shown.map((shown) => (
             <li key={shown.stage}>
               <StageStrokes stage={shown.stage} isDecoration size="large" />
-              <span>
-                <strong>{marksWords(t, lang, shown)}</strong> {t(`common.stage.${shown.stage}`)}
-              </span>
+              <Shown shown={shown} />
             </li>
           ))}
         </ul>
@@ -41,5 +40,24 @@ export function BriefDay({ day }: { day: BriefDayView }) {
         <p className="soft">{t('days.people', { names: formatList(day.people, lang) })}</p>
       ) : null}
     </>
+  );
+}
+
+const COMMA = { en: ',', ja: '、' } as const;
+
+/** No line ends within a mark. */
+function Shown({ shown: { stage, members, marks } }: { shown: BriefDayView['shown'][number] }) {
+  const { t, lang } = useWords();
+  const more = members - marks.length;
+  return (
+    <span>
+      {marks.map((mark, i) => (
+        <Fragment key={mark}>
+          <span className="shown-mark">{i < marks.length - 1 ? `${mark}${COMMA[lang]}` : mark}</span>{' '}
+        </Fragment>
+      ))}
+      {more > 0 ? `${t('coverings.andMore', { count: more })} ` : null}
+      {t(`common.stage.${stage}`)}
+    </span>
   );
 }

@@ -29,12 +29,12 @@ function Step({ step, isNext, house }: { step: FirstStep; isNext: boolean; house
   if (step.isDone) return t('days.first.done', { step: t(`days.first.${step.word}.do`) });
   return (
     <div className="stack">
-      <span>{t(`days.first.${step.word}.why`)}</span>
       <div className="row">
         <LinkButton look={isNext ? 'act' : 'plain'} to={`/houses/${house}/${step.path}`}>
           {t(`days.first.${step.word}.do`)}
         </LinkButton>
       </div>
+      <span>{t(`days.first.${step.word}.why`)}</span>
     </div>
   );
 }
