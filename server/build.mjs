@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readFileSync, readdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { brotliCompressSync, gzipSync } from 'node:zlib';
 import { PlainError, ROOT, assertNode, installMissing, runPlainly } from './install.mjs';
 
 /** Bundle name → source. Packages stay outside; #domain is bundled. */
@@ -53,9 +54,19 @@ export async function buildClient() {
       logLevel: 'warn',
       build: { outDir: folder, emptyOutDir: true },
     });
+    compressFiles(path.join(folder, 'assets'));
     rmSync(path.join(DIST, 'client'), { recursive: true, force: true });
     renameSync(folder, path.join(DIST, 'client'));
   });
+}
+
+/** Once here and as small as can be (brotli's default is its best), rather than at every request. */
+function compressFiles(folder) {
+  for (const name of readdirSync(folder).filter((file) => /\.(js|css)$/.test(file))) {
+    const bytes = readFileSync(path.join(folder, name));
+    writeFileSync(path.join(folder, `${name}.br`), brotliCompressSync(bytes));
+    writeFileSync(path.join(folder, `${name}.gz`), gzipSync(bytes, { level: 9 }));
+  }
 }
 
 /** Runs `make` into a temporary folder; the stamp is written last, so a broken build is never fresh. */

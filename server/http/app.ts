@@ -2,6 +2,7 @@ import express, { type Express } from 'express';
 import helmet from 'helmet';
 import type { Logger } from 'pino';
 import type { Context } from '../services/context.ts';
+import { compressAnswers } from './compress.ts';
 import type { EventHub } from './event-hub.ts';
 import { implement, type Handlers } from './implement.ts';
 import { openApiDocument } from './openapi.ts';
@@ -49,6 +50,7 @@ function api(parts: AppParts): express.Router {
     res.setHeader('cache-control', 'no-store');
     next();
   });
+  router.use(compressAnswers());
   const handlers: Handlers = {
     ...instanceHandlers(parts),
     ...sessionHandlers(context, new SignInGuard(context.now)),

@@ -1,12 +1,15 @@
 import express, { type Router } from 'express';
 import path from 'node:path';
+import { preferCompressed } from './compress.ts';
 
 /** The built client: hashed files for ever, the page itself never from a cache, every other path is the page. */
 export function serveClient(folder: string): Router {
   const router = express.Router();
+  const assets = path.join(folder, 'assets');
   router.use(
     '/assets',
-    express.static(path.join(folder, 'assets'), { immutable: true, maxAge: '1y', fallthrough: false }),
+    preferCompressed(assets),
+    express.static(assets, { immutable: true, maxAge: '1y', fallthrough: false }),
   );
   router.use(express.static(folder, { index: false, maxAge: '1h' }));
   router.get('/{*page}', (req, res, next) => {
