@@ -4,7 +4,7 @@ import { describeInBrowserOverBothDatabases, inOneGo, startApp } from './app.ts'
 import type { Job } from './job/job.ts';
 import { opening } from './job/opening.ts';
 import { reporting } from './job/reporting.ts';
-import { picturing, returning } from './job/returning.ts';
+import { returning } from './job/returning.ts';
 import { tagging } from './job/tagging.ts';
 import { sitePhotos } from './site-photos.ts';
 
@@ -29,5 +29,4 @@ describeInBrowserOverBothDatabases('the job, from the first link to the lost mem
   tagging(job);
   reporting(job);
   returning(job);
-  if (kind === 'embedded') picturing(job);
 });

@@ -2,7 +2,7 @@ import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
 import type { Locator, Page } from 'playwright-core';
 import { ja } from '../../client/i18n/catalogs.ts';
 import type { Words } from '../../client/i18n/words.ts';
-import { LANGUAGES, wordsOf } from '../client/words.ts';
+import { wordsOf } from '../client/words.ts';
 import { describeInBrowser, startApp, type App } from './app.ts';
 import {
   chooseTool,
@@ -28,7 +28,7 @@ import {
   row,
   signIn,
 } from './hands.ts';
-import { houseScreens, openScreen, photograph } from './screens.ts';
+import { openScreen, photograph } from './screens.ts';
 import { damagedPhoto } from './site-photos.ts';
 import { KEEPER, prepareSite, type Site } from './site.ts';
 
@@ -157,28 +157,6 @@ describeInBrowser('on a phone, in Japanese', () => {
     expect(await row(lines, 'い三').innerText()).toContain(t('report.state.on-record'));
     expect(await row(lines, 'い二').innerText()).toContain(t('report.miss.no-photo'));
   });
-
-  it.each([PHONE.viewport, NARROW])(
-    'never scrolls sideways at $width px, in either language',
-    async (viewport) => {
-      await page.setViewportSize(viewport);
-      const wide: string[] = [];
-      const screens = { ...houseScreens(site.things), houses: '/', account: '/account' };
-      for (const lang of LANGUAGES) {
-        await button(page, lang === 'ja' ? '日本語' : 'English').tap();
-        await eventually(() => page.evaluate(() => document.documentElement.lang)).toBe(lang);
-        for (const [name, address] of Object.entries(screens)) {
-          await openScreen(page, address);
-          // Not window.innerWidth: a phone zooms out of a page that is too wide.
-          const over =
-            (await page.evaluate(() => document.scrollingElement?.scrollWidth ?? 9999)) - viewport.width;
-          if (over > 0) wide.push(`${name} in ${lang}: ${over} px`);
-          if (viewport !== NARROW) await photograph(page, `phone-${viewport.width}-${lang}-${name}`);
-        }
-      }
-      expect(wide).toEqual([]);
-    },
-  );
 });
 
 const isWhollySeen = (element: Locator): Promise<boolean> =>

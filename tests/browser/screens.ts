@@ -11,8 +11,14 @@ export async function resultFile(name: string): Promise<string> {
   return path.join(FOLDER, name);
 }
 
+/** The whole screen with its pictures; of a dialog only what is in the window, since its veil ends there. */
 export async function photograph(page: Page, name: string): Promise<void> {
-  await page.screenshot({ path: await resultFile(`${name}.png`), fullPage: true });
+  const isAsking = await page.evaluate(async () => {
+    for (const image of Array.from(document.images)) image.loading = 'eager';
+    await Promise.all(Array.from(document.images, (image) => image.decode().catch(() => undefined)));
+    return document.querySelector('.dialog-veil') !== null;
+  });
+  await page.screenshot({ path: await resultFile(`${name}.png`), fullPage: !isAsking });
 }
 
 export interface HouseThings {

@@ -21,7 +21,7 @@ export const members = {
     name: 'Name',
     place: 'Place',
     track: 'Stages that it passes',
-    trackByKind: 'as its kind does: {{track}}',
+    trackByKind: 'as its kind does',
     note: 'Note',
   },
   wrong: {

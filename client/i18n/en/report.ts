@@ -47,7 +47,7 @@ export const report = {
   record: '{{stage}}, {{when}}',
   openRecord: 'Photo of {{mark}}: {{stage}}, {{when}}',
   openMiss: 'Look at that photo',
-  openMissNamed: 'Look at the photo of {{mark}}',
+  openMissNamed: 'Look at that photo: {{mark}}',
   noTime: 'no date',
   miss: {
     'no-photo': 'no photo shows it',

@@ -23,7 +23,7 @@ export const members = {
     name: '名前',
     place: '場所',
     track: '通る段階',
-    trackByKind: '種類のとおり：{{track}}',
+    trackByKind: '種類のとおり',
     note: '備考',
   },
   wrong: {

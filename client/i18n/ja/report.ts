@@ -45,7 +45,7 @@ export const report = {
   record: '{{stage}}、{{when}}',
   openRecord: '{{mark}} の写真：{{stage}}、{{when}}',
   openMiss: 'その写真を見る',
-  openMissNamed: '{{mark}} の写真を見る',
+  openMissNamed: 'その写真を見る：{{mark}}',
   noTime: '日付なし',
   miss: {
     'no-photo': '写っている写真がない',

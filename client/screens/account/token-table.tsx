@@ -25,18 +25,17 @@ export function TokenTable({ tokens }: { tokens: readonly TokenView[] }) {
   });
   const time = (at: string | null) =>
     at === null ? t('account.tokens.never') : formatInstant(at, HERE, lang);
-  const headings = (['name', 'created', 'used', 'expires', 'action'] as const).map((key) =>
-    t(`account.tokens.${key}`),
-  );
+  const { name, created, used, expires, action } = t('account.tokens', { returnObjects: true });
+  const headings = [name, created, used, expires, action];
   return (
     <>
-      <Table label={t('account.tokens.list')} hideLabel headings={headings}>
+      <Table label={t('account.tokens.list')} hideLabel headings={headings} onPhone="blocks">
         {tokens.map((token) => (
           <tr key={token.id}>
             <th scope="row">{token.name}</th>
-            <td>{time(token.createdAt)}</td>
-            <td>{time(token.lastUsedAt)}</td>
-            <td>{time(token.expiresAt)}</td>
+            <td data-label={created}>{time(token.createdAt)}</td>
+            <td data-label={used}>{time(token.lastUsedAt)}</td>
+            <td data-label={expires}>{time(token.expiresAt)}</td>
             <td>
               <Button
                 look="danger"

@@ -46,7 +46,9 @@ export function CoveringDetails({ covering }: { covering: CoveringView }) {
           }}
         </QueryState>
         <p>
-          <Link to={`/houses/${house}/report`}>{t('coverings.one.inReport')}</Link>
+          <Link className="alone" to={`/houses/${house}/report`}>
+            {t('coverings.one.inReport')}
+          </Link>
         </p>
       </section>
     </>

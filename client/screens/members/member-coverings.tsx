@@ -19,7 +19,9 @@ export function MemberCoverings({ coverings }: { coverings: readonly HidingCover
     <ul className="stack plain-list">
       {coverings.map((covering) => (
         <li key={covering.id}>
-          <Link to={`/houses/${house}/coverings/${covering.id}`}>{covering.name}</Link>
+          <Link className="alone" to={`/houses/${house}/coverings/${covering.id}`}>
+            {covering.name}
+          </Link>
           <p className="soft">
             {t(`common.coveringKind.${covering.kind}`)} · {when(covering)} ·{' '}
             {t('members.history.needs', { stage: t(`common.stage.${covering.least}`) })}

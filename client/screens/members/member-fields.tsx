@@ -20,7 +20,7 @@ export function MemberFields({ draft, onChange }: MemberFieldsProps) {
   const { t, lang } = useWords();
   const byKind = t(`common.track.${trackOf(null, draft.kind)}`);
   const tracks: { value: Track | ''; label: string }[] = [
-    { value: '', label: t('members.fields.trackByKind', { track: byKind }) },
+    { value: '', label: t('members.fields.trackByKind') },
     ...TRACK_NAMES.map((value) => ({ value, label: t(`common.track.${value}`) })),
   ];
   return (
@@ -55,6 +55,7 @@ export function MemberFields({ draft, onChange }: MemberFieldsProps) {
       />
       <Select
         label={t('members.fields.track')}
+        description={draft.track === '' ? byKind : undefined}
         value={draft.track}
         onChange={(track) => onChange({ ...draft, track })}
         choices={tracks}

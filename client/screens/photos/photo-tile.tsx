@@ -21,8 +21,7 @@ export function PhotoTile({ photo, search }: { photo: PhotoView; search: string 
       >
         <TilePicture key={photo.pictures} photo={photo} />
         <span className="photos-tile-words" aria-hidden="true">
-          <span>{when}</span>
-          <span className={tags === 0 ? 'photos-tile-untagged' : undefined}>{said}</span>
+          <span>{when}</span> <span className={tags === 0 ? 'photos-tile-untagged' : undefined}>{said}</span>
         </span>
       </Link>
     </li>

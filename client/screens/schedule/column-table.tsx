@@ -26,7 +26,7 @@ export function ColumnTable({ preview, mapping, onMap }: ColumnTableProps) {
       <h2>{t('schedule.columns.title')}</h2>
       <p className="lead">{t('schedule.columns.lead')}</p>
       {hasMarkColumn(preview) ? null : <Notice tone="problem">{t('schedule.columns.noMark')}</Notice>}
-      <Table label={t('schedule.columns.list')} hideLabel headings={headings}>
+      <Table label={t('schedule.columns.list')} hideLabel headings={headings} onPhone="blocks">
         {preview.columns.map(({ index, header, field }) => {
           const name =
             header.trim() || t('schedule.columns.unnamed', { number: formatNumber(index + 1, lang) });

@@ -1,8 +1,7 @@
 import { expect, it } from 'vitest';
 import { backToPhotos, openOnBench, tagArrived } from '../bench-hands.ts';
-import { button, drawn, eventually, field, goTo, heading, link, signIn } from '../hands.ts';
-import { houseScreens, openScreen, photograph } from '../screens.ts';
-import { COVERING, EMAIL, NOTE, nameOf, type Job } from './job.ts';
+import { button, drawn, eventually, field, goTo, heading, signIn } from '../hands.ts';
+import { EMAIL, NOTE, nameOf, type Job } from './job.ts';
 
 /** What is still there later. */
 export function returning(job: Job): void {
@@ -24,35 +23,4 @@ export function returning(job: Job): void {
     // What the screen was asking for in the moment of signing out is answered with 401, and written down.
     expect(app.complaints(/ 401 /)).toEqual([]);
   });
-}
-
-/** How all of it looks. */
-export function picturing(job: Job): void {
-  it('leaves a picture of every screen, by day and by night', async () => {
-    const { page, t } = job;
-    const things = {
-      house: job.house,
-      mark: 'い三',
-      day: '2002-02-24',
-      photo: await addressEnd(page.getByRole('link', { name: new RegExp(`^${nameOf(job, 'house')}`) })),
-      covering: '',
-    };
-    await goTo(page, t, 'coverings');
-    things.covering = await addressEnd(link(page, COVERING));
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.emulateMedia({ colorScheme });
-      for (const [name, address] of Object.entries({
-        ...houseScreens(things),
-        houses: '/',
-        account: '/account',
-      })) {
-        await openScreen(page, address);
-        await photograph(page, `desktop-${colorScheme}-${name}`);
-      }
-    }
-  });
-}
-
-async function addressEnd(place: { getAttribute(name: string): Promise<string | null> }): Promise<string> {
-  return (await place.getAttribute('href'))?.split('/').at(-1) ?? '';
 }

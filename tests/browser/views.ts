@@ -1,0 +1,212 @@
+import { randomUUID } from 'node:crypto';
+import type { Page } from 'playwright-core';
+import type { CoveringView, HouseView } from '#domain/contract/views';
+import type { Words } from '../../client/i18n/words.ts';
+import { chooseTool, dragBox, markField, pictureDrawn, stageOf } from './bench-hands.ts';
+import { button, chooseFiles, field, link, PASSWORD, tick } from './hands.ts';
+import { houseScreens } from './screens.ts';
+import { damagedPhoto } from './site-photos.ts';
+import { KEEPER, type Site } from './site.ts';
+
+/** A screen, or one moment of it. */
+export interface View {
+  readonly name: string;
+  readonly address: string;
+  /** What brings the moment about, once the screen stands. */
+  readonly enter?: (page: Page, t: Words) => Promise<unknown>;
+  readonly isSignedOut?: boolean;
+}
+
+/** A covering that closed with losses, a person who never came, a house with nothing in it. */
+export interface MoreThings {
+  readonly closed: string;
+  readonly link: string;
+  readonly empty: string;
+}
+
+export async function prepareMore({ client, things }: Site): Promise<MoreThings> {
+  const { id: closed } = await client.post<CoveringView>(`${things.house}/coverings`, {
+    id: randomUUID(),
+    name: 'Loft floor',
+    kind: 'floor',
+    plannedDay: '2026-03-02',
+    hides: ['い一', 'い三'].map((mark) => ({ mark, least: 'raised' })),
+  });
+  await client.post(`/coverings/${closed}/close`, { closedAt: null, note: 'Boards nailed down.' });
+  const person = { email: 'ren@example.org', role: 'carpenter' };
+  const { link } = await client.post<{ link: string }>(`${things.house}/people`, person);
+  const house = { id: randomUUID(), name: 'Tea house', zone: 'Asia/Tokyo' };
+  const { id } = await client.post<HouseView>('/houses', house);
+  await client.post('/tokens', { id: randomUUID(), name: 'photos from the office' });
+  return { closed, link, empty: `/houses/${id}` };
+}
+
+/** Every screen as it opens. */
+export function screensOf({ things }: Site, { closed, link, empty }: MoreThings): View[] {
+  const named = Object.entries({
+    ...houseScreens(things),
+    'covering-closed': `${things.house}/coverings/${closed}`,
+    'not-found-in-house': `${things.house}/nowhere`,
+    'not-found': '/nowhere',
+    houses: '/',
+    account: '/account',
+    'empty-journal': empty,
+    'empty-photos': `${empty}/photos`,
+    'empty-members': `${empty}/members`,
+    'empty-coverings': `${empty}/coverings`,
+    'empty-covering-new': `${empty}/coverings/new`,
+    'empty-report': `${empty}/report`,
+  });
+  return [
+    { name: 'sign-in', address: '/sign-in', isSignedOut: true },
+    { name: 'link', address: `/link/${link}`, isSignedOut: true },
+    { name: 'link-dead', address: '/link/worn-out', isSignedOut: true },
+    ...named.map(([name, address]) => ({ name, address })),
+  ];
+}
+
+/** Moments: dialogs, problems, previews. None of them leaves anything behind but a name for somebody. */
+export function momentsOf({ things, photos }: Site, { closed, link: oneTime }: MoreThings): View[] {
+  const { house, covering, mark } = things;
+  const bench = `${house}/photos/${photos.cranes}`;
+  const member = `${house}/members/${encodeURIComponent(mark)}`;
+  const press = (page: Page, name: string) => button(page, name).first().click();
+  const dialog = (page: Page) => page.locator('[role=dialog], [role=alertdialog]').last().waitFor();
+  return [
+    {
+      name: 'sign-in-refused',
+      address: '/sign-in',
+      isSignedOut: true,
+      enter: async (page, t) => {
+        await field(page, t('account.signIn.email')).fill(KEEPER);
+        await field(page, t('account.signIn.password')).fill(`${PASSWORD}!`);
+        await press(page, t('account.signIn.submit'));
+        await page.getByRole('alert').first().waitFor();
+      },
+    },
+    {
+      name: 'link-problems',
+      address: `/link/${oneTime}`,
+      isSignedOut: true,
+      enter: (page, t) => press(page, t('account.link.submit')),
+    },
+    {
+      name: 'house-new-problems',
+      address: '/',
+      enter: async (page, t) => {
+        await press(page, t('houses.open'));
+        await press(page, t('houses.submit'));
+        await page.getByText(t('houses.missing.name')).waitFor();
+      },
+    },
+    {
+      name: 'photos-refused',
+      address: `${house}/photos`,
+      enter: async (page, t) => {
+        await chooseFiles(page, button(page, t('photos.choose')), [await damagedPhoto()]);
+        await page.getByText(t('photos.queue.tidy'), { exact: true }).waitFor();
+      },
+    },
+    {
+      name: 'bench-drawn',
+      address: bench,
+      enter: async (page, t) => {
+        await pictureDrawn(page, t);
+        await chooseTool(page, t, 'rectangle');
+        await dragBox(page, t, [0.3, 0.3], [0.6, 0.7]);
+        await markField(page, t).fill('柱');
+        await page.getByRole('option').first().waitFor();
+      },
+    },
+    {
+      name: 'bench-withdraw',
+      address: bench,
+      enter: async (page, t) => {
+        await stageOf(page, t).waitFor();
+        await press(page, t('bench.list.withdrawNamed', { mark }));
+        await dialog(page);
+      },
+    },
+    {
+      name: 'member-add-problems',
+      address: `${house}/members`,
+      enter: async (page, t) => {
+        await press(page, t('members.add'));
+        await dialog(page);
+        await button(page.getByRole('dialog'), t('members.add')).click();
+        await page.getByText(t('members.wrong.empty')).waitFor();
+      },
+    },
+    { name: 'member-change', address: member, enter: (page, t) => press(page, t('members.edit')) },
+    { name: 'member-retire', address: member, enter: (page, t) => press(page, t('members.retire')) },
+    {
+      name: 'schedule-preview',
+      address: `${house}/schedule`,
+      enter: async (page, t) => {
+        await chooseFiles(page, button(page, t('schedule.choose')), [PROBLEM_TABLE]);
+        await page.getByRole('heading', { name: t('schedule.outcome.title') }).waitFor();
+      },
+    },
+    {
+      name: 'covering-new-problems',
+      address: `${house}/coverings/new`,
+      enter: async (page, t) => {
+        await press(page, t('coverings.form.save'));
+        await page.getByText(t('coverings.form.needName')).waitFor();
+      },
+    },
+    {
+      name: 'covering-leave',
+      address: `${house}/coverings/new`,
+      enter: async (page, t) => {
+        await field(page, t('coverings.form.name')).fill('North');
+        await link(page, t('common.cancel')).click();
+        await dialog(page);
+      },
+    },
+    {
+      name: 'covering-close',
+      address: `${house}/coverings/${covering}`,
+      enter: async (page, t) => {
+        await press(page, t('coverings.one.close'));
+        await page.getByText(t('coverings.close.earlier'), { exact: true }).click();
+        await button(page.getByRole('dialog'), t('coverings.close.submit')).click();
+        await page.getByText(t('coverings.close.needAgree')).waitFor();
+      },
+    },
+    {
+      name: 'covering-reopen',
+      address: `${house}/coverings/${closed}`,
+      enter: (page, t) => press(page, t('coverings.one.reopen')),
+    },
+    {
+      name: 'report-only-gaps',
+      address: `${house}/report`,
+      enter: (page, t) => tick(page, t('report.onlyGaps')),
+    },
+    {
+      name: 'people-added',
+      address: `${house}/people`,
+      enter: async (page, t) => {
+        await field(page, t('people.email')).fill(`${randomUUID()}@example.org`);
+        await press(page, t('people.submit'));
+        await page.getByRole('textbox', { name: t('people.link') }).waitFor();
+      },
+    },
+  ];
+}
+
+/** Two good rows, one without a mark, one mark twice. */
+const PROBLEM_TABLE = {
+  name: 'frame.csv',
+  mimeType: 'text/csv',
+  buffer: Buffer.from(
+    [
+      '番付,部材,名称,場所,樹種',
+      'い四,柱,隅柱,南の壁,檜',
+      'い一,柱,隅柱（取り替え）,北の壁,檜',
+      ',貫,,,',
+      'い四,柱,,,',
+    ].join('\r\n'),
+  ),
+};
