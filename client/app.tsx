@@ -1,6 +1,7 @@
 import { QueryClientProvider } from '@tanstack/react-query';
 import { createBrowserRouter, type RouteObject } from 'react-router';
 import { RouterProvider } from 'react-router/dom';
+import { fetchEarly } from './api/fetch-early.ts';
 import { createQueryClient } from './api/query-client.ts';
 import { Broken } from './shell/broken.tsx';
 import { Frame } from './shell/frame.tsx';
@@ -125,6 +126,7 @@ const routes: RouteObject[] = [
 ];
 
 const queryClient = createQueryClient();
+void fetchEarly(queryClient, window.location.pathname);
 const router = createBrowserRouter(routes);
 fetchWhenIdle(routes);
 

@@ -1,5 +1,5 @@
 import { useEffect, useSyncExternalStore } from 'react';
-import { useQuery, useQueryClient, type Query, type QueryClient } from '@tanstack/react-query';
+import { queryOptions, useQuery, useQueryClient, type Query, type QueryClient } from '@tanstack/react-query';
 import type { Answer } from '#domain/contract/routes';
 import { call } from './call.ts';
 import { keys } from './keys.ts';
@@ -8,13 +8,15 @@ import { sessionEnd, type SessionState } from './session-end.ts';
 
 type Session = Answer<'readSession'>;
 
+export const sessionQuery = queryOptions({
+  queryKey: keys.session,
+  queryFn: ({ signal, client }) => readSession(client, signal),
+  staleTime: 60_000,
+});
+
 /** Who is signed in; `data.account` is null when nobody is. */
 export function useSession() {
-  return useQuery({
-    queryKey: keys.session,
-    queryFn: ({ signal, client }) => readSession(client, signal),
-    staleTime: 60_000,
-  });
+  return useQuery(sessionQuery);
 }
 
 /**

@@ -6,6 +6,7 @@ import { useSharedSession } from '../api/use-session.ts';
 import { useSending } from '../upload/use-uploads.ts';
 import { useWords } from '../i18n/use-words.ts';
 import { Header } from './header.tsx';
+import { useKeptFocus } from './keep-focus.ts';
 import { SignedOutNotice } from './signed-out-notice.tsx';
 import { UnsentEverywhere } from './unsent-everywhere.tsx';
 
@@ -20,6 +21,7 @@ export function Frame() {
   useSending();
   const main = useRef<HTMLElement>(null);
   const shown = useRef(pathname);
+  useKeptFocus(main);
   useEffect(() => {
     if (shown.current === pathname) return;
     shown.current = pathname;

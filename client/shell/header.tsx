@@ -1,7 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { Link, useMatch } from 'react-router';
-import { call } from '../api/call.ts';
-import { keys } from '../api/keys.ts';
+import { houseQuery } from '../api/house-query.ts';
 import { useSession } from '../api/use-session.ts';
 import { useWords } from '../i18n/use-words.ts';
 import { LanguageSwitch } from './language-switch.tsx';
@@ -40,11 +39,7 @@ export function Header() {
 
 function HouseName() {
   const house = useMatch('/houses/:house/*')?.params.house;
-  const query = useQuery({
-    queryKey: keys.house(house ?? ''),
-    queryFn: ({ signal }) => call('readHouse', { params: { house: house ?? '' }, signal }),
-    enabled: house !== undefined,
-  });
+  const query = useQuery({ ...houseQuery(house ?? ''), enabled: house !== undefined });
   if (house === undefined || !query.data) return null;
   return (
     <Link className="header-house" to={`/houses/${house}`}>

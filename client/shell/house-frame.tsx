@@ -1,7 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
 import { Outlet, useParams } from 'react-router';
-import { ProblemError, call } from '../api/call.ts';
-import { keys } from '../api/keys.ts';
+import { ProblemError } from '../api/call.ts';
+import { houseQuery } from '../api/house-query.ts';
 import { useHouseEvents } from '../api/use-house-events.ts';
 import { QueryState } from '../parts/query-state.tsx';
 import { HouseNav } from './house-nav.tsx';
@@ -12,10 +12,7 @@ import { HouseContext } from './use-house.ts';
 /** Everything inside one house: loads it, keeps it fresh, and shows the way between its parts. */
 export function HouseFrame() {
   const { house = '' } = useParams();
-  const query = useQuery({
-    queryKey: keys.house(house),
-    queryFn: ({ signal }) => call('readHouse', { params: { house }, signal }),
-  });
+  const query = useQuery(houseQuery(house));
   if (query.error instanceof ProblemError && query.error.problem.code === 'not-found') return <NotFound />;
   return (
     <QueryState query={query}>

@@ -5,6 +5,7 @@ import { wordsOf } from '../client/words.ts';
 import { describeInBrowser, DESKTOP, startApp, type App } from './app.ts';
 import { violations } from './checks/axe.ts';
 import { hiddenFocus } from './checks/focus.ts';
+import { wrongLineStarts } from './checks/line-starts.ts';
 import { nameless } from './checks/names.ts';
 import { spilt } from './checks/overflow.ts';
 import { smallTargets } from './checks/targets.ts';
@@ -17,7 +18,7 @@ const PHONE = { width: 390, height: 844 };
 const NARROW = { width: 320, height: 693 };
 const touch = { viewport: PHONE, deviceScaleFactor: 2, hasTouch: true, isMobile: true };
 
-type Check = (page: Page, name: string) => Promise<string[]>;
+type Check = (page: Page, view: View) => Promise<string[]>;
 
 describeInBrowser('every screen', () => {
   let app: App;
@@ -45,11 +46,14 @@ describeInBrowser('every screen', () => {
     await known.goto('/');
     await signIn(known, t, KEEPER);
     const found: string[] = [];
-    for (const { name, address, enter, isSignedOut } of views) {
+    for (const view of views) {
+      const { name, address, enter, isSignedOut } = view;
       const page = isSignedOut ? stranger : known;
       await openScreen(page, address);
-      await enter?.(page, t);
-      found.push(...(await check(page, name)).map((fault) => `${name}, ${lang}: ${fault}`));
+      // One moment that cannot be brought about hides nothing of the others.
+      const stuck = await enter?.(page, t).then(() => null, String);
+      const faults = stuck ? [stuck] : await check(page, view);
+      found.push(...faults.map((fault) => `${name}, ${lang}: ${fault}`));
     }
     await known.context().close();
     await stranger.context().close();
@@ -57,9 +61,9 @@ describeInBrowser('every screen', () => {
   }
 
   it('passes axe in English by day and by night, and shows where the focus is', async () => {
-    const check: Check = async (page, name) => {
+    const check: Check = async (page, { name, enter }) => {
       await photograph(page, `desktop-light-${name}`);
-      await print(page, name);
+      if (!enter) await print(page, name);
       const found = [...(await violations(page, 'light')), ...(await nameless(page))];
       await page.emulateMedia({ colorScheme: 'dark' });
       await photograph(page, `desktop-dark-${name}`);
@@ -71,7 +75,7 @@ describeInBrowser('every screen', () => {
   });
 
   it('passes axe on a phone in Japanese by day and by night, with room for a thumb', async () => {
-    const check: Check = async (page, name) => {
+    const check: Check = async (page, { name }) => {
       await photograph(page, `phone-390-ja-${name}`);
       const found = [...(await violations(page, 'light')), ...(await nameless(page))];
       found.push(...(await smallTargets(page)));
@@ -98,7 +102,8 @@ async function spiltOnPhones(page: Page): Promise<string[]> {
   const found: string[] = [];
   for (const viewport of [PHONE, NARROW]) {
     await page.setViewportSize(viewport);
-    found.push(...(await spilt(page)).map((fault) => `at ${viewport.width} px: ${fault}`));
+    const faults = [...(await spilt(page)), ...(await wrongLineStarts(page))];
+    found.push(...faults.map((fault) => `at ${viewport.width} px: ${fault}`));
   }
   await page.setViewportSize(PHONE);
   return found;
