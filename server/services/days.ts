@@ -10,7 +10,7 @@ export async function readDay(context: Context, house: string, day: string): Pro
   const { read } = context.store;
   const zone = await read.zone(house);
   const { from, to } = spanOfDay(day, zone);
-  const { photos } = await read.photos(house, { day, limit: ALL });
+  const { photos } = await read.photos(house, { day }, { limit: ALL });
   return {
     day,
     photos,

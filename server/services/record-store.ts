@@ -14,6 +14,7 @@ import type {
   StatementEvent,
   TagView,
 } from '#domain/contract/views';
+import type { Stage } from '#domain/frame/stage';
 import type { Entry, Statement } from '#domain/ledger/statements';
 import type { StandingTag } from '#domain/record/requirement';
 
@@ -22,14 +23,29 @@ import type { StandingTag } from '#domain/record/requirement';
 /** `newest-day`: the last day first, each day in order of capture. */
 export type PhotoOrder = 'capture' | 'newest-day';
 
+/** Which photos; whatever is given must hold. `by` is the id of whoever added them. */
 export interface PhotoFilter {
-  readonly order?: PhotoOrder;
   readonly dated?: boolean | undefined;
   readonly day?: string | undefined;
   readonly mark?: string | undefined;
+  readonly stage?: Stage | undefined;
+  readonly by?: string | undefined;
   readonly untagged?: boolean;
+}
+
+/** Which of those that fit: from behind `after`, without the first `offset`. */
+export interface PhotoWindow {
+  readonly order?: PhotoOrder;
   readonly after?: string | undefined;
+  readonly offset?: number;
   readonly limit: number;
+}
+
+/** How many photos each day has, the newest day first, and where in it one of them stands. */
+export interface PhotoCounts {
+  readonly days: { day: string; photos: number }[];
+  readonly undated: number;
+  readonly place: { day: string | null; position: number } | null;
 }
 
 export interface PhotoPage {
@@ -77,7 +93,11 @@ export interface RecordReader {
 
   photo(photo: string): Promise<PhotoView | undefined>;
   photoByContent(house: string, sha256: string): Promise<PhotoView | undefined>;
-  photos(house: string, filter: PhotoFilter): Promise<PhotoPage>;
+  photos(house: string, filter: PhotoFilter, window: PhotoWindow): Promise<PhotoPage>;
+  photoCounts(house: string, filter: PhotoFilter, place?: string): Promise<PhotoCounts>;
+  photoOrder(house: string, filter: PhotoFilter): Promise<string[]>;
+  /** Whoever has added photos, under the name that the latest of them gives. */
+  adders(house: string): Promise<(Person & { photos: number })[]>;
   photosWithoutPictures(): Promise<string[]>;
   photoFile(
     photo: string,

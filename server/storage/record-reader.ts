@@ -15,13 +15,8 @@ import { readHouseState, readStatementsFrom } from './queries/changes.ts';
 import { readDaysBefore, readNotesAfter, readWaiting } from './queries/journal.ts';
 import { readEntries, readEntriesAbout, readEntriesBetween, readLedgerState } from './queries/ledger.ts';
 import { isReferredTo, readMembers, readSchedule } from './queries/members.ts';
-import {
-  readPhoto,
-  readPhotoByContent,
-  readPhotoFile,
-  readPhotos,
-  readPhotosWithoutPictures,
-} from './queries/photos.ts';
+import { readAdders, readPhotoCounts, readPhotoOrder, readPhotos } from './queries/photo-list.ts';
+import { readPhoto, readPhotoByContent, readPhotoFile, readPhotosWithoutPictures } from './queries/photos.ts';
 import { readReportMaterial, readSightings, readTag, readTagsOn } from './queries/tags.ts';
 
 /** The queries, by noun, over a connection or over an open transaction. */
@@ -40,7 +35,10 @@ export function recordReader(db: Db): RecordReader {
     isReferredTo: (house, mark) => isReferredTo(db, house, mark),
     photo: (photo) => readPhoto(db, photo),
     photoByContent: (house, sha256) => readPhotoByContent(db, house, sha256),
-    photos: (house, filter) => readPhotos(db, house, filter),
+    photos: (house, filter, window) => readPhotos(db, house, filter, window),
+    photoCounts: (house, filter, place) => readPhotoCounts(db, house, filter, place),
+    photoOrder: (house, filter) => readPhotoOrder(db, house, filter),
+    adders: (house) => readAdders(db, house),
     photosWithoutPictures: () => readPhotosWithoutPictures(db),
     photoFile: (photo) => readPhotoFile(db, photo),
     tag: (tag) => readTag(db, tag),

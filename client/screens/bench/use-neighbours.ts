@@ -1,11 +1,9 @@
 import { useEffect, useRef } from 'react';
 import { useQuery } from '@tanstack/react-query';
-import type { Answer } from '#domain/contract/routes';
 import { call } from '../../api/call.ts';
 import type { PhotoFilter } from '../photos/photo-filter.ts';
 import { neighboursIn, type Neighbours } from './neighbours.ts';
 
-const PAGE = 1000;
 const KEPT_MS = 10 * 60_000;
 
 /**
@@ -18,7 +16,8 @@ export function useNeighbours(house: string, photo: string, filter: PhotoFilter)
     queryKey: ['photo-order', house, filter],
     staleTime: KEPT_MS,
     gcTime: KEPT_MS,
-    queryFn: ({ signal }) => readOrder(house, filter, signal),
+    queryFn: async ({ signal }) =>
+      (await call('orderPhotos', { params: { house }, query: filter, signal })).photos,
   });
   const found = order.data ? neighboursIn(order.data, photo) : null;
   useAskedAgainFor(photo, order.data !== undefined && found === null, order.refetch);
@@ -33,19 +32,4 @@ function useAskedAgainFor(photo: string, isLacking: boolean, ask: () => Promise<
     asked.current = photo;
     void ask();
   }, [photo, isLacking, ask]);
-}
-
-async function readOrder(house: string, filter: PhotoFilter, signal: AbortSignal): Promise<string[]> {
-  const ids: string[] = [];
-  let after: string | null = null;
-  do {
-    const page: Answer<'listPhotos'> = await call('listPhotos', {
-      params: { house },
-      query: { ...filter, limit: PAGE, ...(after === null ? {} : { after }) },
-      signal,
-    });
-    ids.push(...page.photos.map(({ id }) => id));
-    after = page.next;
-  } while (after !== null);
-  return ids;
 }

@@ -1,11 +1,13 @@
 import type { Response } from 'express';
 import type { Logger } from 'pino';
+import type { Query } from '#domain/contract/routes';
 import { parseMark } from '#domain/frame/mark';
 import type { MediaType } from '#domain/contract/shapes';
 import type { Context } from '../../services/context.ts';
 import { cropPhoto } from '../../services/crop-photo.ts';
 import { Failure } from '../../services/failure.ts';
 import { makePicturesAgain } from '../../services/make-pictures.ts';
+import type { PhotoFilter } from '../../services/record-store.ts';
 import { placeTag, supersedeTag, withdrawTag } from '../../services/tags.ts';
 import type { Handlers } from '../implement.ts';
 import { receivePhotos } from '../upload.ts';
@@ -26,13 +28,10 @@ export function photoHandlers(context: Context, log: Logger, wakeJobs: () => voi
       wakeJobs();
       return { results };
     },
-    listPhotos: ({ house, query }) =>
-      read.photos(house, {
-        ...query,
-        mark: query.mark === undefined ? undefined : normalMark(query.mark),
-        untagged: query.untagged === '1',
-        dated: query.dated === undefined ? undefined : query.dated === '1',
-      }),
+    listPhotos: ({ house, query }) => read.photos(house, filterOf(query), query),
+    countPhotos: ({ house, query }) => read.photoCounts(house, filterOf(query), query.place),
+    orderPhotos: async ({ house, query }) => ({ photos: await read.photoOrder(house, filterOf(query)) }),
+    listAdders: async ({ house }) => ({ people: await read.adders(house) }),
     readPhoto: async ({ params }) => ({
       ...(await required(read.photo(params.photo))),
       allTags: await read.tagsOn(params.photo),
@@ -98,6 +97,19 @@ async function required<T>(reading: Promise<T | undefined>): Promise<T> {
   const value = await reading;
   if (value === undefined) throw new Failure('not-found', { what: 'photo' });
   return value;
+}
+
+/** The filter as the query says it. */
+function filterOf(query: Query<'orderPhotos'>): PhotoFilter {
+  const { day, mark, stage, by, dated, untagged } = query;
+  return {
+    day,
+    stage,
+    by,
+    mark: mark === undefined ? undefined : normalMark(mark),
+    untagged: untagged === '1',
+    dated: dated === undefined ? undefined : dated === '1',
+  };
 }
 
 function normalMark(text: string): string {

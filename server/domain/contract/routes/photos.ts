@@ -1,9 +1,24 @@
 import { z } from 'zod';
-import { Day, Id, Sha256, TagFacts } from '../shapes.ts';
+import { Day, Id, PersonShape, Sha256, StageShape, TagFacts } from '../shapes.ts';
 import { PhotoDetailView, PhotoView, TagView, UploadOutcome } from '../views.ts';
 import { route, type Route } from './route.ts';
 
-const flag = z.enum(['0', '1']).default('0');
+/** Which photos of a house; whatever is given must hold. */
+const FILTER = {
+  dated: z
+    .enum(['0', '1'])
+    .optional()
+    .meta({ description: 'Only photos with (1) or without (0) a capture time.' }),
+  day: Day.optional(),
+  mark: z
+    .string()
+    .max(400)
+    .optional()
+    .meta({ description: 'With a standing tag of this mark; together with stage, one tag of both.' }),
+  stage: StageShape.optional().meta({ description: 'With a standing tag at this stage.' }),
+  by: z.string().max(200).optional().meta({ description: 'Added by the person with this id.' }),
+  untagged: z.enum(['0', '1']).default('0').meta({ description: '1: without a standing tag.' }),
+};
 
 /** Photos and the tags on them. */
 export const PHOTO_ROUTES = {
@@ -34,18 +49,51 @@ export const PHOTO_ROUTES = {
       order: z.enum(['capture', 'newest-day']).default('capture').meta({
         description: 'newest-day: the last day first, each day in order of capture.',
       }),
-      dated: z
-        .enum(['0', '1'])
-        .optional()
-        .meta({ description: 'Only photos with (1) or without (0) a capture time.' }),
-      day: Day.optional(),
-      mark: z.string().max(400).optional(),
-      untagged: flag,
-      after: Id.optional(),
+      ...FILTER,
+      after: Id.optional().meta({ description: 'The last photo of the page before.' }),
+      offset: z.coerce.number().int().min(0).default(0).meta({
+        description: 'How many to pass over. Within a day it names the same photos while other days grow.',
+      }),
       limit: z.coerce.number().int().min(1).max(1000).default(200),
     }),
     status: 200,
     answer: z.object({ photos: z.array(PhotoView), total: z.int(), next: Id.nullable() }),
+  }),
+  countPhotos: route({
+    method: 'GET',
+    path: '/houses/{house}/photo-days',
+    summary: 'How many photos each day has, the newest first: the shape of the list without the list.',
+    access: 'house',
+    query: z.object({
+      ...FILTER,
+      place: Id.optional().meta({ description: 'A photo whose place in the list is wanted.' }),
+    }),
+    status: 200,
+    answer: z.object({
+      days: z.array(z.object({ day: Day, photos: z.int() })),
+      undated: z.int(),
+      place: z
+        .object({ day: Day.nullable(), position: z.int().meta({ description: 'Within its day, from 0.' }) })
+        .nullable()
+        .meta({ description: 'null: not asked for, or not in the list.' }),
+    }),
+  }),
+  orderPhotos: route({
+    method: 'GET',
+    path: '/houses/{house}/photo-order',
+    summary: 'The ids of all photos in order of capture, undated ones last.',
+    access: 'house',
+    query: z.object(FILTER),
+    status: 200,
+    answer: z.object({ photos: z.array(Id) }),
+  }),
+  listAdders: route({
+    method: 'GET',
+    path: '/houses/{house}/photo-people',
+    summary: 'Who has added photos, also those who have left the house since.',
+    access: 'house',
+    status: 200,
+    answer: z.object({ people: z.array(PersonShape.extend({ photos: z.int() })) }),
   }),
   readPhoto: route({
     method: 'GET',
