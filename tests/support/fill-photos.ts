@@ -35,7 +35,7 @@ const FILLS = [
   `insert into picture (photo_id, state) select (p ->> 'id')::uuid, 'ready'
    from jsonb_array_elements($2::jsonb -> 'photos') as p where $1::uuid is not null`,
   `insert into tag (id, house_id, photo_id, mark, stage, region, note, said_at, state)
-   select gen_random_uuid(), $1, photo, mark, stage, '{}', '', now(), state
+   select gen_random_uuid(), $1, photo, mark, stage, '{"shape": "rectangle", "x": 0.2, "y": 0.2, "w": 0.3, "h": 0.3}', '', now(), state
    from jsonb_to_recordset($2::jsonb -> 'tags') as t(photo uuid, mark text, stage text, state text)`,
 ];
 

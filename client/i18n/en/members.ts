@@ -10,7 +10,6 @@ export const members = {
   shown_one: '{{count, number}} member shown',
   shown_other: '{{count, number}} members shown',
   noMatch: 'No member fits. Use fewer words, or show all.',
-  more: 'Show more',
   list: 'Members',
   retired: 'retired',
   fields: {

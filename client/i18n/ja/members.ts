@@ -12,7 +12,6 @@ export const members = {
   filter: { standing: 'すべて', bare: '記録なし', retired: '除外済み' },
   shown_other: '{{count, number}}本を表示',
   noMatch: '当てはまる部材がありません。言葉を減らすか、すべて表示してください。',
-  more: '続きを表示',
   list: '部材の一覧',
   retired: '除外済み',
   fields: {

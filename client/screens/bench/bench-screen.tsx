@@ -24,7 +24,9 @@ export function BenchScreen() {
   return (
     <Page
       title={t('bench.title', { file: query.data?.fileName ?? '' })}
-      breadcrumb={[{ to: `/houses/${house}/photos${filterAddress(filter)}`, label: t('common.nav.photos') }]}
+      breadcrumb={[
+        { to: `/houses/${house}/photos${filterAddress(filter, photo)}`, label: t('common.nav.photos') },
+      ]}
       actions={<PhotoTurner house={house} photo={photo} filter={filter} />}
     >
       <QueryState query={query}>

@@ -1,24 +1,36 @@
-import { useDeferredValue, useMemo, useState } from 'react';
-import type { MemberView } from '#domain/contract/views';
+import { useEffect, useMemo, useState } from 'react';
+import { useSearchParams } from 'react-router';
+import { searchMembers, type MemberIndex } from '../../finding/member-index.ts';
 import { useWords } from '../../i18n/use-words.ts';
-import { Button } from '../../parts/button.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
 import { Field } from '../../parts/field.tsx';
 import { RadioChoice } from '../../parts/radio-choice.tsx';
+import { MEMBER_FILTERS, belongs, listAddress, readListPlace } from './list-address.ts';
 import { MemberList } from './member-list.tsx';
-import { MEMBER_FILTERS, findMembers, searchable, type MemberFilter } from './member-search.ts';
 
-/** Rows drawn at a time: a large house has thousands. */
-const STEP = 200;
+/** Some browsers refuse an address that changes at each key. */
+const PAUSE_MS = 300;
 
-export function MemberFinder({ members }: { members: readonly MemberView[] }) {
+export function MemberFinder({ index }: { index: MemberIndex }) {
   const { t } = useWords();
-  const [typed, setTyped] = useState('');
-  const [filter, setFilter] = useState<MemberFilter>('standing');
-  const [drawn, setDrawn] = useState(STEP);
-  const words = useDeferredValue(typed);
-  const all = useMemo(() => searchable(members), [members]);
-  const found = useMemo(() => findMembers(all, words, filter), [all, words, filter]);
+  const [search, setSearch] = useSearchParams();
+  const [start] = useState(() => readListPlace(search));
+  const [words, setWords] = useState(start.words);
+  const [filter, setFilter] = useState(start.filter);
+  const found = useMemo(
+    () => searchMembers(index, words).filter((member) => belongs(member, filter)),
+    [index, words, filter],
+  );
+  const address = listAddress({ words, filter });
+  const isChanged = address !== listAddress({ words: start.words, filter: start.filter });
+  const [wasChanged, setWasChanged] = useState(false);
+  if (isChanged && !wasChanged) setWasChanged(true);
+  useEffect(() => {
+    if (!wasChanged) return;
+    const write = () => setSearch(address, { replace: true, preventScrollReset: true });
+    const pause = setTimeout(write, PAUSE_MS);
+    return () => clearTimeout(pause);
+  }, [address, wasChanged, setSearch]);
   return (
     <>
       <div className="member-finder" role="search">
@@ -26,8 +38,8 @@ export function MemberFinder({ members }: { members: readonly MemberView[] }) {
           label={t('members.search')}
           type="search"
           autoComplete="off"
-          value={typed}
-          onChange={setTyped}
+          value={words}
+          onChange={setWords}
         />
         <RadioChoice
           label={t('members.show')}
@@ -42,13 +54,8 @@ export function MemberFinder({ members }: { members: readonly MemberView[] }) {
       {found.length === 0 ? (
         <EmptyState title={t('members.noMatch')} />
       ) : (
-        <MemberList members={found.slice(0, drawn)} />
+        <MemberList members={found} place={{ words, filter }} at={wasChanged ? null : start.at} />
       )}
-      {found.length > drawn ? (
-        <div className="row">
-          <Button onPress={() => setDrawn(drawn + STEP)}>{t('members.more')}</Button>
-        </div>
-      ) : null}
     </>
   );
 }

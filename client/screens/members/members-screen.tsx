@@ -7,6 +7,7 @@ import { Button, LinkButton } from '../../parts/button.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
 import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
+import { useMembers } from '../../finding/use-members.ts';
 import { useHouse } from '../../shell/use-house.ts';
 import { AddMember } from './add-member.tsx';
 import { MemberFinder } from './member-finder.tsx';
@@ -20,6 +21,7 @@ export function MembersScreen() {
     queryKey: keys.members(house),
     queryFn: ({ signal }) => call('listMembers', { params: { house }, signal }),
   });
+  const { index } = useMembers(house);
   const isEmpty = query.data?.members.length === 0;
   const ways = (
     <>
@@ -39,7 +41,7 @@ export function MembersScreen() {
                 {t('members.noneText')}
               </EmptyState>
             ) : (
-              <MemberFinder members={members} />
+              <MemberFinder index={index} />
             )}
             <AddMember
               isOpen={isAdding}

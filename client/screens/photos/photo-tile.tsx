@@ -1,51 +1,99 @@
-import { useState } from 'react';
-import { Link } from 'react-router';
+import { memo, useState, type MouseEvent, type ReactNode } from 'react';
+import { useHref, useLinkClickHandler } from 'react-router';
 import type { PhotoView } from '#domain/contract/views';
 import { addressOf } from '../../api/address.ts';
 import { formatTime } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
+import type { Slot } from './wall-layout.ts';
+
+export interface PhotoTileProps {
+  /** Undefined until it is known which photo stands here. */
+  photo: PhotoView | undefined;
+  day: string | null;
+  position: number;
+  /** How many the day has. */
+  total: number;
+  left: number;
+  top: number;
+  width: number;
+  height: number;
+  search: string;
+  isRushing: boolean;
+  onLeave: (photo: string, slot: Slot) => void;
+}
 
 /** A small picture that leads to the bench; says when it was taken and whether anything was said about it. */
-export function PhotoTile({ photo, search }: { photo: PhotoView; search: string }) {
+export const PhotoTile = memo(function PhotoTile(props: PhotoTileProps) {
+  const { photo, position, total, left, top, width, height, isRushing } = props;
   const { t, lang } = useWords();
-  const { id: house, zone } = useHouse();
+  const { zone } = useHouse();
+  const place = { style: { left, top, width, height }, 'aria-setsize': total, 'aria-posinset': position + 1 };
+  if (!photo)
+    return (
+      <li className="photos-tile" {...place}>
+        <TileLink {...props} label={t('photos.list.loading')} />
+      </li>
+    );
   const { capture, fileName: file, tags } = photo;
   const when = capture.state === 'dated' ? formatTime(capture.instant, zone, lang) : t('photos.list.noTime');
   const said = tags === 0 ? t('photos.list.untagged') : t('common.count.tags', { count: tags });
   return (
-    <li className="photos-tile" style={{ aspectRatio: ratio(photo) }}>
-      <Link
-        to={`/houses/${house}/photos/${photo.id}${search}`}
-        aria-label={t('photos.list.openPhoto', { file, when, tags: said })}
-      >
-        <TilePicture key={photo.pictures} photo={photo} />
+    <li className={photo.height > photo.width ? 'photos-tile photos-tile-upright' : 'photos-tile'} {...place}>
+      <TileLink {...props} label={t('photos.list.openPhoto', { file, when, tags: said })}>
+        <TilePicture key={`${photo.id} ${photo.pictures}`} photo={photo} isRushing={isRushing} />
         <span className="photos-tile-words" aria-hidden="true">
           <span>{when}</span> <span className={tags === 0 ? 'photos-tile-untagged' : undefined}>{said}</span>
         </span>
-      </Link>
+      </TileLink>
     </li>
+  );
+});
+
+/** One element before and after it is known which photo it leads to, so that the focus on it stays. */
+function TileLink(props: PhotoTileProps & { label: string; children?: ReactNode }) {
+  const { photo, day, position, search, onLeave, label, children } = props;
+  const { id: house } = useHouse();
+  const to = photo ? `/houses/${house}/photos/${photo.id}${search}` : '.';
+  const href = useHref(to);
+  const go = useLinkClickHandler<HTMLAnchorElement>(to);
+  const click = (event: MouseEvent<HTMLAnchorElement>) => {
+    if (!photo) return;
+    onLeave(photo.id, { day, position });
+    go(event);
+  };
+  return (
+    <a
+      href={photo ? href : undefined}
+      role="link"
+      tabIndex={0}
+      aria-disabled={photo ? undefined : true}
+      aria-label={label}
+      data-day={day ?? ''}
+      data-position={position}
+      onClick={click}
+    >
+      {children}
+    </a>
   );
 }
 
-/** Very long panoramas and scans are shown cut. */
-function ratio({ width, height }: PhotoView): number {
-  return Math.min(2.2, Math.max(0.6, width / height));
-}
-
-function TilePicture({ photo }: { photo: PhotoView }) {
+function TilePicture({ photo, isRushing }: { photo: PhotoView; isRushing: boolean }) {
   const { t } = useWords();
   const [isMissing, setIsMissing] = useState(false);
+  // What rushes past is not fetched; what was once, stays.
+  const [isWanted, setIsWanted] = useState(!isRushing);
+  if (!isRushing && !isWanted) setIsWanted(true);
   if (isMissing) return <span className="photos-tile-empty">{t('photos.picture.missing')}</span>;
   if (photo.pictures === 'pending' || photo.pictures === 'unreadable') {
     return <span className="photos-tile-empty">{t(`photos.picture.${photo.pictures}`)}</span>;
   }
+  if (!isWanted) return null;
   return (
     <>
       <img
         src={addressOf('photoThumb', { photo: photo.id })}
         alt=""
-        loading="lazy"
         decoding="async"
         onError={() => setIsMissing(true)}
       />

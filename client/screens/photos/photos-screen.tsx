@@ -5,7 +5,7 @@ import { useHouse } from '../../shell/use-house.ts';
 import { AddPhotos } from './add-photos.tsx';
 import { FilterBar } from './filter-bar.tsx';
 import { OthersNotice } from './others-notice.tsx';
-import { filterAddress, readFilter } from './photo-filter.ts';
+import { AT, filterAddress, readFilter } from './photo-filter.ts';
 import { PhotoList } from './photo-list.tsx';
 import { UploadList } from './upload-list.tsx';
 import './photos.css';
@@ -13,21 +13,21 @@ import './photos.css';
 /** All photos of the house: bringing them in, and finding them again. */
 export function PhotosScreen() {
   const { t } = useWords();
-  const { id: house } = useHouse();
+  const { id: house, counts } = useHouse();
   const [search, setSearch] = useSearchParams();
   const filter = readFilter(search);
   return (
-    <Page title={t('photos.title')} lead={t('photos.lead')}>
+    // Where there are photos already, the room is theirs.
+    <Page title={t('photos.title')} lead={counts.photos === 0 ? t('photos.lead') : null}>
       <OthersNotice house={house} />
       <AddPhotos house={house} />
       <UploadList house={house} />
       <FilterBar
-        key={filter.mark ?? ''}
         house={house}
         filter={filter}
-        onChange={(next) => setSearch(filterAddress(next), { replace: true })}
+        onChange={(next) => setSearch(filterAddress(next), { replace: true, preventScrollReset: true })}
       />
-      <PhotoList house={house} filter={filter} />
+      <PhotoList house={house} filter={filter} at={search.get(AT)} />
     </Page>
   );
 }

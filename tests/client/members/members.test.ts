@@ -8,7 +8,8 @@ import {
   memberDraft,
   readNewMark,
 } from '../../../client/screens/members/member-draft.ts';
-import { findMembers, searchable } from '../../../client/screens/members/member-search.ts';
+import { indexMembers, searchMembers } from '../../../client/finding/member-index.ts';
+import { belongs, listAddress, readListPlace } from '../../../client/screens/members/list-address.ts';
 import { stageIntervalWords } from '../../../client/screens/members/stage-interval-words.ts';
 import { wordsOf } from '../words.ts';
 
@@ -33,13 +34,15 @@ const member = (mark: string, more: Partial<MemberView> = {}): MemberView => {
 };
 
 describe('finding members', () => {
-  const all = searchable([
+  const all = indexMembers([
     member('い十'),
     member('い三', { kind: '貫', place: 'い通り', stage: 'pegged' }),
     member('は一', { name: 'だいこく', retired: true }),
   ]);
-  const marks = (...args: [string, 'standing' | 'bare' | 'retired']) =>
-    findMembers(all, ...args).map(({ mark }) => mark as string);
+  const marks = (words: string, filter: 'standing' | 'bare' | 'retired') =>
+    searchMembers(all, words)
+      .filter((found) => belongs(found, filter))
+      .map(({ mark }) => mark as string);
   test('in the order of the marks, not of their signs', () =>
     expect(marks('', 'standing')).toEqual(['い三', 'い十']));
   test('by any name of the kind', () => expect(marks('tie rail', 'standing')).toEqual(['い三']));
@@ -48,6 +51,18 @@ describe('finding members', () => {
   test('without a record', () => expect(marks('', 'bare')).toEqual(['い十']));
   test('retired', () => expect(marks('ダイコク', 'retired')).toEqual(['は一']));
   test('nothing', () => expect(marks('梁', 'standing')).toEqual([]));
+});
+
+describe('the address of the list of members', () => {
+  const read = (address: string) => readListPlace(new URLSearchParams(address));
+  test('says what was typed, what is shown and from which member one comes back', () => {
+    const place = { words: 'い 貫 &', filter: 'bare', at: 'い三' } as const;
+    expect(read(listAddress(place))).toEqual(place);
+  });
+  test('says nothing where nothing was asked, and believes nothing that it does not know', () => {
+    expect(listAddress({ words: ' ', filter: 'standing' })).toBe('');
+    expect(read('?show=painted')).toEqual({ words: '', filter: 'standing', at: null });
+  });
 });
 
 describe('the form of a member', () => {
