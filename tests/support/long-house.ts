@@ -23,7 +23,7 @@ export interface LongHouse {
   readonly members: number;
 }
 
-/** Photos of five months of work in Japan, most of the days many, one in two hundred without a date. */
+/** The first members of the schedule are on many photos, the last on hardly any. Photos of five months of work in Japan, most of the days many, one in two hundred without a date. */
 export function longHousePhotos(house: string, { photos, members }: LongHouse): FilledPhoto[] {
   const chance = seeded(20_260_301);
   return Array.from({ length: photos }, (_, i) => {
@@ -34,7 +34,7 @@ export function longHousePhotos(house: string, { photos, members }: LongHouse): 
     // The site lies nine hours east, so the wall time of these instants is theirs as written, less nine hours.
     const instant = new Date(at.getTime() - 9 * 3_600_000).toISOString();
     const tag = () => ({
-      mark: markOf(Math.floor(chance() * members)),
+      mark: markOf(Math.floor(chance() ** 3 * members)),
       stage: oneOf(chance, STAGES),
       state: 'standing' as const,
     });

@@ -79,15 +79,13 @@ function TileLink(props: PhotoTileProps & { label: string; children?: ReactNode 
 }
 
 function TilePicture({ photo, isRushing }: { photo: PhotoView; isRushing: boolean }) {
-  const { t } = useWords();
   const [isMissing, setIsMissing] = useState(false);
   // What rushes past is not fetched; what was once, stays.
   const [isWanted, setIsWanted] = useState(!isRushing);
   if (!isRushing && !isWanted) setIsWanted(true);
-  if (isMissing) return <span className="photos-tile-empty">{t('photos.picture.missing')}</span>;
-  if (photo.pictures === 'pending' || photo.pictures === 'unreadable') {
-    return <span className="photos-tile-empty">{t(`photos.picture.${photo.pictures}`)}</span>;
-  }
+  if (isMissing) return <PictureState state="missing" />;
+  if (photo.pictures === 'pending' || photo.pictures === 'unreadable')
+    return <PictureState state={photo.pictures} />;
   if (!isWanted) return null;
   return (
     <>
@@ -97,9 +95,14 @@ function TilePicture({ photo, isRushing }: { photo: PhotoView; isRushing: boolea
         decoding="async"
         onError={() => setIsMissing(true)}
       />
-      {photo.pictures === 'damaged' ? (
-        <span className="photos-tile-damaged">{t('photos.picture.damaged')}</span>
-      ) : null}
+      {photo.pictures === 'damaged' ? <PictureState state="damaged" /> : null}
     </>
   );
+}
+
+/** In a component of its own, since most tiles have nothing to say of this. */
+function PictureState({ state }: { state: 'missing' | 'pending' | 'unreadable' | 'damaged' }) {
+  const { t } = useWords();
+  const look = state === 'damaged' ? 'photos-tile-damaged' : 'photos-tile-empty';
+  return <span className={look}>{t(`photos.picture.${state}`)}</span>;
 }

@@ -12,6 +12,7 @@ import { useWallShape } from './use-wall-shape.ts';
 import { useWallView } from './use-wall-view.ts';
 import { WallDay } from './wall-day.tsx';
 import { layOut, type Slot } from './wall-layout.ts';
+import { PAGE } from './wall-pages.ts';
 import { drawnParts } from './wall-parts.ts';
 
 export interface PhotoWallProps {
@@ -20,6 +21,9 @@ export interface PhotoWallProps {
   at: string | null;
   counts: Answer<'countPhotos'>;
 }
+
+/** A list of one page is drawn whole: there is nothing to save, and the browser's own search finds all of it. */
+const WHOLE = { from: 0, to: Infinity };
 
 /** All photos of a list; in the page are only those near the window and the one that has the focus. */
 export function PhotoWall({ house, filter, at, counts }: PhotoWallProps) {
@@ -32,8 +36,9 @@ export function PhotoWall({ house, filter, at, counts }: PhotoWallProps) {
     [counts, shape],
   );
   const view = useWallView(wall);
+  const isSmall = layout.days.reduce((sum, { photos }) => sum + photos, 0) <= PAGE;
   const [keptSlot, setKeptSlot] = useState<Slot | null>(null);
-  const parts = drawnParts(layout, view, keptSlot);
+  const parts = drawnParts(layout, isSmall ? WHOLE : view, keptSlot);
   const photos = useWallPhotos(house, filter, parts, view.isRushing);
   const focus = useWallFocus(wall, layout, photos);
   if (!isSameSlot(focus.held, keptSlot)) setKeptSlot(focus.held);

@@ -4,6 +4,7 @@ import { tilesFor, type WallShape } from './wall-layout.ts';
 /** In rem: what is written on and above a tile grows with the reader's letters. */
 const GAP = 0.5;
 const HEAD = 3.25;
+const WORDS = 1.75;
 const TILE = { narrow: 6.75, wide: 10.5 };
 const NARROW = 40;
 
@@ -36,6 +37,6 @@ export function useWallShape(wall: RefObject<HTMLElement | null>, undatedHead: n
     const { width, rem } = room;
     const least = (width < NARROW * rem ? TILE.narrow : TILE.wide) * rem;
     const gap = GAP * rem;
-    return { ...tilesFor(width, least, gap), gap, head: HEAD * rem, undatedHead };
+    return { ...tilesFor(width, least, gap, WORDS * rem), gap, head: HEAD * rem, undatedHead };
   }, [room, undatedHead]);
 }

@@ -37,15 +37,16 @@ export interface WallLayout {
   readonly height: number;
 }
 
-/** Whole columns of at least `least`, as wide as they fit; pictures of 4 : 3, as most cameras take them. */
+/** Whole columns of at least `least`, as wide as they fit; pictures of 4 : 3, as most cameras take them, and words below. */
 export function tilesFor(
   width: number,
   least: number,
   gap: number,
+  words: number,
 ): Pick<WallShape, 'columns' | 'tileWidth' | 'tileHeight'> {
   const columns = Math.max(1, Math.floor((width + gap) / (least + gap)));
   const tileWidth = Math.max(1, (width - gap * (columns - 1)) / columns);
-  return { columns, tileWidth, tileHeight: Math.round(tileWidth * 0.75) };
+  return { columns, tileWidth, tileHeight: Math.round(tileWidth * 0.75 + words) };
 }
 
 export function layOut(counts: readonly DayCount[], shape: WallShape): WallLayout {

@@ -14,7 +14,7 @@ import {
 import { PAGE, pagesOf } from '../../../client/screens/photos/wall-pages.ts';
 import { drawnParts, positionsOf } from '../../../client/screens/photos/wall-parts.ts';
 
-const shape = { ...tilesFor(400, 90, 10), gap: 10, head: 40, undatedHead: 95 };
+const shape = { ...tilesFor(400, 90, 10, 20), gap: 10, head: 40, undatedHead: 95 };
 const wallOf = (...photos: number[]): WallLayout =>
   layOut(
     photos.map((n, i) => ({ day: i === photos.length - 1 ? null : `2026-04-${30 - i}`, photos: n })),
@@ -39,7 +39,7 @@ describe('tiles', () => {
   test('fill the width in whole columns that are never narrower than they may be', () =>
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 3000 }), fc.integer({ min: 40, max: 300 }), (width, least) => {
-        const { columns, tileWidth } = tilesFor(width, least, 8);
+        const { columns, tileWidth } = tilesFor(width, least, 8, 20);
         expect(columns * tileWidth + (columns - 1) * 8).toBeCloseTo(Math.max(width, 1), 6);
         if (columns > 1) expect(tileWidth).toBeGreaterThanOrEqual(least);
         expect((width + 8) / (columns + 1) - 8).toBeLessThan(least);
