@@ -27,7 +27,19 @@ export class NotTheirsError extends Error {
  * how much of a body has left. Throws ProblemError where the request as a whole was refused, OfflineError
  * where no answer came.
  */
-export async function sendPhoto({ house, file, progress, mayGo }: ToSend): Promise<UploadOutcome> {
+export async function sendPhoto(toSend: ToSend): Promise<UploadOutcome> {
+  try {
+    return await sendNow(toSend);
+  } catch (error) {
+    // A page that is being left sees its requests fail first: no other may start in its last moment.
+    if (error instanceof OfflineError) await new Promise((done) => setTimeout(done, LAST_MOMENT_MS));
+    throw error;
+  }
+}
+
+const LAST_MOMENT_MS = 300;
+
+async function sendNow({ house, file, progress, mayGo }: ToSend): Promise<UploadOutcome> {
   const sha256 = await readHash(file);
   if (sha256 !== null) {
     const { photo } = await call('findPhoto', { params: { house }, query: { sha256 } });
