@@ -2,14 +2,8 @@ import { useState } from 'react';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { FilterControls } from './filter-controls.tsx';
-import { isFiltered, without, type PhotoFilter } from './photo-filter.ts';
+import { isFiltered, without, type FilterProps } from './photo-filter.ts';
 import { useFilterWords } from './use-filter-words.ts';
-
-export interface FilterProps {
-  house: string;
-  filter: PhotoFilter;
-  onChange: (filter: PhotoFilter) => void;
-}
 
 /** One line that says what the list is narrowed to and takes it back, word by word; the controls fold away. */
 export function FilterBar({ house, filter, onChange }: FilterProps) {

@@ -6,9 +6,8 @@ import { formatDay } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Checkbox } from '../../parts/checkbox.tsx';
 import { Select, type Choice } from '../../parts/select.tsx';
-import type { FilterProps } from './filter-bar.tsx';
 import { MemberPicker } from './member-picker.tsx';
-import { without } from './photo-filter.ts';
+import { without, type FilterProps } from './photo-filter.ts';
 import { useAdders } from './use-adders.ts';
 
 /** Narrows the list by day, by what the tags say, by who added the photos; all of it together. */

@@ -40,3 +40,10 @@ export function isFiltered(filter: PhotoFilter): boolean {
 export function without(filter: PhotoFilter, key: keyof PhotoFilter): PhotoFilter {
   return Object.fromEntries(Object.entries(filter).filter(([name]) => name !== key));
 }
+
+/** What every part of the filter's controls is given. */
+export interface FilterProps {
+  house: string;
+  filter: PhotoFilter;
+  onChange: (filter: PhotoFilter) => void;
+}

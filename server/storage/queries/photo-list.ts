@@ -122,7 +122,7 @@ function matchFilter(db: Db, house: string, filter: PhotoFilter) {
   if (day !== undefined) query = query.where('photo.captureDay', '=', day);
   if (dated !== undefined) query = query.where('photo.captureDay', dated ? 'is not' : 'is', null);
   if (by !== undefined) query = query.where(ADDER, '=', by);
-  if (untagged) query = query.where(({ not, exists }) => not(exists(standing.where(ON_PHOTO))));
+  if (untagged) query = query.where((eb) => eb.not(eb.exists(standing.where(ON_PHOTO))));
   if (mark === undefined && stage === undefined) return query;
   // Both of one and the same tag: い三 when it was pegged, not い三 beside something pegged.
   let tags = standing;
