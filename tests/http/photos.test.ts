@@ -269,7 +269,7 @@ describeOverBothDatabases('photos over HTTP', (make) => {
     controller.abort();
     await reading;
     expect(events.join('')).toContain(`"kind":"photo.added","photo":"${photo.id}"`);
-    expect(events.join('')).toContain(`{"type":"pictures","photo":"${photo.id}","pictures":"ready"}`);
+    expect(events.join('')).toContain(`{"type":"pictures","photo":"${photo.id}","pictures":"ready",`);
   });
 
   it('stores the original under its content, whole', async () => {
