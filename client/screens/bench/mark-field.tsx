@@ -84,7 +84,7 @@ export function MarkField(props: MarkFieldProps) {
         value={value}
         onChange={({ target }) => write(target.value, true)}
         onKeyDown={onKeyDown}
-        onBlur={() => setIsOpen(false)}
+        onBlur={() => afterPress(() => setIsOpen(false))}
       />
       <ul id={`${id}-l`} role="listbox" className="mark-list" aria-label={t('bench.form.suggestions')}>
         {offered.map((member, i) => (
@@ -105,6 +105,22 @@ export function MarkField(props: MarkFieldProps) {
       </span>
     </div>
   );
+}
+
+const PRESS_MS = 300;
+
+/**
+ * The press that took the focus away must end where it began: were the list to close under it, what lies below
+ * would move away from the hand.
+ */
+function afterPress(close: () => void): void {
+  const done = () => {
+    clearTimeout(timer);
+    document.removeEventListener('pointerup', done);
+    setTimeout(close);
+  };
+  const timer = setTimeout(done, PRESS_MS);
+  document.addEventListener('pointerup', done);
 }
 
 interface SuggestionProps {

@@ -46,9 +46,12 @@ export function AddPhotos({ house }: { house: string }) {
         <Button look="act" onPress={() => input.current?.click()}>
           {t('photos.choose')}
         </Button>
-        <span className="soft">{isOver ? t('photos.drop') : t('photos.chooseHint')}</span>
+        <span className="soft photos-drop-hint">{isOver ? t('photos.drop') : t('photos.chooseHint')}</span>
       </div>
-      <p className="soft photos-small">{t('photos.positionHint')}</p>
+      <details className="photos-small">
+        <summary>{t('photos.positionTitle')}</summary>
+        <p className="soft">{t('photos.positionHint')}</p>
+      </details>
     </section>
   );
 }
