@@ -4,11 +4,12 @@ import { App } from './app.tsx';
 import { startWords } from './i18n/start.ts';
 import './style/index.css';
 
-startWords();
 const root = document.getElementById('root');
 if (!root) throw new Error('The page has no #root.');
-createRoot(root).render(
-  <StrictMode>
-    <App />
-  </StrictMode>,
+void startWords().then(() =>
+  createRoot(root).render(
+    <StrictMode>
+      <App />
+    </StrictMode>,
+  ),
 );

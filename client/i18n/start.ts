@@ -1,21 +1,30 @@
 import i18next from 'i18next';
 import { initReactI18next } from 'react-i18next';
-import { en, ja } from './catalogs.ts';
-import { initialLanguage, readStoredLanguage } from './language.ts';
+import { loadCatalog } from './catalogs.ts';
+import { initialLanguage, readStoredLanguage, type Language } from './language.ts';
 
-/** Both catalogs are in the bundle: a switch of language needs no network. */
-export function startWords(): void {
-  i18next.on('languageChanged', (language) => {
-    document.documentElement.lang = language;
+/** Resolves once there are words to show. */
+export async function startWords(): Promise<void> {
+  const language = initialLanguage(readStoredLanguage(), navigator.languages);
+  const words = await loadCatalog(language);
+  i18next.on('languageChanged', (now) => {
+    document.documentElement.lang = now;
   });
-  void i18next.use(initReactI18next).init({
+  await i18next.use(initReactI18next).init({
     initAsync: false,
     showSupportNotice: false,
     defaultNS: 'words',
     ns: ['words'],
-    resources: { en: { words: en }, ja: { words: ja } },
-    lng: initialLanguage(readStoredLanguage(), navigator.languages),
-    fallbackLng: 'en',
+    resources: { [language]: { words } },
+    lng: language,
+    // Both catalogs hold every word: a test compares them.
+    fallbackLng: false,
     interpolation: { escapeValue: false },
   });
+}
+
+/** The words so far stay until the others are there. */
+export async function speak(language: Language): Promise<void> {
+  i18next.addResourceBundle(language, 'words', await loadCatalog(language));
+  await i18next.changeLanguage(language);
 }

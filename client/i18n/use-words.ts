@@ -1,5 +1,6 @@
 import { useTranslation } from 'react-i18next';
 import { isLanguage, storeLanguage, type Language } from './language.ts';
+import { speak } from './start.ts';
 import type { Words } from './words.ts';
 
 export interface WordsInUse {
@@ -13,7 +14,7 @@ export function useWords(): WordsInUse {
   const lang = isLanguage(i18n.resolvedLanguage) ? i18n.resolvedLanguage : 'en';
   const setLang = (next: Language) => {
     storeLanguage(next);
-    void i18n.changeLanguage(next);
+    void speak(next);
   };
   return { t, lang, setLang };
 }

@@ -1,6 +1,6 @@
 import type { TFunction } from 'i18next';
 import type { TranslationOf } from './catalog.ts';
-import type { en } from './catalogs.ts';
+import type { en } from './en.ts';
 
 declare module 'i18next' {
   interface CustomTypeOptions {

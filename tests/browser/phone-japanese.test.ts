@@ -1,6 +1,6 @@
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
 import type { Locator, Page } from 'playwright-core';
-import { ja } from '../../client/i18n/catalogs.ts';
+import { ja } from '../../client/i18n/ja.ts';
 import type { Words } from '../../client/i18n/words.ts';
 import { wordsOf } from '../client/words.ts';
 import { describeInBrowser, startApp, type App } from './app.ts';

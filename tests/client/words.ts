@@ -1,5 +1,6 @@
 import i18next from 'i18next';
-import { en, ja } from '../../client/i18n/catalogs.ts';
+import { en } from '../../client/i18n/en.ts';
+import { ja } from '../../client/i18n/ja.ts';
 import type { Language } from '../../client/i18n/language.ts';
 import type { Words } from '../../client/i18n/words.ts';
 

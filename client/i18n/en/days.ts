@@ -85,7 +85,7 @@ export const days = {
     after: 'Day after',
     photos: 'Photos, in the order in which they were taken',
     photosNone: 'No photo was taken on this day, or none has been sent.',
-    photoLabel: '{{file}}, taken {{time}}, {{tags}}',
+    photoLabel: '{{file}}, taken {{time}} {{tags}}',
     changes: 'What was said on this day',
     changesNone:
       'Nobody entered anything on this day. What was entered later about its photos stands at the day on which that was done.',

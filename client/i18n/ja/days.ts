@@ -71,7 +71,7 @@ export const days = {
     after: '次の日',
     photos: '写真（撮影順）',
     photosNone: 'この日の写真はないか、まだ送られていません。',
-    photoLabel: '{{file}}、撮影 {{time}}、{{tags}}',
+    photoLabel: '{{file}}、撮影 {{time}} {{tags}}',
     changes: 'この日の台帳',
     changesNone:
       'この日に入力されたものはありません。この日の写真について後から入力したものは、入力した日のページに載ります。',

@@ -33,8 +33,7 @@ export function PhotoStrip({ photos, label, size = 'plain' }: PhotoStripProps) {
               <Thumb photo={photo} alt="" />
               {size === 'small' ? null : (
                 <span className="photo-caption">
-                  <time>{time}</time>
-                  <span>{tags}</span>
+                  <time>{time}</time> <span>{tags}</span>{' '}
                   {doubt === '' ? null : <span className="act-text">{doubt}</span>}
                 </span>
               )}

@@ -39,6 +39,8 @@ export async function spilt(page: Page): Promise<string[]> {
       for (let box: Element | null = owner; box && box !== document.body; box = box.parentElement) {
         if (box.matches(meantToScroll)) return null;
         const style = getComputedStyle(box);
+        // A reading is wider than its kanji and hangs over its neighbours (CSS Ruby 1, overhang).
+        if (box.matches('ruby, rt')) continue;
         if (style.display === 'inline' || style.display === 'contents') continue;
         const edge = box.getBoundingClientRect();
         const sideways = Math.max(edge.left - left, right - empty - edge.right);

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { parseTrack } from '#domain/frame/schedule-cells';
 import { TRACKS, type Track } from '#domain/frame/stage';
-import { en, ja } from '../../../client/i18n/catalogs.ts';
+import { en } from '../../../client/i18n/en.ts';
+import { ja } from '../../../client/i18n/ja.ts';
 import { lackingCounters, lackingPlurals } from '../../support/catalog-wording.ts';
 import { LANGUAGES, wordsOf } from '../words.ts';
 

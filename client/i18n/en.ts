@@ -1,0 +1,30 @@
+import { account } from './en/account.ts';
+import { bench } from './en/bench.ts';
+import { common } from './en/common.ts';
+import { coverings } from './en/coverings.ts';
+import { days } from './en/days.ts';
+import { houses } from './en/houses.ts';
+import { ledger } from './en/ledger.ts';
+import { members } from './en/members.ts';
+import { people } from './en/people.ts';
+import { photos } from './en/photos.ts';
+import { problems } from './en/problems.ts';
+import { report } from './en/report.ts';
+import { schedule } from './en/schedule.ts';
+
+/** One entry an area of the interface; keys are `area.key`. The English one types them all. */
+export const en = {
+  account,
+  bench,
+  common,
+  coverings,
+  days,
+  houses,
+  ledger,
+  members,
+  people,
+  photos,
+  problems,
+  report,
+  schedule,
+} as const;

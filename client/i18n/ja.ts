@@ -1,0 +1,29 @@
+import { account } from './ja/account.ts';
+import { bench } from './ja/bench.ts';
+import { common } from './ja/common.ts';
+import { coverings } from './ja/coverings.ts';
+import { days } from './ja/days.ts';
+import { houses } from './ja/houses.ts';
+import { ledger } from './ja/ledger.ts';
+import { members } from './ja/members.ts';
+import { people } from './ja/people.ts';
+import { photos } from './ja/photos.ts';
+import { problems } from './ja/problems.ts';
+import { report } from './ja/report.ts';
+import { schedule } from './ja/schedule.ts';
+
+export const ja = {
+  account,
+  bench,
+  common,
+  coverings,
+  days,
+  houses,
+  ledger,
+  members,
+  people,
+  photos,
+  problems,
+  report,
+  schedule,
+} as const;
