@@ -25,19 +25,22 @@ describeInBrowser('what the hand does for 60 tags on 12 photos', () => {
   afterEach(() => expect(app.complaints()).toEqual([]));
   afterAll(() => app.close());
 
-  it.each(SCENARIOS)('is at most $reached presses and keys: $what', async (scenario) => {
-    const site = await prepare(client, scenario);
-    const page = await app.open();
-    await page.goto('/');
-    await signIn(page, t, KEEPER);
-    const count = await tagAll(page, t, scenario, site);
-    await page.context().close();
-    expect(count).toBeLessThanOrEqual(scenario.reached);
-    // Every tag really says what it was meant to say.
-    const details = site.photos.map((photo) => client.get<{ allTags: TagView[] }>(`/photos/${photo}`));
-    const marks = (await Promise.all(details)).map(({ allTags }) =>
-      allTags.map(({ mark }) => mark as string).sort(),
-    );
-    expect(marks).toEqual(scenario.photos.map((members) => members.map(({ mark }) => mark).sort()));
-  });
+  it.each(SCENARIOS.filter(({ always }) => always))(
+    'is at most $reached presses and keys: $what',
+    async (scenario) => {
+      const site = await prepare(client, scenario);
+      const page = await app.open();
+      await page.goto('/');
+      await signIn(page, t, KEEPER);
+      const count = await tagAll(page, t, scenario, site);
+      await page.context().close();
+      expect(count).toBeLessThanOrEqual(scenario.reached);
+      // Every tag really says what it was meant to say.
+      const details = site.photos.map((photo) => client.get<{ allTags: TagView[] }>(`/photos/${photo}`));
+      const marks = (await Promise.all(details)).map(({ allTags }) =>
+        allTags.map(({ mark }) => mark as string).sort(),
+      );
+      expect(marks).toEqual(scenario.photos.map((members) => members.map(({ mark }) => mark).sort()));
+    },
+  );
 });
