@@ -1,9 +1,8 @@
 import { useState } from 'react';
-import type { Stage } from '#domain/frame/stage';
 import { useWords } from '../../i18n/use-words.ts';
 import { browserStorage } from '../../outbox/browser-storage.ts';
 import { Checkbox } from '../../parts/checkbox.tsx';
-import type { Desk, Entry } from './desk-state.ts';
+import type { Entry } from './desk-state.ts';
 
 const PREFIX = 'arakabe.in-a-row.';
 
@@ -17,14 +16,6 @@ export function useInARow(house: string): [boolean, (isOn: boolean) => void] {
     else session?.removeItem(PREFIX + house);
   };
   return [isOn, set];
-}
-
-/** What a fresh drawing is placed as without being asked; null where it is a change, was split, or no next is known. */
-export function nextInRow({ bench: { work }, fresh }: Desk): (Entry & { stage: Stage }) | null {
-  const { draft, waiting } = work;
-  const { mark, stage } = fresh;
-  if (draft?.replaces !== null || waiting.length > 0 || mark === '' || stage === null) return null;
-  return { mark, stage, note: '' };
 }
 
 export interface InARowProps {

@@ -52,7 +52,8 @@ export function loupePlace([x, y]: UnitPoint, stageWidth: number): [number, numb
   const across = Math.min(Math.max(0, x - SIZE / 2), Math.max(0, stageWidth - SIZE));
   const up = y - ABOVE - SIZE;
   if (up >= 0) return [across, up];
-  return [x > stageWidth / 2 ? x - ABOVE - SIZE : x + ABOVE, Math.max(0, y - SIZE / 2)];
+  const beside = x > stageWidth / 2 ? x - ABOVE - SIZE : x + ABOVE;
+  return [Math.min(Math.max(0, beside), Math.max(0, stageWidth - SIZE)), Math.max(0, y - SIZE / 2)];
 }
 
 function drawUnder(
