@@ -78,7 +78,7 @@ describeInBrowser('saying it again, otherwise, and not at all', () => {
     await eventually(marks).toEqual(['い一', 'い三', 'い二'].sort());
     const withdrawn = await site.ledger('tag.withdrawn');
     expect(withdrawn).toHaveLength(before + 2);
-    expect(withdrawn.at(-1)?.payload).toMatchObject({ reason: t('bench.takenBack') });
+    expect(withdrawn.at(-1)?.payload).toMatchObject({ reason: 'taken back' });
   });
 
   it('splits a region by a line: one side keeps its member, the other is said next', async () => {

@@ -5,7 +5,7 @@ import { wordsOf } from '../client/words.ts';
 import { describeInBrowser, startApp, type App } from './app.ts';
 import { chooseTool, draft, pictureDrawn, pointOn, said, stageOf, type Spot } from './bench-hands.ts';
 import { button, eventually, signIn } from './hands.ts';
-import { photograph } from './screens.ts';
+import { resultFile } from './screens.ts';
 import { KEEPER, prepareSite, type Site } from './site.ts';
 
 const PHONE = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, deviceScaleFactor: 2 };
@@ -49,7 +49,8 @@ describeInBrowser('a finger on the picture', () => {
     // Wholly above the finger: half a thumb of room between them.
     expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThan(finger.y - 50);
     expect(await loupeDifference(page, finger)).toBeLessThan(6);
-    await photograph(page, 'bench-loupe');
+    // Of what is seen: a picture of the whole page would take the page from under the finger.
+    await page.screenshot({ path: await resultFile('bench-loupe.png') });
     await touch('touchEnd');
     await eventually(() => loupe().isVisible()).toBe(false);
     await draft(page, t).waitFor();
@@ -72,7 +73,11 @@ describeInBrowser('a finger on the picture', () => {
 
   it('tags a row with two presses each, without any keyboard', async () => {
     await page.getByRole('combobox', { name: t('bench.form.mark') }).fill('い一');
-    await page.getByText(t('common.stage.raised'), { exact: true }).first().tap();
+    // The page may still be on its way to the words.
+    await eventually(async () => {
+      await page.getByText(t('common.stage.raised'), { exact: true }).first().tap();
+      return page.getByRole('radio', { name: t('common.stage.raised'), checked: true }).count();
+    }).toBe(1);
     await button(page, t('bench.form.place')).tap();
     await said(page, 'い一, raised: placed.').waitFor();
     const spot = await pointOn(stageOf(page, t), [0.6, 0.3]);

@@ -1,4 +1,5 @@
 export const common = {
+  takenBack: 'taken back by undo',
   name: 'Arakabe',
   windowTitle: '{{title}} · Arakabe',
   loading: 'Loading …',

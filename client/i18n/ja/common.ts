@@ -2,6 +2,7 @@ import type { TranslationOf } from '../catalog.ts';
 import type { common as english } from '../en/common.ts';
 
 export const common = {
+  takenBack: '「元に戻す」で取り消し',
   name: '荒壁',
   windowTitle: '{{title}}・荒壁',
   loading: '読み込み中…',

@@ -4,10 +4,12 @@ import type { PhotoDetailView } from '#domain/contract/views';
 import type { PhotoFilter } from '../photos/photo-filter.ts';
 import { filterAddress } from '../photos/photo-filter.ts';
 import type { BenchTag } from './bench-tags.ts';
-import { InARow, useInARow } from './in-a-row.tsx';
+import type { TagActs } from './chosen-tag.tsx';
+import { InARow } from './in-a-row.tsx';
 import { nextInRow } from './next-in-row.ts';
 import { KeysHelp } from './keys-help.tsx';
 import type { BenchHands } from './obey.ts';
+import { Onward } from './onward.tsx';
 import { PhotoFacts } from './photo-facts.tsx';
 import { PictureStage } from './picture-stage.tsx';
 import { TagForm } from './tag-form.tsx';
@@ -38,6 +40,7 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
   const inUse = useDesk({ photo, index, around, wanted });
   const { store, desk, tags, outboxInUse, said, suggestions, place, putRight, withdraw, goBack } = inUse;
   const navigate = useNavigate();
+  const address = (id: string) => `/houses/${photo.house}/photos/${id}${filterAddress(filter)}`;
   const [withdrawing, setWithdrawing] = useState<BenchTag | null>(null);
   const root = useRef<HTMLDivElement>(null);
   const viewer = useRef<Viewer | null>(null);
@@ -49,7 +52,7 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
       root.current?.querySelector<HTMLElement | SVGElement>(selector)?.focus({ preventScroll: true });
     });
   const toWords = () => goToWords(root.current);
-  const [isInARow, setIsInARow] = useInARow(photo.house);
+  const [isInARow, setIsInARow] = useState(false);
   const drawn = () => {
     const desk = store.get();
     const next = isInARow ? nextInRow(desk) : null;
@@ -74,9 +77,21 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
     asLast: () => sayAsLast(store, photo.house),
     turn(to) {
       const id = neighbours?.[to];
-      if (id) void navigate(`/houses/${photo.house}/photos/${id}${filterAddress(filter)}`);
+      if (id) void navigate(address(id));
     },
   };
+  const acts: TagActs = {
+    onChange(tag) {
+      store.tell({ type: 'change', tag });
+      toWords();
+    },
+    onAlso({ region }) {
+      store.tell({ type: 'also-here', region });
+      toWords();
+    },
+    onWithdraw: setWithdrawing,
+  };
+  const next = neighbours?.next ? address(neighbours.next) : null;
   useBenchKeys(hands);
   usePictureFocus();
 
@@ -101,6 +116,7 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
           tags={tags}
           viewer={viewer}
           onDrawn={drawn}
+          rowNext={isInARow && desk.fresh.stage !== null ? desk.fresh : null}
         />
       </div>
       <div className="bench-right">
@@ -120,6 +136,8 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
           tell={store.tell}
           said={said}
           suggestions={suggestions}
+          acts={acts}
+          onward={next ? <Onward to={next} /> : null}
           row={<InARow fresh={desk.fresh} isOn={isInARow} onChange={setIsInARow} />}
           onAsLast={hands.asLast}
           onPlace={(draft, said) => {
@@ -128,14 +146,7 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
             else focusOn('.bench-stage');
           }}
         />
-        <TagList
-          tags={tags}
-          index={index}
-          selected={desk.bench.selected}
-          tell={store.tell}
-          onWithdraw={setWithdrawing}
-          toWords={toWords}
-        />
+        <TagList tags={tags} index={index} selected={desk.bench.selected} tell={store.tell} acts={acts} />
         <PhotoFacts photo={photo} />
         <KeysHelp />
       </div>

@@ -1,4 +1,4 @@
-import type { UnitPoint } from '#domain/photo/region';
+import type { Region, UnitPoint } from '#domain/photo/region';
 import { useWords } from '../../i18n/use-words.ts';
 import type { Draft } from './bench-model.ts';
 import type { BenchTag } from './bench-tags.ts';
@@ -9,10 +9,12 @@ export interface DraftShapeProps {
   draft: Draft;
   replaced: BenchTag | undefined;
   tallness: number;
+  /** Of the whole picture, in pixels. */
+  seenWidth: number;
 }
 
 /** The region that is not placed yet, with the handles that change it. */
-export function DraftShape({ draft: { region }, replaced, tallness }: DraftShapeProps) {
+export function DraftShape({ draft: { region }, replaced, tallness, seenWidth }: DraftShapeProps) {
   const { t } = useWords();
   const path = regionPath(region, tallness);
   return (
@@ -26,28 +28,49 @@ export function DraftShape({ draft: { region }, replaced, tallness }: DraftShape
         <path className="bench-halo" d={path} />
         <path className="bench-line" d={path} />
       </g>
-      {handlePoints(region).map((point, i) => (
-        <Handle
-          key={i}
-          index={i}
-          isSide={region.shape === 'rectangle' && i > 3}
-          at={onSheet(point, tallness)}
-        />
-      ))}
+      {handlePoints(region).map((point, i) =>
+        hasRoom(region, i, seenWidth, tallness) ? (
+          <Handle key={i} index={i} isBox={region.shape === 'rectangle'} at={onSheet(point, tallness)} />
+        ) : null,
+      )}
     </g>
   );
 }
 
-function Handle({ index, isSide, at: [x, y] }: { index: number; isSide: boolean; at: [number, number] }) {
+/** On a small box the marks of its sides would hide what is in it; its corners are enough. */
+const SIDE_ROOM = 72;
+
+function hasRoom(region: Region, handle: number, seenWidth: number, tallness: number): boolean {
+  if (region.shape === 'polygon' || handle < 4) return true;
+  const isLevel = handle % 2 === 0;
+  return (isLevel ? region.w * seenWidth : region.h * seenWidth * tallness) >= SIDE_ROOM;
+}
+
+/** As a carpenter marks a corner and a line: angles and short strokes, nothing that covers the wood. */
+const MARKS = [
+  'M0 13V0H13',
+  'M-13 0H0V13',
+  'M0 -13V0H-13',
+  'M13 0H0V-13',
+  'M-8 0H8',
+  'M0 -8V8',
+  'M-8 0H8',
+  'M0 -8V8',
+] as const;
+const POINT = 'M-6 0L0 -6L6 0L0 6Z';
+
+function Handle({ index, isBox, at: [x, y] }: { index: number; isBox: boolean; at: [number, number] }) {
+  const path = (isBox ? MARKS[index] : undefined) ?? POINT;
   return (
     <g
-      className={isSide ? 'bench-handle bench-handle-side' : 'bench-handle'}
+      className={isBox && index > 3 ? 'bench-handle bench-handle-side' : 'bench-handle'}
       data-hit={`handle:${index}`}
       aria-hidden="true"
       style={{ transform: `translate(${x}px, ${y}px) scale(var(--inverse, 1))` }}
     >
       <circle className="bench-handle-reach" />
-      <rect x="-5" y="-5" width="10" height="10" />
+      <path className="bench-handle-under" d={path} />
+      <path className="bench-handle-line" d={path} />
     </g>
   );
 }

@@ -1,4 +1,5 @@
 import { formatInstant } from '../../i18n/format.ts';
+import { reasonWords } from '../../i18n/taken-back.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { StageName } from '../../parts/stage-name.tsx';
 import { useHouse } from '../../shell/use-house.ts';
@@ -25,7 +26,11 @@ export function EndedRow({ tag }: { tag: BenchTag }) {
                 who: ended.by?.name ?? t('common.nobody'),
                 when: formatInstant(ended.at, zone, lang),
               })}{' '}
-          {ended.reason === '' ? '' : t('bench.list.reason', { reason: ended.reason })}
+          {ended.reason === ''
+            ? ''
+            : t('bench.list.reason', {
+                reason: reasonWords(t, ended.reason),
+              })}
         </p>
       ) : null}
     </li>

@@ -1,6 +1,8 @@
 import { STAGES, type Stage } from '#domain/frame/stage';
 import { browserStorage, type KeyValueStorage } from '../../outbox/browser-storage.ts';
 
+import type { TagWrite } from '../../outbox/outbox.ts';
+import type { BenchTag } from './bench-tags.ts';
 import type { DeskStore } from './desk-store.ts';
 
 /** The last tag that was placed in a house: the next one is often its neighbour at the same stage. */
@@ -27,6 +29,13 @@ export function readLastSaid(storage: KeyValueStorage | null, house: string): La
   const [name, ...mark] = (storage?.getItem(PREFIX + house) ?? '').split(' ');
   const stage = STAGES.find((s) => s === name);
   return stage && mark.length > 0 ? { mark: mark.join(' '), stage } : null;
+}
+
+/** What was said last once `write` is heard, of what then stands on this photo; null where nothing does. */
+export function lastStanding(write: TagWrite, tags: readonly BenchTag[]): LastSaid | null {
+  if (write.is !== 'withdraw') return write.facts;
+  const standing = tags.filter(({ id, state }) => state === 'standing' && id !== write.tag);
+  return standing.sort((a, b) => Date.parse(a.at) - Date.parse(b.at)).at(-1) ?? null;
 }
 
 /** Writes the words of the last tag to what is drawn now. */

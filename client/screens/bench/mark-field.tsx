@@ -84,6 +84,8 @@ export function MarkField(props: MarkFieldProps) {
         value={value}
         onChange={({ target }) => write(target.value, true)}
         onKeyDown={onKeyDown}
+        // What stands there is only proposed, or was said: typing replaces it.
+        onFocus={({ target }) => target.select()}
         onBlur={() => afterPress(() => setIsOpen(false))}
       />
       <ul id={`${id}-l`} role="listbox" className="mark-list" aria-label={t('bench.form.suggestions')}>

@@ -6,7 +6,9 @@ import { useWords } from '../../i18n/use-words.ts';
 import type { BenchState } from './bench-model.ts';
 import type { BenchTag } from './bench-tags.ts';
 import { crossedTag } from './crossed-tag.ts';
+import type { Entry } from './desk-state.ts';
 import type { DeskStore } from './desk-store.ts';
+import { lastSize } from './last-size.ts';
 import { createLoupe } from './loupe.ts';
 import { pictureLevels } from './picture-levels.ts';
 import { listenToPointers } from './pointers.ts';
@@ -23,6 +25,8 @@ export interface PictureStageProps {
   /** Filled while there is a picture to look at. */
   viewer: RefObject<Viewer | null>;
   onDrawn: () => void;
+  /** What the next drawing is placed as without being asked. */
+  rowNext: Entry | null;
 }
 
 /** Phones of some makes draw nothing at all beyond 16.7 megapixels on one canvas. */
@@ -40,6 +44,7 @@ export function PictureStage(props: PictureStageProps) {
     const isPhone = window.matchMedia('(pointer: coarse)').matches;
     return pictureLevels(photo, isPhone ? MAX_PIXELS.phone : MAX_PIXELS.desk);
   }, [photo]);
+  const [round, setRound] = useState(0);
   const hasOriginal = levels.at(-1)?.source === 'photoOriginal';
   if (levels.length === 0) {
     return (
@@ -51,7 +56,7 @@ export function PictureStage(props: PictureStageProps) {
   const isSmaller = !hasOriginal && Math.max(photo.width, photo.height) > 1600;
   return (
     <>
-      <Picture {...props} levels={levels} />
+      <Picture key={round} {...props} levels={levels} onMissed={() => setRound(round + 1)} />
       <p className="soft bench-hint" role="status">
         {draft?.replaces === null ? t('bench.sayNow') : t(`bench.toolHelp.${tool}`)}
       </p>
@@ -60,15 +65,24 @@ export function PictureStage(props: PictureStageProps) {
   );
 }
 
-type PictureProps = PictureStageProps & { levels: ReturnType<typeof pictureLevels> };
+type PictureProps = PictureStageProps & {
+  levels: ReturnType<typeof pictureLevels>;
+  /** The network is back, and the picture is still missing. */
+  onMissed: () => void;
+};
 
-function Picture({ photo, tallness, store, bench, tags, viewer, onDrawn, levels }: PictureProps) {
+function Picture(props: PictureProps) {
+  const { photo, tallness, store, bench, tags, viewer, onDrawn, onMissed, rowNext, levels } = props;
   const { t } = useWords();
   const element = useRef<HTMLDivElement>(null);
   const follow = useRef<((view: View) => void) | null>(null);
   const drawn = useRef(onDrawn);
   drawn.current = onDrawn;
   const [made, setMade] = useState<Viewer | null>(null);
+  const [isSeen, setIsSeen] = useState(false);
+  const seen = useRef(false);
+  seen.current = isSeen;
+  useMissedPicture(isSeen, onMissed);
   /** Smaller ones that come later are not worth a new viewer: it would take the drawing out of the hand. */
   const first = useRef(levels);
   useEffect(() => {
@@ -82,6 +96,7 @@ function Picture({ photo, tallness, store, bench, tags, viewer, onDrawn, levels 
       tallness,
       isStill: window.matchMedia('(prefers-reduced-motion: reduce)').matches,
       onView: (view) => follow.current?.(view),
+      onSeen: () => setIsSeen(true),
     });
     const bench = () => store.get().bench;
     const loupe = createLoupe({ stage: element.current, viewer: created, tallness, bench });
@@ -90,6 +105,8 @@ function Picture({ photo, tallness, store, bench, tags, viewer, onDrawn, levels 
       tallness,
       bench,
       loupe,
+      isReady: () => seen.current,
+      lastSize: () => lastSize(store.tags()),
       crossed: (line) => crossedTag(store.tags(), bench().selected, line),
       tagAt: (id) => {
         const tag = store.tag(id);
@@ -119,6 +136,8 @@ function Picture({ photo, tallness, store, bench, tags, viewer, onDrawn, levels 
       aria-description={t('bench.pictureHelp')}
     >
       <div ref={element} className="bench-viewer" />
+      {isSeen ? null : <p className="bench-over">{t('bench.coming')}</p>}
+      {isSeen && rowNext ? <NextInRow entry={rowNext} /> : null}
       {made
         ? createPortal(
             <RegionLayer
@@ -134,4 +153,24 @@ function Picture({ photo, tallness, store, bench, tags, viewer, onDrawn, levels 
         : null}
     </div>
   );
+}
+
+/** Where a thumb's eye is: what the next drawing will say. */
+function NextInRow({ entry: { mark, stage } }: { entry: Entry }) {
+  const { t } = useWords();
+  if (mark === '' || stage === null) return null;
+  return (
+    <p className="bench-over bench-over-row" aria-hidden="true">
+      {t('bench.row.over', { mark, stage: t(`common.stage.${stage}`) })}
+    </p>
+  );
+}
+
+/** A picture that did not come over a network that was away is asked for when that is back. */
+function useMissedPicture(isSeen: boolean, onMissed: () => void): void {
+  useEffect(() => {
+    if (isSeen) return undefined;
+    window.addEventListener('online', onMissed);
+    return () => window.removeEventListener('online', onMissed);
+  }, [isSeen, onMissed]);
 }

@@ -43,8 +43,10 @@ export function placeLabels(
   for (const { id, mark, box } of inReadingOrder(tags, width, tallness)) {
     const size = labelSize(mark);
     const isFree = (at: Box) => !placed.some((other) => overlaps(at, other));
-    const boxes = places(box, size, placed.length).map(([x, y]) => ({ x, y, ...size }));
-    const label = boxes.find(isFree) ?? { x: box.x, y: box.y, ...size };
+    // Whole at the edge of the picture, or its last sign would be cut off.
+    const within = (x: number) => Math.min(Math.max(0, x), Math.max(0, width - size.width));
+    const boxes = places(box, size, placed.length).map(([x, y]) => ({ x: within(x), y, ...size }));
+    const label = boxes.find(isFree) ?? { x: within(box.x), y: box.y, ...size };
     placed.push(label);
     offsets.set(id, [label.x - box.x, label.y - box.y]);
   }

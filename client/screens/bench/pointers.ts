@@ -14,6 +14,10 @@ export interface PointerParts {
   /** The tag that a line being cut goes through. */
   readonly crossed: (line: readonly [UnitPoint, UnitPoint]) => TagAtHand | null;
   readonly act: (event: BenchEvent) => void;
+  /** The size of the last box on this photo: members of a row look alike. */
+  readonly lastSize: () => UnitPoint | null;
+  /** Nothing is drawn on a picture that nobody sees. */
+  readonly isReady: () => boolean;
   /** Shows what lies under a finger. */
   readonly loupe: Loupe;
   /** A drawing was finished by hand: what it shows can be typed at once. */
@@ -42,14 +46,20 @@ export function listenToPointers(layer: HTMLElement, parts: PointerParts): () =>
   const reach = (event: PointerEvent) => units(event.pointerType === 'mouse' ? REACH.mouse : REACH.touch);
 
   const press = (event: PointerEvent, hit: Hit) =>
-    parts.act({ type: 'press', at: at(event), hit, reach: reach(event), small: units(TAP_SIZE) });
+    parts.act({
+      type: 'press',
+      at: at(event),
+      hit,
+      reach: reach(event),
+      small: parts.lastSize() ?? units(TAP_SIZE),
+    });
   const look = (event: PointerEvent) => {
     if (event.pointerType !== 'mouse' && (held || parts.bench().gesture))
       parts.loupe.show(event.clientX, event.clientY);
   };
 
   const down = (event: PointerEvent) => {
-    if (event.pointerType === 'mouse' && event.button !== 0) return;
+    if ((event.pointerType === 'mouse' && event.button !== 0) || !parts.isReady()) return;
     const bench = parts.bench();
     const hit = hitOf(event.target, parts);
     if (isForViewer(bench, hit)) {

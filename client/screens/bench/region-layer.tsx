@@ -7,6 +7,7 @@ import { DraftShape, OpenOutline } from './draft-shape.tsx';
 import { placeLabels } from './place-labels.ts';
 import { keepInPlace } from './keep-in-place.ts';
 import { bySize, linePath, regionPath } from './region-shape.ts';
+import { TagLabel } from './tag-label.tsx';
 import { TagShape } from './tag-shape.tsx';
 import type { View } from './viewer.ts';
 
@@ -50,15 +51,27 @@ export function RegionLayer({ bench, tags, tallness, follow, firstView, onSelect
               key={tag.id}
               tag={tag}
               tallness={tallness}
-              labelAt={labels.get(tag.id) ?? CORNER}
               isSelected={tag.id === bench.selected}
               onSelect={() => onSelect(tag.id)}
             />
           ))}
+          {/* Above all outlines, so that none goes through a mark. */}
+          <g aria-hidden="true">
+            {standing.map((tag) => (
+              <TagLabel
+                key={tag.id}
+                tag={tag}
+                tallness={tallness}
+                at={labels.get(tag.id) ?? CORNER}
+                isSelected={tag.id === bench.selected}
+              />
+            ))}
+          </g>
           {draft ? (
             <DraftShape
               draft={draft}
               tallness={tallness}
+              seenWidth={seenWidth}
               replaced={tags.find(({ id }) => id === draft.replaces)}
             />
           ) : null}

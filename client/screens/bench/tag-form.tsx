@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { useWords } from '../../i18n/use-words.ts';
 import type { BenchTag } from './bench-tags.ts';
+import { ChosenTag, type TagActs } from './chosen-tag.tsx';
 import { SaidLine } from './said-line.tsx';
 import { TagWords, type TagWordsProps } from './tag-words.tsx';
 import type { SaidHere } from './use-saying.ts';
@@ -8,15 +9,19 @@ import type { SaidHere } from './use-saying.ts';
 export interface TagFormProps extends Omit<TagWordsProps, 'draft'> {
   tags: readonly BenchTag[];
   said: SaidHere | null;
-  /** Stands while nothing is drawn. */
+  acts: TagActs;
+  /** Stand while nothing is drawn. */
   row: ReactNode;
+  onward: ReactNode;
 }
 
 /** What the drawn region shows. Without a drawing there is nothing to say yet. */
 export function TagForm(props: TagFormProps) {
   const { t } = useWords();
-  const { draft, waiting } = props.desk.bench.work;
+  const { selected, work } = props.desk.bench;
+  const { draft, waiting } = work;
   const changed = props.tags.find(({ id }) => id === draft?.replaces);
+  const chosen = props.tags.find(({ id, state }) => id === selected && state === 'standing');
   const title = changed ? t('bench.form.changeTitle', { mark: changed.mark }) : t('bench.form.title');
   return (
     <section className="section bench-form" aria-label={title}>
@@ -30,8 +35,13 @@ export function TagForm(props: TagFormProps) {
         </>
       ) : (
         <>
-          <p className="soft">{t('bench.form.drawFirst')}</p>
+          {chosen ? (
+            <ChosenTag tag={chosen} acts={props.acts} />
+          ) : (
+            <p className="soft">{t('bench.form.drawFirst')}</p>
+          )}
           {props.row}
+          {props.onward}
         </>
       )}
       <SaidLine said={props.said} isBusy={draft !== null} />

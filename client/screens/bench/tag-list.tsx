@@ -4,6 +4,7 @@ import { useWords } from '../../i18n/use-words.ts';
 import { Checkbox } from '../../parts/checkbox.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
 import type { BenchTag } from './bench-tags.ts';
+import type { TagActs } from './chosen-tag.tsx';
 import type { DeskEvent } from './desk-state.ts';
 import { EndedRow } from './ended-row.tsx';
 import type { MemberIndex } from '../../finding/member-index.ts';
@@ -15,12 +16,11 @@ export interface TagListProps {
   index: MemberIndex;
   selected: string | null;
   tell: (event: DeskEvent) => void;
-  onWithdraw: (tag: BenchTag) => void;
-  toWords: () => void;
+  acts: TagActs;
 }
 
 /** All that was said about this photo: what stands, and on demand what no longer does. */
-export function TagList({ tags, index, selected, tell, onWithdraw, toWords }: TagListProps) {
+export function TagList({ tags, index, selected, tell, acts }: TagListProps) {
   const { t } = useWords();
   const [showsEnded, setShowsEnded] = useState(false);
   const standing = useMemo(
@@ -46,15 +46,7 @@ export function TagList({ tags, index, selected, tell, onWithdraw, toWords }: Ta
                 rivals={rivals.get(tag.id) ?? []}
                 isSelected={tag.id === selected}
                 onSelect={() => tell({ type: 'select', tag: tag.id })}
-                onChange={() => {
-                  tell({ type: 'change', tag });
-                  toWords();
-                }}
-                onAlso={() => {
-                  tell({ type: 'also-here', region: tag.region });
-                  toWords();
-                }}
-                onWithdraw={() => onWithdraw(tag)}
+                acts={acts}
               />
             ))}
           </ul>

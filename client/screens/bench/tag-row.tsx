@@ -7,6 +7,7 @@ import { Button } from '../../parts/button.tsx';
 import { StageName } from '../../parts/stage-name.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import type { BenchTag } from './bench-tags.ts';
+import type { TagActs } from './chosen-tag.tsx';
 import { RivalsNote } from './rivals-note.tsx';
 
 export interface TagRowProps {
@@ -16,14 +17,12 @@ export interface TagRowProps {
   rivals: readonly BenchTag[];
   isSelected: boolean;
   onSelect: () => void;
-  onChange: () => void;
-  onAlso: () => void;
-  onWithdraw: () => void;
+  acts: TagActs;
 }
 
 /** A tag that stands, with what can be done about it. */
 export function TagRow(props: TagRowProps) {
-  const { tag, member, rivals, isSelected, onSelect, onChange, onAlso, onWithdraw } = props;
+  const { tag, member, rivals, isSelected, onSelect, acts } = props;
   const { t, lang } = useWords();
   const { mark } = tag;
   return (
@@ -36,13 +35,17 @@ export function TagRow(props: TagRowProps) {
       <TagRemarks tag={tag} />
       <RivalsNote rivals={rivals} />
       <div className="row bench-row-acts">
-        <Button aria-label={t('bench.list.changeNamed', { mark })} onPress={onChange}>
+        <Button aria-label={t('bench.list.changeNamed', { mark })} onPress={() => acts.onChange(tag)}>
           {t('bench.list.change')}
         </Button>
-        <Button aria-label={t('bench.list.alsoNamed', { mark })} onPress={onAlso}>
+        <Button aria-label={t('bench.list.alsoNamed', { mark })} onPress={() => acts.onAlso(tag)}>
           {t('bench.list.also')}
         </Button>
-        <Button look="danger" aria-label={t('bench.list.withdrawNamed', { mark })} onPress={onWithdraw}>
+        <Button
+          look="danger"
+          aria-label={t('bench.list.withdrawNamed', { mark })}
+          onPress={() => acts.onWithdraw(tag)}
+        >
           {t('bench.list.withdraw')}
         </Button>
       </div>

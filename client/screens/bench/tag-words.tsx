@@ -42,7 +42,8 @@ export function TagWords(props: TagWordsProps) {
   };
   /** Pressed in a list: all is said, once the stage is known too. */
   const choose = (mark: string) => {
-    if (entry.stage === null) write({ mark });
+    // A change has its own button; and a stage that nobody chose must not be said.
+    if (!isNew || entry.stage === null) write({ mark });
     else place({ ...entry, mark });
   };
   const place = (typed: Entry) => {

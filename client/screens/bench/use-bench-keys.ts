@@ -43,7 +43,9 @@ export function usePictureFocus(): void {
     // After the frame of the page, which takes the focus to the content of each new screen.
     const frame = requestAnimationFrame(() => {
       const active = document.activeElement;
-      if (active === null || active.matches('body, main')) focusPicture();
+      if (active === null || active.matches('body, main, .page')) focusPicture();
+      if (window.matchMedia('(width <= 40rem) and (height > 30rem)').matches && window.scrollY === 0)
+        document.querySelector('.bench')?.scrollIntoView({ block: 'start' });
     });
     return () => cancelAnimationFrame(frame);
   }, []);

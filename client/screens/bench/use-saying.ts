@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { PhotoDetailView } from '#domain/contract/views';
 import { newId } from '../../api/new-id.ts';
-import { useWords } from '../../i18n/use-words.ts';
+import { TAKEN_BACK } from '../../i18n/taken-back.ts';
 import { browserStorage } from '../../outbox/browser-storage.ts';
 import type { TagFactsInput, TagWrite } from '../../outbox/outbox.ts';
 import type { OutboxInUse } from '../../outbox/use-outbox.ts';
@@ -11,7 +11,7 @@ import { NO_DEEDS, sayAgain, takeBack, withDeed, type Deed, type Deeds } from '.
 import type { Entry } from './desk-state.ts';
 import type { DeskStore } from './desk-store.ts';
 import { fateOf, type Fate } from './fate.ts';
-import { keepLastSaid, type LastSaid } from './last-said.ts';
+import { keepLastSaid, lastStanding, type LastSaid } from './last-said.ts';
 
 /** The last thing that was said at this photo since it was opened. */
 export interface SaidHere extends LastSaid {
@@ -39,7 +39,6 @@ export interface SayingParts {
 
 /** Statements about one photo: made, taken back, made again, and what became of the last one. */
 export function useSaying({ photo, store, outboxInUse, freshAfter }: SayingParts): Saying {
-  const { t } = useWords();
   const { outbox, entries, speaker, flush, pause } = outboxInUse;
   const [last, setLast] = useState<Omit<SaidHere, 'fate'> | null>(null);
   const [deeds, setDeeds] = useState<Deeds>(NO_DEEDS);
@@ -48,6 +47,11 @@ export function useSaying({ photo, store, outboxInUse, freshAfter }: SayingParts
     outbox.add({ photo: photo.id, by: speaker.id, write });
     flush();
     setLast({ tag: write.tag, mark: write.facts.mark, stage: write.facts.stage, is: write.is });
+  };
+  /** What is proposed follows from what stands: a row goes on where it was taken back to. */
+  const keepAsLast = (write: TagWrite) => {
+    const last = lastStanding(write, store.tags());
+    if (last) keepLastSaid(browserStorage('sessionStorage'), photo.house, last);
   };
   const place: Saying['place'] = ({ region, replaces }, { mark, stage, note }) => {
     const facts = { mark, stage, note, region: structuredClone(region) } as TagFactsInput;
@@ -61,7 +65,7 @@ export function useSaying({ photo, store, outboxInUse, freshAfter }: SayingParts
           ? { is: 'supersede', tag, old: replaces, facts, before: factsOf(before) }
           : null;
     if (deed) setDeeds((now) => withDeed(now, deed));
-    keepLastSaid(browserStorage('sessionStorage'), photo.house, { mark, stage });
+    keepAsLast({ is: 'place', tag, facts });
     store.tell({ type: 'begin-with', fresh: freshAfter({ mark, stage }) });
     store.tell({ type: 'placed' });
     store.tell({ type: 'select', tag });
@@ -70,6 +74,7 @@ export function useSaying({ photo, store, outboxInUse, freshAfter }: SayingParts
     const facts = factsOf(tag);
     say({ is: 'withdraw', tag: tag.id, reason, facts });
     setDeeds((now) => withDeed(now, { is: 'withdraw', tag: tag.id, facts }));
+    keepAsLast({ is: 'withdraw', tag: tag.id, reason, facts });
     store.tell({ type: 'select', tag: null });
   };
   const goBack: Saying['goBack'] = (which) => {
@@ -80,10 +85,11 @@ export function useSaying({ photo, store, outboxInUse, freshAfter }: SayingParts
       return;
     }
     const standing = (tag: string) => store.tag(tag)?.state;
-    const turned = (which === 'undo' ? takeBack : sayAgain)(deeds, standing, newId, t('bench.takenBack'));
+    const turned = (which === 'undo' ? takeBack : sayAgain)(deeds, standing, newId, TAKEN_BACK);
     if (!turned) return;
     say(turned.write);
     setDeeds(turned.deeds);
+    keepAsLast(turned.write);
     store.tell({ type: 'select', tag: turned.write.is === 'withdraw' ? null : turned.write.tag });
   };
   const { past, future } = store.get().bench;

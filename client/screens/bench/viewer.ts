@@ -38,6 +38,8 @@ export interface ViewerOptions {
   readonly tallness: number;
   readonly isStill: boolean;
   readonly onView: (view: View) => void;
+  /** Something of the picture is drawn. */
+  readonly onSeen: () => void;
 }
 
 const NO_CLICKS = { clickToZoom: false, dblClickToZoom: false, flickEnabled: false };
@@ -48,7 +50,7 @@ const PATIENCE = { timeout: 120_000, tileRetryMax: 1000, tileRetryDelay: 2000 };
 /** The picture, to be moved and zoomed; everything that is drawn on it is our own. */
 export function createViewer(
   element: HTMLElement,
-  { levels, tallness, isStill, onView }: ViewerOptions,
+  { levels, tallness, isStill, onView, onSeen }: ViewerOptions,
 ): Viewer {
   const viewer = new OpenSeadragon.Viewer({
     element,
@@ -88,6 +90,7 @@ export function createViewer(
   const tell = () => onView(view());
   viewer.addHandler('update-viewport', tell);
   viewer.addHandler('open', tell);
+  viewer.addOnceHandler('tile-loaded', onSeen);
   return {
     surface,
     view,

@@ -1,3 +1,4 @@
+import { reasonWords } from '../../i18n/taken-back.ts';
 import type { Statement } from '#domain/ledger/statements';
 import type { LedgerEntryView } from '#domain/contract/views';
 import { formatDay, formatInstant } from '../../i18n/format.ts';
@@ -109,5 +110,5 @@ function kindWords({ t, lang }: Telling, kind: string): string {
 }
 
 function withReason(t: Words, sentence: string, reason: string): string {
-  return reason.trim() === '' ? sentence : t('ledger.reason', { sentence, reason });
+  return reason.trim() === '' ? sentence : t('ledger.reason', { sentence, reason: reasonWords(t, reason) });
 }

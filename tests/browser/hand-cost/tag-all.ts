@@ -85,8 +85,7 @@ export async function tagAll(page: Page, t: Words, scenario: Scenario, site: Sit
       await hand.drag(stageOf(page, t), i);
       await say(hand, t, scenario, member);
       await said(page, `${member.mark}, pegged: placed.`).waitFor();
-      if (scenario.inARow && p === 0 && i === 0)
-        await hand.press(page.getByText(t('bench.row.label'), { exact: true }));
+      if (scenario.inARow && i === 0) await hand.press(page.getByText(t('bench.row.label'), { exact: true }));
     }
   }
   return hand.count;

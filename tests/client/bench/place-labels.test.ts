@@ -43,6 +43,17 @@ describe('labels on the picture', () => {
   const side = fc.double({ min: 0.004, max: 0.2, noNaN: true });
   const mark = fc.constantFrom('い一', 'ろ又二', 'A-12', 'は又五通り東側小屋組二重梁上束');
   const some = fc.array(fc.tuple(mark, unit, unit, side, side), { maxLength: 25 });
+  test('are whole at the right edge of the picture', () => {
+    fc.assert(
+      fc.property(some, fc.integer({ min: 300, max: 4000 }), (drafts, width) => {
+        const tags = drafts.map(([name, x, y, w, h], i) => tag(String(i), name, box(x, y, w, h)));
+        for (const label of drawn(tags, width, 0.75)) {
+          expect(label.x).toBeGreaterThanOrEqual(-1e-9);
+          expect(label.x + label.width).toBeLessThanOrEqual(width + 1e-9);
+        }
+      }),
+    );
+  });
   test('never lie on each other', () => {
     fc.assert(
       fc.property(some, fc.integer({ min: 200, max: 4000 }), (drafts, width) => {
