@@ -1,7 +1,7 @@
 import { Link } from 'react-router';
 import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
-import type { StageInterval } from './stage-interval-words.ts';
+import { isInferred, type StageInterval } from './stage-interval-words.ts';
 
 /** The photos that an interval rests on. */
 export function BoundLinks({ interval }: { interval: StageInterval }) {
@@ -12,11 +12,14 @@ export function BoundLinks({ interval }: { interval: StageInterval }) {
     return bound ? [{ side, photo: bound.photo }] : [];
   });
   if (bounds.length === 0) return null;
+  const later = isInferred(interval) ? interval.by?.stage : null;
   return (
     <p className="row">
       {bounds.map(({ side, photo }) => (
         <Link key={side} to={`/houses/${house}/photos/${photo}`}>
-          {t(`members.history.bound.${side}`)}
+          {side === 'by' && later
+            ? t('members.history.bound.later', { stage: t(`common.stage.${later}`) })
+            : t(`members.history.bound.${side}`)}
         </Link>
       ))}
     </p>

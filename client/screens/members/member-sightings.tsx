@@ -24,14 +24,27 @@ export function MemberSightings({ sightings }: { sightings: readonly Sighting[] 
     );
   }
   const rivals = rivalsOf(sightings.map(({ tag }) => tag));
-  return (
+  const cards = (some: readonly Sighting[]) => (
     <ul className="sightings plain-list">
-      {sightings.map((sighting) => (
+      {some.map((sighting) => (
         <li key={sighting.tag.id}>
           <SightingCard sighting={sighting} rivals={rivals.get(sighting.tag.id) ?? []} />
         </li>
       ))}
     </ul>
+  );
+  const standing = sightings.filter(({ tag }) => tag.state === 'standing');
+  const ended = sightings.filter(({ tag }) => tag.state !== 'standing');
+  return (
+    <>
+      {standing.length > 0 ? cards(standing) : <p>{t('members.history.allEnded')}</p>}
+      {ended.length > 0 ? (
+        <details className="disclosure">
+          <summary>{t('members.history.ended', { count: ended.length })}</summary>
+          {cards(ended)}
+        </details>
+      ) : null}
+    </>
   );
 }
 

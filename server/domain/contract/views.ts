@@ -175,7 +175,7 @@ export const LedgerEntryView = z
   .meta({ id: 'LedgerEntry' });
 export type LedgerEntryView = z.infer<typeof LedgerEntryView>;
 
-const SightingBound = z.object({ instant: Instant, tag: Id, photo: Id });
+const SightingBound = z.object({ instant: Instant, tag: Id, photo: Id, stage: StageShape });
 
 export const MemberHistoryView = z
   .object({
@@ -187,7 +187,7 @@ export const MemberHistoryView = z
           description: 'The latest photo that shows the member before this stage.',
         }),
         by: SightingBound.nullable().meta({
-          description: 'The earliest photo that shows it at this stage or past it.',
+          description: 'The earliest photo that shows it at this stage or past it: `stage` says which.',
         }),
         contradicted: z.boolean().meta({ description: 'A later photo shows an earlier stage.' }),
       }),

@@ -43,5 +43,7 @@ function stageInterval(stage: Stage, dated: readonly Dated[]): StageInterval {
 }
 
 function bound(sighting: Dated | undefined): StageInterval['by'] {
-  return sighting ? { instant: sighting.instant, tag: sighting.tag, photo: sighting.photo } : null;
+  if (!sighting) return null;
+  const { instant, tag, photo, stage } = sighting;
+  return { instant, tag, photo, stage };
 }

@@ -57,12 +57,16 @@ export function reporting(job: Job): void {
     await stages.waitFor();
     const known = async (stage: string) =>
       (await row(stages, stage).getByRole('cell').innerText()).split('\n')[0];
-    expect(await known('cut')).toBe('by 11 Jul 2001, 11:18; never seen before this stage');
-    expect(await known('raised')).toBe('by 11 Jul 2001, 11:18; never seen before this stage');
+    expect(await known('cut')).toBe(
+      'raised by 11 Jul 2001, 11:18, so cut before that; no photo shows this stage itself',
+    );
+    expect(await known('raised')).toBe('by 11 Jul 2001, 11:18; no photo is from before this stage');
     expect(await known('pegged')).toBe('after 11 Jul 2001, 11:18, and by 24 Feb 2002, 13:43');
-    expect(await known('lath on')).toBe('not yet on 24 Feb 2002, 13:43; not seen since');
+    expect(await known('lath on')).toBe('not yet on 24 Feb 2002, 13:43; no photo since');
     const crops = page.getByRole('img', { name: /^い三 on / });
-    // Raised on the cranes, pegged on the house, and what was said there first and replaced.
+    // Raised on the cranes, pegged on the house; folded, what was said there first and replaced.
+    await eventually(() => crops.count()).toBe(2);
+    await page.getByText(t('members.history.ended', { count: 1 })).click();
     await eventually(() => crops.count()).toBe(3);
     await lookAtAll(crops);
     await eventually(() => drawn(crops)).toBe(3);
@@ -70,7 +74,7 @@ export function reporting(job: Job): void {
     await link(page, COVERING).waitFor();
     // From the HEIC file, by the phone's own offset.
     await page.goto(`${job.house}/members/${encodeURIComponent('い一')}`);
-    await page.getByText('by 5 May 2020, 07:44; never seen before this stage').waitFor();
+    await page.getByText('by 5 May 2020, 07:44; no photo is from before this stage').waitFor();
     await eventually(() => drawn(page.getByRole('img', { name: /^い一 on / }))).toBe(1);
   });
 

@@ -81,13 +81,18 @@ describe('the form of a member', () => {
 
 test('a stage is told as an interval, never as a date', async () => {
   const t = await wordsOf('en');
-  const bound = (instant: string) => ({ instant, tag: 't', photo: 'p' });
-  const tell = (after: string | null, by: string | null) =>
-    stageIntervalWords(t, { after: after && bound(after), by: by && bound(by) } as never, (i) => i);
+  const bound = (instant: string, stage = 'cut') => ({ instant, tag: 't', photo: 'p', stage });
+  const tell = (after: string | null, by: string | null, shown = 'raised') => {
+    const bounds = { after: after && bound(after), by: by && bound(by, shown) };
+    return stageIntervalWords(t, { stage: 'raised', ...bounds } as never, (i) => i);
+  };
   expect(tell('A', 'B')).toBe('after A, and by B');
   expect(tell(null, 'B')).toMatch(/^by B/);
   expect(tell('A', null)).toMatch(/^not yet on A/);
   expect(tell(null, null)).toBe('not on record');
+  // A later stage was seen: this one is inferred, and no photo shows it.
+  expect(tell(null, 'B', 'pegged')).toMatch(/^pegged by B, so raised before that/);
+  expect(tell('A', 'B', 'pegged')).toMatch(/^after A; pegged by B, so raised before that/);
 });
 
 test('the form of a member is changed when any of its fields is', () => {

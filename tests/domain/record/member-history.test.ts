@@ -13,7 +13,12 @@ const saw = (tag: string, stage: Stage, day: number | null): StageSighting => ({
   stage,
   instant: day === null ? null : at(day),
 });
-const bound = (tag: string, day: number) => ({ tag, photo: `photo of ${tag}`, instant: at(day) });
+const bound = (tag: string, stage: Stage, day: number) => ({
+  tag,
+  photo: `photo of ${tag}`,
+  stage,
+  instant: at(day),
+});
 
 describe('stageIntervals', () => {
   it('knows nothing of a member that nobody photographed', () =>
@@ -26,15 +31,15 @@ describe('stageIntervals', () => {
     expect(
       stageIntervals('timber', [saw('c', 'pegged', 6), saw('b', 'raised', 4), saw('a', 'cut', 2)]),
     ).toEqual([
-      { stage: 'cut', after: null, by: bound('a', 2), contradicted: false },
-      { stage: 'raised', after: bound('a', 2), by: bound('b', 4), contradicted: false },
-      { stage: 'pegged', after: bound('b', 4), by: bound('c', 6), contradicted: false },
+      { stage: 'cut', after: null, by: bound('a', 'cut', 2), contradicted: false },
+      { stage: 'raised', after: bound('a', 'cut', 2), by: bound('b', 'raised', 4), contradicted: false },
+      { stage: 'pegged', after: bound('b', 'raised', 4), by: bound('c', 'pegged', 6), contradicted: false },
     ]));
 
   it('leaves a stage not seen yet open to the right', () =>
     expect(stageIntervals('timber', [saw('a', 'cut', 2), saw('b', 'raised', 4)])[2]).toEqual({
       stage: 'pegged',
-      after: bound('b', 4),
+      after: bound('b', 'raised', 4),
       by: null,
       contradicted: false,
     }));
@@ -51,16 +56,24 @@ describe('stageIntervals', () => {
   it('names a stage contradicted by a later photo that shows less, and keeps that out of the bounds', () =>
     expect(
       stageIntervals('timber', [saw('a', 'raised', 2), saw('b', 'pegged', 4), saw('c', 'raised', 6)])[2],
-    ).toEqual({ stage: 'pegged', after: bound('a', 2), by: bound('b', 4), contradicted: true }));
+    ).toEqual({
+      stage: 'pegged',
+      after: bound('a', 'raised', 2),
+      by: bound('b', 'pegged', 4),
+      contradicted: true,
+    }));
 
   it('takes nothing from photos of one instant and from undated ones', () =>
     expect(
       stageIntervals('timber', [saw('a', 'raised', 4), saw('b', 'pegged', 4), saw('c', 'cut', null)])[2],
-    ).toEqual({ stage: 'pegged', after: null, by: bound('b', 4), contradicted: false }));
+    ).toEqual({ stage: 'pegged', after: null, by: bound('b', 'pegged', 4), contradicted: false }));
 
   it('lets the lowest tag speak for one instant', () => {
     const twins = [saw('b', 'cut', 2), saw('a', 'cut', 2), saw('d', 'raised', 4), saw('c', 'raised', 4)];
-    expect(stageIntervals('timber', twins)[1]).toMatchObject({ after: bound('a', 2), by: bound('c', 4) });
+    expect(stageIntervals('timber', twins)[1]).toMatchObject({
+      after: bound('a', 'cut', 2),
+      by: bound('c', 'raised', 4),
+    });
   });
 
   const sightings = fc
