@@ -7,7 +7,7 @@ import { writeNote } from '../../server/services/days.ts';
 import { createHouse } from '../../server/services/houses.ts';
 import { readEarlierDays, readJournal } from '../../server/services/journal.ts';
 import { putMember } from '../../server/services/members.ts';
-import { placeTag, withdrawTag } from '../../server/services/tags.ts';
+import { placeTag, supersedeTag, withdrawTag } from '../../server/services/tags.ts';
 import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
 import { AKI, HARU, addPhoto, openRecord, type TestRecord } from '../support/record.ts';
 
@@ -68,14 +68,15 @@ describeOverBothDatabases('the journal of a house', (make) => {
     // 15:30 UTC is the next day in Tokyo.
     record.at('2026-04-06T15:30:00.000Z');
     const { today, lastDay, earlier } = await journal();
-    expect(today).toMatchObject({ day: '2026-04-07', photos: 0, statements: 0, people: [] });
+    expect(today).toMatchObject({ day: '2026-04-07', photos: 0, statements: 0, addedBy: [], taggedBy: [] });
     expect(lastDay).toMatchObject({ day: '2026-04-05', photos: 0, tags: 1, tagsElsewhere: 1 });
     expect(earlier.days.map(({ day }) => day)).toEqual(['2026-04-03', '2026-04-01']);
     expect(earlier.days[0]).toMatchObject({
       photos: 1,
       tags: 0,
       shown: [{ stage: 'pegged', members: 1, marks: ['い一'] }],
-      people: [HARU.name],
+      addedBy: [HARU.name],
+      taggedBy: [HARU.name],
     });
     expect(earlier.days[0]?.pictures).toMatchObject([
       { id: early, tags: 1, pictures: 'pending', instant: '2026-04-03T00:00:00.000Z' },
@@ -97,8 +98,31 @@ describeOverBothDatabases('the journal of a house', (make) => {
       { stage: 'raised', members: 1, marks: ['ろ一'] },
       { stage: 'pegged', members: 2, marks: ['い二', 'い十'] },
     ]);
-    expect(today).toMatchObject({ photos: 2, tags: 5, tagsElsewhere: 0 });
+    expect(today).toMatchObject({ photos: 2, tags: 4, tagsElsewhere: 0 });
     expect(today.pictures.map(({ id }) => id)).toEqual([one, two]);
+  });
+
+  it('counts no tag twice that was undone or said anew, and names for tags who said them', async () => {
+    record.at('2026-04-03T06:00:00.000Z');
+    const added = await photo('2026-04-03T09:00:00');
+    const place = { house, photo: added };
+    const facts = { mark: MarkShape.parse('い三'), stage: 'pegged' as const, region: REGION, note: '' };
+    const [first, second, undone] = [randomUUID(), randomUUID(), randomUUID()];
+    await placeTag(record.context, AKI, { ...place, tag: first }, facts);
+    await placeTag(
+      record.context,
+      AKI,
+      { ...place, tag: undone },
+      { ...facts, mark: MarkShape.parse('い四') },
+    );
+    await withdrawTag(record.context, HARU, { house, tag: undone }, '');
+    record.at('2026-04-04T06:00:00.000Z');
+    await supersedeTag(record.context, AKI, { house, tag: second, supersedes: first }, facts);
+    await member('い九');
+    const { today, lastDay } = await journal();
+    expect(lastDay).toMatchObject({ tags: 0, addedBy: [HARU.name], taggedBy: [AKI.name] });
+    // Who entered a member tagged nothing.
+    expect(today).toMatchObject({ tags: 1, tagsElsewhere: 1, addedBy: [], taggedBy: [AKI.name] });
   });
 
   it('keeps photos of impossible date out of the days, and tells them apart', async () => {

@@ -1,11 +1,10 @@
 import { Fragment } from 'react';
 import { Link } from 'react-router';
 import type { BriefDayView } from '#domain/contract/journal-views';
-import { formatList } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { StageStrokes } from '../../parts/stage-strokes.tsx';
 import { useHouse } from '../../shell/use-house.ts';
-import { asideWords } from './day-words.ts';
+import { asideWords, peopleWords } from './day-words.ts';
 import { PhotoStrip } from './photo-strip.tsx';
 
 /** One day near at hand: its photos, what they show by stage, what else was done, and by whom. */
@@ -15,6 +14,7 @@ export function BriefDay({ day }: { day: BriefDayView }) {
   const page = `/houses/${house}/days/${day.day}`;
   const rest = day.photos - day.pictures.length;
   const aside = asideWords(t, lang, day);
+  const people = peopleWords(t, lang, day);
   return (
     <>
       {day.pictures.length > 0 ? <PhotoStrip photos={day.pictures} label={t('days.day.photos')} /> : null}
@@ -36,9 +36,7 @@ export function BriefDay({ day }: { day: BriefDayView }) {
       {aside.map((text) => (
         <p key={text}>{text}</p>
       ))}
-      {day.people.length > 0 ? (
-        <p className="soft">{t('days.people', { names: formatList(day.people, lang) })}</p>
-      ) : null}
+      {people === '' ? null : <p className="soft">{people}</p>}
     </>
   );
 }

@@ -26,6 +26,17 @@ export function asideWords(t: Words, lang: Language, day: BriefDayView): string[
   ].filter((text) => text !== '');
 }
 
+/** Who did what: whoever adds the photos is seldom who says what they show. */
+export function peopleWords(t: Words, lang: Language, { addedBy, taggedBy }: BriefDayView): string {
+  const both = addedBy.length > 0 && addedBy.join('\n') === taggedBy.join('\n');
+  if (both) return t('days.peopleBoth', { names: formatList(addedBy, lang) });
+  const parts = [
+    taggedBy.length > 0 ? t('days.peopleTagged', { names: formatList(taggedBy, lang) }) : '',
+    addedBy.length > 0 ? t('days.peopleAdded', { names: formatList(addedBy, lang) }) : '',
+  ];
+  return parts.filter((text) => text !== '').join(lang === 'ja' ? '' : ' ');
+}
+
 /** A whole day in one line of the journal. */
 export function dayLine(t: Words, lang: Language, day: BriefDayView): string {
   const shown = day.shown.map((at) =>

@@ -52,13 +52,16 @@ export const BriefDayView = z
         }),
       )
       .meta({ description: 'What the photos of the day show by the tags that stand, in order of work.' }),
-    tags: z.int().meta({ description: 'Tags placed or replaced on this day, on photos of whatever day.' }),
-    tagsElsewhere: z.int().meta({ description: 'Those of them that stand on photos of another day.' }),
+    tags: z.int().meta({ description: 'Tags said on this day that stand, on photos of whatever day.' }),
+    tagsElsewhere: z.int().meta({ description: 'Those of them on photos of another day.' }),
     statements: z.int(),
     members: z.int().meta({ description: 'Members added or changed by schedules imported on this day.' }),
     notes: z.array(NoteView.extend({ cut: z.boolean() })),
     closed: z.array(z.object({ id: Id, name: z.string() })),
-    people: z.array(z.string()).meta({ description: 'Who added photos of the day or said anything on it.' }),
+    addedBy: z.array(z.string()).meta({ description: 'Who added the photos of the day, whenever that was.' }),
+    taggedBy: z
+      .array(z.string())
+      .meta({ description: 'Who said what the photos of the day show, and the tags said on the day.' }),
   })
   .meta({ id: 'BriefDay' });
 export type BriefDayView = z.infer<typeof BriefDayView>;

@@ -32,6 +32,10 @@ export async function readBriefDays(
   return days.map((day) => {
     const here = <T extends { day: string | null }>(rows: readonly T[]) =>
       rows.filter((row) => row.day === day);
+    const peopleWho = (what: 'added' | 'tagged') =>
+      here(people)
+        .filter(({ did }) => did === what)
+        .map(({ name }) => name);
     return {
       day,
       photos: here(counts)[0]?.photos ?? 0,
@@ -47,7 +51,8 @@ export async function readBriefDays(
       members: here(said)[0]?.members ?? 0,
       notes: here(notes),
       closed: here(closed).map(({ id, name }) => ({ id, name })),
-      people: here(people).map(({ name }) => name),
+      addedBy: peopleWho('added'),
+      taggedBy: peopleWho('tagged'),
     };
   });
 }
@@ -116,14 +121,18 @@ function countTags({ db, house, zone, days }: Of) {
   const day = dayIn(zone, 'tag.said_at');
   const elsewhere = sql<number>`count(*) filter (where photo.capture_day is distinct from ${day}
     or photo.doubt is not null)`;
-  return db
-    .selectFrom('tag')
-    .innerJoin('photo', 'photo.id', 'tag.photoId')
-    .where('tag.houseId', '=', house)
-    .where(day, 'in', days)
-    .groupBy(day)
-    .select((eb) => [day.as('day'), eb.fn.countAll<number>().as('tags'), elsewhere.as('elsewhere')])
-    .execute();
+  return (
+    db
+      .selectFrom('tag')
+      .innerJoin('photo', 'photo.id', 'tag.photoId')
+      .where('tag.houseId', '=', house)
+      // Undone or said anew, it would count twice.
+      .where('tag.state', '=', 'standing')
+      .where(day, 'in', days)
+      .groupBy(day)
+      .select((eb) => [day.as('day'), eb.fn.countAll<number>().as('tags'), elsewhere.as('elsewhere')])
+      .execute()
+  );
 }
 
 async function readNotes({ db, house, days }: Of) {
@@ -150,14 +159,21 @@ function readClosed({ db, house, zone, days }: Of) {
     .execute();
 }
 
-/** Those who said anything on a day and those who added its photos, whenever that was. */
+/** Those who added the photos of a day, and those who said its tags: what its photos show, and what was said on it. */
 async function readPeople({ db, house, zone, days }: Of) {
-  const { rows } = await sql<{ day: string; name: string }>`
-    select ${dayIn(zone, 'at')} as day, canonical::jsonb #>> '{by,name}' as name
-    from ledger_entry where house_id = ${house} and ${dayIn(zone, 'at')} in (${sql.join([...days])})
+  const saidDay = dayIn(zone, 'tag.said_at');
+  const theseDays = sql.join([...days]);
+  const { rows } = await sql<{ day: string; did: 'added' | 'tagged'; name: string }>`
+    select capture_day as day, 'added' as did, added_by ->> 'name' as name
+    from photo where house_id = ${house} and doubt is null and capture_day in (${theseDays})
     union
-    select capture_day, added_by ->> 'name'
-    from photo where house_id = ${house} and doubt is null and capture_day in (${sql.join([...days])})
-    order by 1, 2`.execute(db);
+    select photo.capture_day, 'tagged', tag.said_by ->> 'name'
+    from tag join photo on photo.id = tag.photo_id
+    where tag.house_id = ${house} and tag.state = 'standing'
+      and photo.doubt is null and photo.capture_day in (${theseDays})
+    union
+    select ${saidDay}, 'tagged', tag.said_by ->> 'name'
+    from tag where tag.house_id = ${house} and tag.state = 'standing' and ${saidDay} in (${theseDays})
+    order by 1, 2, 3`.execute(db);
   return rows.filter(({ name }) => name !== null);
 }

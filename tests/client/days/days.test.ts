@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { BriefDayView, MissingLineView } from '#domain/contract/journal-views';
 import type { HouseView } from '#domain/contract/views';
 import type { Mark } from '#domain/frame/mark';
-import { countWords, dayLine, marksWords } from '../../../client/screens/days/day-words.ts';
+import { countWords, dayLine, marksWords, peopleWords } from '../../../client/screens/days/day-words.ts';
 import { firstSteps } from '../../../client/screens/days/first-steps.ts';
 import { groupMissing } from '../../../client/screens/days/group-missing.ts';
 import { wordsOf } from '../words.ts';
@@ -74,7 +74,8 @@ describe('a day in words', () => {
     members: 0,
     notes: [],
     closed: [],
-    people: [],
+    addedBy: [],
+    taggedBy: [],
   };
   const shown: BriefDayView['shown'] = [
     { stage: 'raised', members: 1, marks: ['ろ一' as Mark] },
@@ -99,6 +100,14 @@ describe('a day in words', () => {
     );
     expect(dayLine(t, 'en', { ...nothing, statements: 2 })).toBe('2 statements and no photo.');
     expect(dayLine(t, 'en', nothing)).toBe('');
+  });
+  test('says apart who added the photos and who said what they show', async () => {
+    const t = await wordsOf('en');
+    const of = (addedBy: string[], taggedBy: string[]) =>
+      peopleWords(t, 'en', { ...nothing, addedBy, taggedBy });
+    expect(of(['Haru'], ['Aki'])).toBe('Tagged by Aki. Photos added by Haru.');
+    expect(of(['Haru'], ['Haru'])).toBe('Photos and tags by Haru.');
+    expect(of([], [])).toBe('');
   });
   test('counts what was done so far', async () => {
     const t = await wordsOf('en');
