@@ -1,4 +1,4 @@
-import type { AccountView, LinkView, TokenView } from '#domain/contract/views';
+import type { AccountView, InvitedView, LinkView, TokenView } from '#domain/contract/views';
 import type { Person, Role } from '#domain/contract/shapes';
 
 /** Who people are. Accounts are never in a house's ledger, which names people by id and name only. */
@@ -19,6 +19,8 @@ export interface Accounts {
   makeLink(link: LinkRequest): Promise<string>;
   /** Throws Failure('link-used-or-expired'). */
   readLink(secret: string): Promise<ReadLink>;
+  /** Those whose link for the house can still be used. */
+  invited(house: string): Promise<InvitedView[]>;
 
   tokens(person: string): Promise<TokenView[]>;
   createToken(person: string, token: NewToken): Promise<{ token: TokenView; secret: string }>;

@@ -38,12 +38,16 @@ export async function removePerson(
 }
 
 /** Makes the account that a one-time link stands for, with what comes with it: a role is the word of who made the link. */
-export async function enterByLink(context: Context, secret: string, person: NewPerson): Promise<AccountView> {
+export async function enterByLink(
+  context: Context,
+  secret: string,
+  person: NewPerson,
+): Promise<{ house: string | null }> {
   const { account, link } = await context.accounts.createByLink(secret, person);
   if (link.purpose === 'first-account') await adoptHouses(context, account);
   const { houseId, role, madeBy } = link;
   if (houseId && role) await context.store.write(houseId, madeBy, (writing) => grant(writing, account, role));
-  return account;
+  return { house: houseId };
 }
 
 /**

@@ -44,7 +44,7 @@ export async function makeAccount(page: Page, t: Words, name: string, email?: st
   if (email !== undefined) await field(page, t('account.signIn.email')).fill(email);
   await field(page, t('account.signIn.password')).fill(PASSWORD);
   await button(page, t('account.link.submit')).click();
-  await heading(page, t('houses.title')).waitFor();
+  await button(page, t('common.signOut')).waitFor();
 }
 
 export async function signIn(page: Page, t: Words, email: string): Promise<void> {

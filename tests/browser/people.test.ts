@@ -21,7 +21,11 @@ describeInBrowserOverBothDatabases('several people', (make) => {
     await field(keeper, t('people.email')).fill(email);
     await field(keeper, t('people.addRole')).selectOption({ label: role });
     await button(keeper, t('people.submit')).click();
-    await keeper.getByText(t('people.linkTitle', { email })).waitFor();
+    const told = keeper.getByText(t('people.linkTitle', { email }));
+    await told.waitFor();
+    // In sight, with the focus, and the person stands in the list as asked.
+    await eventually(() => keeper.evaluate(() => document.activeElement?.textContent)).toContain(email);
+    await keeper.getByRole('row').filter({ hasText: email }).getByText(t('people.invited')).waitFor();
     return keeper.getByRole('textbox', { name: t('people.link') }).inputValue();
   };
 
@@ -42,7 +46,8 @@ describeInBrowserOverBothDatabases('several people', (make) => {
     await mate.getByText('You will work on it as carpenter.').waitFor();
     expect(await field(mate, t('account.signIn.email')).inputValue()).toBe('ren@example.org');
     await makeAccount(mate, t, 'Ren');
-    await link(mate, 'Boathouse').click();
+    // In the house that the link was for.
+    await heading(mate, t('days.title')).waitFor();
     await goTo(mate, t, 'people');
     await mate.getByText(t('people.onlyKeeper')).waitFor();
     expect(await button(mate, t('people.submit')).count()).toBe(0);

@@ -80,6 +80,10 @@ describeOverBothDatabases('accounts and roles', (make) => {
       },
     );
     expect(person).toBeNull();
+    const asked = async () =>
+      (await server.owner.get<{ invited: { email: string; role: string }[] }>(`/houses/${house.id}/people`))
+        .invited;
+    expect(await asked()).toMatchObject([{ email: 'inspector@example.org', role: 'inspector' }]);
     expect(await server.anonymous().get(`/links/${link}`)).toEqual({
       purpose: 'join-house',
       email: 'inspector@example.org',
@@ -92,6 +96,8 @@ describeOverBothDatabases('accounts and roles', (make) => {
       server.anonymous().post(`/links/${link}`, entering),
     ]);
     expect(both.map((result) => result.status).sort()).toEqual(['fulfilled', 'rejected']);
+    expect(both.find((result) => result.status === 'fulfilled')?.value).toMatchObject({ house: house.id });
+    expect(await asked()).toEqual([]);
     expect(await codeOf(server.anonymous().get(`/links/${link}`))).toBe('link-used-or-expired');
     const { people } = await server.owner.get<{ people: { name: string; role: string }[] }>(
       `/houses/${house.id}/people`,

@@ -23,7 +23,12 @@ export const people = {
   submit: 'Give the role',
   added: '{{name}} now works on this house.',
   linkTitle: '{{email}} has no account yet',
-  linkText: 'Hand this link on. It works once, and makes the account together with the role.',
+  linkText_one:
+    'Hand this link on. It works once, within {{count, number}} day, and makes the account together with the role. It is shown only here and now.',
+  linkText_other:
+    'Hand this link on. It works once, within {{count, number}} days, and makes the account together with the role. It is shown only here and now.',
+  invited: 'asked, has not joined yet',
+  linkUntil: 'the link holds until {{when}}',
   link: 'One-time link',
   onlyKeeper: 'Only the keeper of the record can change who works on it.',
 } as const;

@@ -26,7 +26,10 @@ export const people = {
   submit: '役割を与える',
   added: '{{name}}が関係者に加わりました。',
   linkTitle: '{{email}} のアカウントはまだありません',
-  linkText: 'このリンクを渡してください。一度だけ使え、アカウントと役割が同時にできます。',
+  linkText_other:
+    'このリンクを渡してください。{{count, number}}日以内に一度だけ使え、アカウントと役割が同時にできます。リンクが出るのは今この場だけです。',
+  invited: '招待済み（まだ参加していません）',
+  linkUntil: 'リンクの期限：{{when}}',
   link: '一度だけのリンク',
   onlyKeeper: '関係者を変更できるのは記録の責任者だけです。',
 } as const satisfies TranslationOf<typeof english>;

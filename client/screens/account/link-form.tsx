@@ -21,9 +21,9 @@ export function LinkForm({ link, invited }: { link: string; invited: string | nu
   const make = useMutation({
     mutationFn: () =>
       call('useLink', { params: { link }, body: { name: name.trim(), email: email.trim(), password } }),
-    onSuccess: async () => {
+    onSuccess: async ({ house }) => {
       await client.invalidateQueries({ queryKey: keys.session });
-      await navigate('/', { replace: true });
+      await navigate(house === null ? '/' : `/houses/${house}`, { replace: true });
     },
   });
   const submit = (event: FormEvent) => {

@@ -20,7 +20,7 @@ export function PeopleScreen() {
   return (
     <Page title={t('people.title')} lead={t('people.lead')}>
       <QueryState query={query}>
-        {({ people }) => <PeopleTable people={people} mayChange={isKeeper} />}
+        {({ people, invited }) => <PeopleTable people={people} invited={invited} mayChange={isKeeper} />}
       </QueryState>
       {isKeeper ? <AddPerson /> : <Notice>{t('people.onlyKeeper')}</Notice>}
     </Page>

@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import type { PersonInHouseView } from '#domain/contract/views';
+import type { InvitedView, PersonInHouseView } from '#domain/contract/views';
 import { call } from '../../api/call.ts';
 import { keys } from '../../api/keys.ts';
 import { useSession } from '../../api/use-session.ts';
+import { formatInstant } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { Confirm } from '../../parts/confirm.tsx';
@@ -12,10 +13,11 @@ import { useHouse } from '../../shell/use-house.ts';
 
 export interface PeopleTableProps {
   people: readonly PersonInHouseView[];
+  invited: readonly InvitedView[];
   mayChange: boolean;
 }
 
-export function PeopleTable({ people, mayChange }: PeopleTableProps) {
+export function PeopleTable({ people, invited, mayChange }: PeopleTableProps) {
   const { t } = useWords();
   const me = useSession().data?.account?.id;
   const [leaving, setLeaving] = useState<PersonInHouseView | null>(null);
@@ -52,9 +54,29 @@ export function PeopleTable({ people, mayChange }: PeopleTableProps) {
             ) : null}
           </tr>
         ))}
+        {invited.map((one) => (
+          <InvitedRow key={one.email} invited={one} mayChange={mayChange} />
+        ))}
       </Table>
       <RemovePerson person={leaving} onDone={() => setLeaving(null)} />
     </>
+  );
+}
+
+function InvitedRow({ invited, mayChange }: { invited: InvitedView; mayChange: boolean }) {
+  const { t, lang } = useWords();
+  const { zone } = useHouse();
+  return (
+    <tr>
+      <th scope="row">
+        <span className="soft">{t('people.invited')}</span>
+      </th>
+      <td>{t(`common.role.${invited.role}`)}</td>
+      <td>{invited.email}</td>
+      {mayChange ? (
+        <td className="soft">{t('people.linkUntil', { when: formatInstant(invited.until, zone, lang) })}</td>
+      ) : null}
+    </tr>
   );
 }
 

@@ -290,6 +290,15 @@ export const TokenView = z
   .meta({ id: 'AccessToken' });
 export type TokenView = z.infer<typeof TokenView>;
 
+export const InvitedView = z
+  .object({
+    email: z.string(),
+    role: RoleShape,
+    until: Instant.meta({ description: 'The one-time link can be used until then.' }),
+  })
+  .meta({ id: 'Invited' });
+export type InvitedView = z.infer<typeof InvitedView>;
+
 export const LinkView = z
   .object({
     purpose: z.enum(['first-account', 'join-house']),

@@ -32,7 +32,10 @@ export function houseHandlers(context: Context, hub: EventHub): Handlers {
       };
     },
 
-    listPeople: async ({ house }) => ({ people: await read.people(house) }),
+    listPeople: async ({ house }) => ({
+      people: await read.people(house),
+      invited: await context.accounts.invited(house),
+    }),
     addPerson: ({ account, house, body }) => addPerson(context, account, house, body),
     removePerson: async ({ account, house, params }) => {
       await removePerson(context, account, house, params.person);

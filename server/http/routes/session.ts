@@ -34,10 +34,10 @@ export function sessionHandlers(context: Context, guard: SignInGuard): Handlers 
     },
 
     useLink: async ({ req, res, params, body }) => {
-      await enterByLink(context, params.link, body);
+      const { house } = await enterByLink(context, params.link, body);
       const { account, cookies } = await accounts.signIn(body.email, body.password, headersOf(req));
       res.append('set-cookie', cookies);
-      return { account };
+      return { account, house };
     },
 
     listTokens: async ({ account }) => ({ tokens: await accounts.tokens(account.id) }),

@@ -4,7 +4,7 @@ import { Failure } from '../../services/failure.ts';
 import type { Db } from '../open-database.ts';
 import type { Row } from '../tables.ts';
 import { createByLink, hashed, insertPerson } from './create-account.ts';
-import { makeLink, readLink } from './links.ts';
+import { makeLink, readInvited, readLink } from './links.ts';
 import type { SignInLibrary } from './sign-in-library.ts';
 import { createToken, endToken, listTokens, personOfToken } from './tokens.ts';
 
@@ -19,6 +19,7 @@ export function accounts(db: Db, library: SignInLibrary, now: () => Date): Accou
     anyExists: async () => (await db.selectFrom('person').select('id').limit(1).execute()).length > 0,
     makeLink: (link) => makeLink(db, now(), link),
     readLink: (secret) => readLink(db, now(), secret),
+    invited: (house) => readInvited(db, now(), house),
     tokens: (person) => listTokens(db, person),
     createToken: (person, token) => createToken(db, now(), person, token),
     endToken: (person, token) => endToken(db, person, token),

@@ -1,10 +1,12 @@
+import { LINK_DAYS } from '#domain/contract/shapes';
+import type { InvitedView } from '#domain/contract/views';
 import type { LinkRequest, ReadLink } from '../../services/accounts.ts';
 import { Failure } from '../../services/failure.ts';
 import type { Db } from '../open-database.ts';
 import { jsonOrNull } from '../projection/json.ts';
 import { hashSecret, newSecret } from './secrets.ts';
 
-const LINK_LIFE_MS = 7 * 24 * 60 * 60 * 1000;
+const LINK_LIFE_MS = LINK_DAYS * 24 * 60 * 60 * 1000;
 
 /** A one-time link; making one for the first account ends the ones that were printed before. */
 export async function makeLink(db: Db, now: Date, link: LinkRequest): Promise<string> {
@@ -49,4 +51,21 @@ export async function spendLink(db: Db, now: Date, secret: string): Promise<void
     .returning('purpose')
     .execute();
   if (spent.length === 0) throw new Failure('link-used-or-expired');
+}
+
+/** Who was given a role of the house and has no account yet, while the link can be used; each once, by the last link. */
+export async function readInvited(db: Db, now: Date, house: string): Promise<InvitedView[]> {
+  const rows = await db
+    .selectFrom('accountLink')
+    .where('houseId', '=', house)
+    .where('usedAt', 'is', null)
+    .where('expiresAt', '>', now)
+    .where('email', 'not in', db.selectFrom('person').select('email'))
+    .select(['email', 'role', 'expiresAt'])
+    .orderBy('expiresAt')
+    .execute();
+  const last = new Map<string, InvitedView>();
+  for (const { email, role, expiresAt } of rows)
+    if (email !== null && role !== null) last.set(email, { email, role, until: expiresAt.toISOString() });
+  return [...last.values()];
 }

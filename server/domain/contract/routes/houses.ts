@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { HouseChanges, HouseFacts, Id, RoleShape } from '../shapes.ts';
-import { HouseStateView, HouseView, PersonInHouseView, StatementEvent } from '../views.ts';
+import { HouseStateView, HouseView, InvitedView, PersonInHouseView, StatementEvent } from '../views.ts';
 import { route, type Route } from './route.ts';
 
 const email = z.email().max(200);
@@ -68,10 +68,10 @@ export const HOUSE_ROUTES = {
   listPeople: route({
     method: 'GET',
     path: '/houses/{house}/people',
-    summary: 'Who works on the house.',
+    summary: 'Who works on the house, and who was asked to but has no account yet.',
     access: 'house',
     status: 200,
-    answer: z.object({ people: z.array(PersonInHouseView) }),
+    answer: z.object({ people: z.array(PersonInHouseView), invited: z.array(InvitedView) }),
   }),
   addPerson: route({
     method: 'POST',

@@ -58,7 +58,10 @@ export const SESSION_ROUTES = {
     access: 'anyone',
     body: z.strictObject({ name: line(100), email, password }),
     status: 201,
-    answer: z.object({ account: AccountView }),
+    answer: z.object({
+      account: AccountView,
+      house: Id.nullable().meta({ description: 'The house that the link gave a role in.' }),
+    }),
   }),
   listTokens: route({
     method: 'GET',
