@@ -6,11 +6,10 @@ import { useSharedSession } from '../api/use-session.ts';
 import { useSending } from '../upload/use-uploads.ts';
 import { useWords } from '../i18n/use-words.ts';
 import { Header } from './header.tsx';
+import { CONTENT, focusContent } from './focus-content.ts';
 import { useKeptFocus } from './keep-focus.ts';
 import { SignedOutNotice } from './signed-out-notice.tsx';
 import { UnsentEverywhere } from './unsent-everywhere.tsx';
-
-const CONTENT = 'content';
 
 /** Header and content of every screen. After a change of screen the focus goes to the content. */
 export function Frame() {
@@ -19,22 +18,28 @@ export function Frame() {
   const isLoading = useNavigation().state === 'loading';
   useSharedSession();
   useSending();
-  const main = useRef<HTMLElement>(null);
   const shown = useRef(pathname);
-  useKeptFocus(main);
+  useKeptFocus();
   useEffect(() => {
     if (shown.current === pathname) return;
     shown.current = pathname;
-    main.current?.focus({ preventScroll: true });
+    focusContent();
   }, [pathname]);
   return (
     <I18nProvider locale={LOCALES[lang]}>
-      <a className="skip-link" href={`#${CONTENT}`}>
+      <a
+        className="skip-link"
+        href={`#${CONTENT}`}
+        onClick={(event) => {
+          event.preventDefault();
+          focusContent();
+        }}
+      >
         {t('common.skip')}
       </a>
       <SkipToPicture />
       <Header />
-      <main id={CONTENT} ref={main} tabIndex={-1} className="content" aria-busy={isLoading}>
+      <main id={CONTENT} tabIndex={-1} className="content" aria-busy={isLoading}>
         <UnsentEverywhere />
         <Outlet />
       </main>

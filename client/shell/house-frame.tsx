@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import { useQuery } from '@tanstack/react-query';
 import { Outlet, useParams } from 'react-router';
 import { ProblemError } from '../api/call.ts';
@@ -5,6 +6,7 @@ import { houseQuery } from '../api/house-query.ts';
 import { useHouseEvents } from '../api/use-house-events.ts';
 import { QueryState } from '../parts/query-state.tsx';
 import { HouseNav } from './house-nav.tsx';
+import { BELOW_MENU } from './focus-content.ts';
 import { UploadLine } from './upload-line.tsx';
 import { NotFound } from './not-found.tsx';
 import { HouseContext } from './use-house.ts';
@@ -21,10 +23,25 @@ export function HouseFrame() {
           <LiveHouse house={house} />
           <HouseNav house={house} />
           <UploadLine house={house} />
-          <Outlet />
+          <BelowMenu />
         </HouseContext>
       )}
     </QueryState>
+  );
+}
+
+/** Where the focus goes after a change of screen: not before the menu, whose parts would have to be passed each time. */
+function BelowMenu() {
+  const box = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    // The house came after the screen had changed.
+    if (document.activeElement instanceof HTMLElement && document.activeElement.tagName === 'MAIN')
+      box.current?.focus({ preventScroll: true });
+  }, []);
+  return (
+    <div ref={box} id={BELOW_MENU} tabIndex={-1}>
+      <Outlet />
+    </div>
   );
 }
 

@@ -1,10 +1,11 @@
-import { useEffect, type RefObject } from 'react';
+import { useEffect } from 'react';
+import { focusContent } from './focus-content.ts';
 
 /**
  * Where what had the focus is gone, e.g. the button of a step that is done, the focus stays with the content:
  * for the keys alone the way would else begin at the head of the page again.
  */
-export function useKeptFocus(content: RefObject<HTMLElement | null>): void {
+export function useKeptFocus(): void {
   useEffect(() => {
     let last: EventTarget | null = null;
     const note = ({ target }: FocusEvent) => {
@@ -14,7 +15,7 @@ export function useKeptFocus(content: RefObject<HTMLElement | null>): void {
     const look = () => {
       if (!isGone() || document.activeElement !== document.body) return;
       last = null;
-      content.current?.focus({ preventScroll: true });
+      focusContent();
     };
     // A closing dialog gives the focus back by itself, a moment later.
     const observer = new MutationObserver(() => {
@@ -26,7 +27,7 @@ export function useKeptFocus(content: RefObject<HTMLElement | null>): void {
       observer.disconnect();
       document.removeEventListener('focusin', note);
     };
-  }, [content]);
+  }, []);
 }
 
 const GIVEN_BACK_MS = 100;

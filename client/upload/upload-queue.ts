@@ -95,6 +95,11 @@ export function canSendAgain({ state }: UploadItem): boolean {
   return state.is === 'failed';
 }
 
+/** Arrived, or settled in another window: nobody has to look at it again. */
+export function isSettled({ state }: Pick<UploadItem, 'state'>): boolean {
+  return state.is === 'added' || state.is === 'already-here' || state.is === 'elsewhere';
+}
+
 /** Would be lost if the page were left now. */
 export function isAtRisk(item: UploadItem): boolean {
   return !isOver(item) && !item.isKept;

@@ -125,7 +125,7 @@ describeInBrowser('photos that were chosen and not yet sent', () => {
     await eventually(() => added('wall-20')).toHaveLength(1);
     await page.getByText(t('photos.queue.unheard', { count: 1 })).waitFor();
     await page.reload();
-    await page.getByText(t('photos.outcome.known')).waitFor();
+    await page.getByText(/ 1 already here, /).waitFor();
     expect(posts).toBe(before + 1);
     await context.unroute(POSTED);
     await context.route(POSTED, gate);

@@ -73,6 +73,8 @@ export const coverings = {
     changed: 'Last changed',
     change: 'Change',
     close: 'It has closed …',
+    toGaps_one: 'What is missing ({{count, number}})',
+    toGaps_other: 'What is missing ({{count, number}})',
     reopen: 'Take the closing back …',
     closedBy: 'closed {{when}}, said by {{who}}',
     hides: 'What it hides',

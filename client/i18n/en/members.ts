@@ -44,9 +44,9 @@ export const members = {
     known: 'What is known',
     both: 'after {{after}}, and by {{by}}',
     onlyBy: 'by {{by}}; no photo is from before this stage',
-    inferred: '{{shown}} by {{by}}, so {{stage}} before that; no photo shows this stage itself',
+    inferred: '{{seen}} by {{by}}, so {{stage}} before that; no photo shows this stage itself',
     inferredAfter:
-      'after {{after}}; {{shown}} by {{by}}, so {{stage}} before that; no photo shows this stage itself',
+      'after {{after}}; {{seen}} by {{by}}, so {{stage}} before that; no photo shows this stage itself',
     onlyAfter: 'not yet on {{after}}; no photo since',
     never: 'not on record',
     bound: {

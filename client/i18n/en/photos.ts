@@ -11,6 +11,8 @@ export const photos = {
     'Many phones remove the position when a picture is picked in a browser. Where the position matters, copy the files from the camera to a computer and add them from there.',
   queue: {
     title: 'Being added',
+    titleDone: 'Adding is done',
+    toUntagged: 'To the photos without a tag',
     whole: 'All photos',
     count: '{{done}} of {{total}}',
     finished: 'Finished: {{added}} added, {{known}} already here, {{refused}} refused, {{failed}} not sent.',
@@ -47,13 +49,8 @@ export const photos = {
     waiting: 'waits for its turn',
     sending: 'is being sent',
     storing: 'has arrived, is being stored safely',
-    added: 'added',
-    known: 'already here: the same picture was added before',
     unheard: 'The server did not answer. It is sent again by itself, or by the button.',
     unreadable: 'This browser cannot read the file any more. Choose it again.',
-    elsewhere: 'sent or left out in another window',
-    open: 'Look at it',
-    openNamed: 'Look at {{file}}',
   },
   filter: {
     title: 'Show only some',

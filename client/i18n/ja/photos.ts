@@ -14,6 +14,8 @@ export const photos = {
     'スマートフォンのブラウザーで写真を選ぶと、撮影位置が消されることがよくあります。位置が大切なときは、カメラからパソコンにコピーし、そこから追加してください。',
   queue: {
     title: '追加中',
+    titleDone: '追加が終わりました',
+    toUntagged: '記入のない写真へ',
     whole: '全体',
     count: '{{total}}枚のうち{{done}}枚',
     finished:
@@ -43,13 +45,8 @@ export const photos = {
     waiting: '順番を待っています',
     sending: '送っています',
     storing: '届きました。安全に保存しています',
-    added: '追加しました',
-    known: '追加済み：同じ写真がもうあります',
     unheard: 'サーバーから返事がありません。自動で送り直します。ボタンでも送れます。',
     unreadable: 'このファイルはもう読めません。選び直してください。',
-    elsewhere: '別の窓で送るか、送らないことにしました',
-    open: '見る',
-    openNamed: '{{file}} を見る',
   },
   filter: {
     title: '写真を絞り込む',

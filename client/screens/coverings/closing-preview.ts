@@ -8,6 +8,11 @@ export function findCovering(report: ClosingReportView | undefined, id: string):
   return report?.days.flatMap(({ coverings }) => coverings).find((covering) => covering.id === id);
 }
 
+/** Closing is the thing to do once its day has come and nothing is missing; before that, what is missing is. */
+export function isTimeToClose({ counts, daysLeft }: Pick<CoveringReport, 'counts' | 'daysLeft'>): boolean {
+  return counts.gaps === 0 && daysLeft !== null && daysLeft <= 0;
+}
+
 /**
  * What would be lost by closing at this instant (UTC text): the gaps, and what has only records that were
  * taken at or after it.

@@ -7,7 +7,9 @@ import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
 import { NotFound } from '../../shell/not-found.tsx';
 import { useHouse } from '../../shell/use-house.ts';
+import { useReport } from '../report/use-report.ts';
 import { CloseDialog } from './close-dialog.tsx';
+import { findCovering, isTimeToClose } from './closing-preview.ts';
 import { CoveringDetails } from './covering-details.tsx';
 import { CoveringFormScreen } from './covering-form-screen.tsx';
 import { ReopenDialog } from './reopen-dialog.tsx';
@@ -36,12 +38,19 @@ function OneCovering({ covering }: { covering: CoveringView }) {
   const { id: house } = useHouse();
   const [asks, setAsks] = useState(false);
   const close = () => setAsks(false);
+  const found = findCovering(useReport(house).data, covering.id);
+  const gaps = found?.counts.gaps ?? 0;
   const actions = covering.closed ? (
     <Button onPress={() => setAsks(true)}>{t('coverings.one.reopen')}</Button>
   ) : (
     <>
       <LinkButton to="?change">{t('coverings.one.change')}</LinkButton>
-      <Button look="act" onPress={() => setAsks(true)}>
+      {gaps > 0 ? (
+        <LinkButton look="act" to={`/houses/${house}/report?only=missing`}>
+          {t('coverings.one.toGaps', { count: gaps })}
+        </LinkButton>
+      ) : null}
+      <Button look={found && isTimeToClose(found) ? 'act' : 'plain'} onPress={() => setAsks(true)}>
         {t('coverings.one.close')}
       </Button>
     </>

@@ -18,7 +18,7 @@ export function stageIntervalWords(
   if (by && isInferred(interval)) {
     const words = {
       by: when(by.instant),
-      shown: t(`common.stage.${by.stage}`),
+      seen: t(`common.stage.${by.stage}`),
       stage: t(`common.stage.${stage}`),
     };
     return after

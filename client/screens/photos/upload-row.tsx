@@ -1,4 +1,3 @@
-import { Link } from 'react-router';
 import { sentenceOf } from '../../i18n/problem-sentence.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
@@ -34,7 +33,7 @@ export function UploadRow({ item, uploads }: { item: UploadItem; uploads: Upload
   );
 }
 
-function UploadWords({ item: { house, fileName: file, bytes, state } }: { item: UploadItem }) {
+function UploadWords({ item: { fileName: file, bytes, state } }: { item: UploadItem }) {
   const { t, lang } = useWords();
   switch (state.is) {
     case 'waiting':
@@ -54,21 +53,10 @@ function UploadWords({ item: { house, fileName: file, bytes, state } }: { item: 
     }
     case 'added':
     case 'already-here':
-      return (
-        <span>
-          {t(state.is === 'added' ? 'photos.outcome.added' : 'photos.outcome.known')}{' '}
-          <Link
-            to={`/houses/${house}/photos/${state.photo}`}
-            aria-label={t('photos.outcome.openNamed', { file })}
-          >
-            {t('photos.outcome.open')}
-          </Link>
-        </span>
-      );
+    case 'elsewhere':
+      return null;
     case 'unreadable':
       return <span className="act-text">{t('photos.outcome.unreadable')}</span>;
-    case 'elsewhere':
-      return <span className="soft">{t('photos.outcome.elsewhere')}</span>;
     case 'refused':
       return <span className="act-text">{sentenceOf(t, lang, state.problem)}</span>;
     case 'failed':

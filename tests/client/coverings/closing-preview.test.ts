@@ -5,6 +5,7 @@ import {
   lostByClosing,
   whenFault,
   type CoveringLine,
+  isTimeToClose,
 } from '../../../client/screens/coverings/closing-preview.ts';
 
 const line = (mark: string, state: CoveringLine['state'], ...instants: (string | null)[]): CoveringLine => ({
@@ -68,4 +69,13 @@ describe('a closing that is being said', () => {
     expect(whenFault(earlier('2026-04-03T15:01'), now)).toBe('future');
     expect(whenFault(earlier(''), now)).toBe('badTime');
   });
+});
+
+test('closing is the thing to do only on its day and without a gap', () => {
+  const counts = { hidden: 3, onRecord: 3, gaps: 0, lost: 0, retired: 0 };
+  expect(isTimeToClose({ counts, daysLeft: 0 })).toBe(true);
+  expect(isTimeToClose({ counts, daysLeft: -2 })).toBe(true);
+  expect(isTimeToClose({ counts, daysLeft: 1 })).toBe(false);
+  expect(isTimeToClose({ counts, daysLeft: null })).toBe(false);
+  expect(isTimeToClose({ counts: { ...counts, gaps: 1 }, daysLeft: 0 })).toBe(false);
 });

@@ -4,7 +4,14 @@ import type { UploadOutcome } from '#domain/contract/views';
 import { OfflineError, ProblemError } from '../../../client/api/errors.ts';
 import { readOutcome } from '../../../client/upload/send-photo.ts';
 import { createUploads } from '../../../client/upload/upload-driver.ts';
-import { AT_ONCE, canSendAgain, isOver, isUnheard, summarize } from '../../../client/upload/upload-queue.ts';
+import {
+  AT_ONCE,
+  canSendAgain,
+  isOver,
+  isSettled,
+  isUnheard,
+  summarize,
+} from '../../../client/upload/upload-queue.ts';
 import { memoryFileStore, memoryLocks } from './memory-file-store.ts';
 
 const problem = (code: ProblemCode) => ({
@@ -155,4 +162,13 @@ describe('the answer to one file', () => {
       expect.objectContaining({ problem: expect.objectContaining({ code }) }),
     ),
   );
+});
+
+test('what arrived needs nobody any more; what was refused or waits does', () => {
+  for (const is of ['added', 'already-here'] as const)
+    expect(isSettled({ state: { is, photo: 'p' } })).toBe(true);
+  expect(isSettled({ state: { is: 'elsewhere' } })).toBe(true);
+  for (const is of ['waiting', 'storing', 'unreadable'] as const)
+    expect(isSettled({ state: { is } })).toBe(false);
+  expect(isSettled({ state: { is: 'failed', problem: null } })).toBe(false);
 });
