@@ -70,6 +70,8 @@ describeInBrowser('without a pointer', () => {
   it('imports a schedule', async () => {
     await goTo('members');
     await press(link(page, t('members.import')).first());
+    await heading(page, t('schedule.title')).waitFor();
+    await focusIsKept();
     await tabTo(button(page, t('schedule.choose')));
     const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.keyboard.press('Enter')]);
     const buffer = Buffer.from(

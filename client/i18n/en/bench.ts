@@ -67,6 +67,7 @@ export const bench = {
       same: 'same again',
     },
     onlyOne: '{{mark}} is the only one that fits. Place it once more, or type on.',
+    again: '{{mark}} has a tag on this photo already; this is one more.',
     meant: 'This is {{mark}}, {{kind}}.',
     waiting_one: 'One more region waits for its words.',
     waiting_other: '{{count}} more regions wait for their words.',

@@ -69,6 +69,7 @@ export const bench = {
       same: '直前と同じ',
     },
     onlyOne: '当てはまるのは {{mark}} だけです。よければもう一度記入してください。',
+    again: '{{mark}} の記入はこの写真に既にあります。もう一件加えます。',
     meant: '{{mark}}（{{kind}}）として記入します。',
     waiting_other: '記入を待っている囲みがほかに{{count}}個あります。',
     addNote: '覚え書きを加える',

@@ -7,12 +7,13 @@ export interface AboutMarkProps {
   /** As typed. */
   mark: string;
   index: MemberIndex;
+  here: ReadonlySet<string>;
   /** It was to be placed once, while the list offered others. */
   isAsked: boolean;
 }
 
 /** Says plainly which member is meant, or that the schedule does not have the mark, or has it no longer. */
-export function AboutMark({ mark: typed, index, isAsked }: AboutMarkProps) {
+export function AboutMark({ mark: typed, index, here, isAsked }: AboutMarkProps) {
   const { t, lang } = useWords();
   const parsed = parseMark(typed);
   if (!parsed.ok) return null;
@@ -20,7 +21,13 @@ export function AboutMark({ mark: typed, index, isAsked }: AboutMarkProps) {
   if (member?.retired) return <p className="act-text">{t('bench.form.retired', { mark: member.mark })}</p>;
   if (member) {
     const words = { mark: member.mark, kind: kindLabel(member.kind, lang) };
-    return findMember(index, typed) ? null : <p role="status">{t('bench.form.meant', words)}</p>;
+    const meant = findMember(index, typed) ? '' : t('bench.form.meant', words);
+    const again = here.has(member.mark) ? t('bench.form.again', words) : '';
+    return meant + again === '' ? null : (
+      <p role="status">
+        {meant} {again}
+      </p>
+    );
   }
   if (!isAsked && offeredFor(index, parsed.mark).length > 0) return null;
   const words = { mark: parsed.mark };

@@ -6,7 +6,7 @@ import { SaidLine } from './said-line.tsx';
 import { TagWords, type TagWordsProps } from './tag-words.tsx';
 import type { SaidHere } from './use-saying.ts';
 
-export interface TagFormProps extends Omit<TagWordsProps, 'draft'> {
+export interface TagFormProps extends Omit<TagWordsProps, 'draft' | 'here'> {
   tags: readonly BenchTag[];
   said: SaidHere | null;
   acts: TagActs;
@@ -21,6 +21,11 @@ export function TagForm(props: TagFormProps) {
   const { selected, work } = props.desk.bench;
   const { draft, waiting } = work;
   const changed = props.tags.find(({ id }) => id === draft?.replaces);
+  const here = new Set<string>(
+    props.tags
+      .filter(({ id, state }) => state === 'standing' && id !== draft?.replaces)
+      .map(({ mark }) => mark),
+  );
   const chosen = props.tags.find(({ id, state }) => id === selected && state === 'standing');
   const title = changed ? t('bench.form.changeTitle', { mark: changed.mark }) : t('bench.form.title');
   return (
@@ -28,7 +33,7 @@ export function TagForm(props: TagFormProps) {
       <h2>{title}</h2>
       {draft ? (
         <>
-          <TagWords key={draft.replaces ?? ''} {...props} draft={draft} />
+          <TagWords key={draft.replaces ?? ''} {...props} draft={draft} here={here} />
           {waiting.length > 0 ? (
             <p className="soft bench-hint">{t('bench.form.waiting', { count: waiting.length })}</p>
           ) : null}

@@ -19,6 +19,8 @@ export interface TagWordsProps {
   draft: Draft;
   index: MemberIndex;
   suggestions: readonly Suggestion[];
+  /** Marks that have a tag on this photo already, but for the one that is changed. */
+  here: ReadonlySet<string>;
   tell: (event: DeskEvent) => void;
   onAsLast: () => void;
   onPlace: (draft: Draft, said: Extract<EntryCheck, { ok: true }>['said']) => void;
@@ -88,7 +90,7 @@ export function TagWords(props: TagWordsProps) {
       {isTakenForIt ? (
         <p role="status">{t('bench.form.onlyOne', { mark: entry.mark })}</p>
       ) : (
-        <AboutMark mark={entry.mark} index={index} isAsked={asked === entry.mark} />
+        <AboutMark mark={entry.mark} index={index} here={props.here} isAsked={asked === entry.mark} />
       )}
       <StageChoice
         label={t('bench.form.stage')}

@@ -2,6 +2,7 @@ import { Link } from 'react-router';
 import type { MemberHistoryView } from '#domain/contract/views';
 import { findDoubt } from '#domain/photo/capture-doubts';
 import { formatInstant } from '../../i18n/format.ts';
+import { reasonWords } from '../../i18n/taken-back.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { LinkButton } from '../../parts/button.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
@@ -91,7 +92,7 @@ function SightingEnd({ tag }: { tag: Sighting['tag'] }) {
   const { t } = useWords();
   if (tag.state === 'standing') return null;
   if (tag.state === 'superseded') return <p>{t('members.history.superseded')}</p>;
-  const reason = tag.ended?.reason ?? '';
+  const reason = reasonWords(t, tag.ended?.reason ?? '');
   return (
     <p>
       {reason === '' ? t('members.history.withdrawn') : t('members.history.withdrawnBecause', { reason })}
