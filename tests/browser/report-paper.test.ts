@@ -85,6 +85,17 @@ describeInBrowser('the report on paper', () => {
     expect(widths[0]?.split(',').every((width) => Number(width) > 20)).toBe(true);
   });
 
+  it('has no way to a photo on it, whatever the width of the window', async () => {
+    await page.setViewportSize({ width: 390, height: 844 });
+    await openScreen(page, `${site.things.house}/report`);
+    const looks = page.locator('.report-look');
+    await looks.first().waitFor();
+    await page.emulateMedia({ media: 'print' });
+    expect(await looks.evaluateAll((all) => all.filter((one) => one.checkVisibility()).length)).toBe(0);
+    await page.emulateMedia({ media: null });
+    await page.setViewportSize({ width: 1280, height: 900 });
+  });
+
   it.skipIf(!canReadPdf())('says on each page which house, when, which page and which covering', async () => {
     const { file, pages } = await print('report-paper-heads.pdf');
     const words = pdfWords(file);

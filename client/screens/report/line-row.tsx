@@ -5,6 +5,7 @@ import { useWords } from '../../i18n/use-words.ts';
 import { KindName } from '../../parts/kind-name.tsx';
 import { StageName } from '../../parts/stage-name.tsx';
 import { useHouse } from '../../shell/use-house.ts';
+import { eachPhotoOnce } from './each-photo-once.ts';
 import { missSentence } from './miss-sentence.ts';
 
 export type Line = ClosingReportView['days'][number]['coverings'][number]['lines'][number];
@@ -65,9 +66,10 @@ function Records({ line: { mark, records } }: { line: Line }) {
   const { t, lang } = useWords();
   const { id: house, zone } = useHouse();
   if (records.length === 0) return null;
+  const seen = eachPhotoOnce(records);
   return (
     <ul className="plain-list report-records">
-      {records.slice(0, SHOWN).map(({ tag, photo, stage: at, instant }) => {
+      {seen.slice(0, SHOWN).map(({ tag, photo, stage: at, instant }) => {
         const when = instant === null ? t('report.noTime') : formatInstant(instant, zone, lang);
         const stage = t(`common.stage.${at}`);
         return (
@@ -81,7 +83,7 @@ function Records({ line: { mark, records } }: { line: Line }) {
           </li>
         );
       })}
-      {records.length > SHOWN ? (
+      {seen.length > SHOWN ? (
         <li className="soft">{t('report.records', { count: records.length })}</li>
       ) : null}
     </ul>

@@ -5,6 +5,7 @@ import type { Mark } from '#domain/frame/mark';
 import { cssString, marginRule } from '../../../client/screens/report/margin-rule.ts';
 import { missingByReason } from '../../../client/screens/report/missing-by-reason.ts';
 import { missSentence } from '../../../client/screens/report/miss-sentence.ts';
+import { eachPhotoOnce } from '../../../client/screens/report/each-photo-once.ts';
 import { closedLast } from '../../../client/screens/report/closed-last.ts';
 import { onlyMissing } from '../../../client/screens/report/only-missing.ts';
 import { LANGUAGES, wordsOf } from '../words.ts';
@@ -123,4 +124,15 @@ test('what is missing is gathered by reason, the most frequent first', () => {
     { reason: 'no-photo', marks: ['い一', 'い二'] },
     { reason: 'before-stage', marks: ['ろ一'] },
   ]);
+});
+
+test('a photo with two tags of one stage is said once, of two stages twice', () => {
+  const record = (tag: string, photo: string, stage: 'raised' | 'pegged') => ({
+    tag,
+    photo,
+    stage,
+    instant: null,
+  });
+  const all = [record('a', 'p', 'pegged'), record('b', 'p', 'pegged'), record('c', 'q', 'pegged')];
+  expect(eachPhotoOnce([...all, record('d', 'p', 'raised')]).map(({ tag }) => tag)).toEqual(['a', 'c', 'd']);
 });
