@@ -58,7 +58,7 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
   ja: {
     headings: [
       'ふさぐ日',
-      '隠蔽工事',
+      'ふさぎ工事',
       '種類',
       '予定日',
       'ふさいだ日時',
@@ -82,7 +82,7 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       other: 'その他',
     },
     stage: { cut: '刻み', raised: '建て方', pegged: '栓打ち', 'lath-on': '小舞掻き', plastered: '壁塗り' },
-    state: { 'on-record': '記録あり', gap: '記録漏れ', lost: '記録不能', retired: '除外済み' },
+    state: { 'on-record': '記録あり', gap: '未記録', lost: '記録不能', retired: '取りやめ' },
     miss: {
       'no-photo': '写真が一枚もない',
       'before-stage': '写真はあるが、必要な段階より前',

@@ -2,12 +2,12 @@ import type { TranslationOf } from '../catalog.ts';
 import type { coverings as english } from '../en/coverings.ts';
 
 export const coverings = {
-  title: '隠蔽工事',
-  lead: '隠蔽工事とは、壁塗り・床張り・天井張り・野地板張りなど、部材を隠す工事です。どの部材がいつ隠れるかを入れておくと、まだ記録のない部材が分かります。',
-  add: '隠蔽工事を予定する',
-  none: '隠蔽工事の予定はまだありません',
+  title: 'ふさぎ工事',
+  lead: 'ふさぎ工事とは、壁塗り・床張り・天井張り・野地板張りなど、部材を隠す工事です。どの部材がいつ隠れるかを入れておくと、まだ記録のない部材が分かります。',
+  add: 'ふさぎ工事を予定する',
+  none: 'ふさぎ工事の予定はまだありません',
   noneText: '最初の工事を入れると、隠れる前に記録のない部材が分かります。',
-  list: '隠蔽工事の一覧',
+  list: 'ふさぎ工事の一覧',
   columns: { name: '工事', kind: '種類', day: 'ふさぐ日', hides: '対象', record: '記録' },
   planned: '{{day}}の予定',
   noDay: '日付未定',
@@ -19,13 +19,13 @@ export const coverings = {
   },
   recordState: {
     complete: 'すべて記録あり',
-    gaps_other: '記録漏れ {{count}}件',
+    gaps_other: '未記録 {{count}}件',
     lost_other: '記録不能 {{count}}件',
     empty: '隠れる部材は未定',
   },
   andMore_other: 'ほか{{count, number}}本',
   form: {
-    newTitle: '隠蔽工事を予定する',
+    newTitle: 'ふさぎ工事を予定する',
     changeTitle: '{{name}} を変更',
     name: '名前',
     nameHint: '現場での呼び方。例：「北の壁・荒壁塗り」',
@@ -59,7 +59,7 @@ export const coverings = {
     needName: '工事の名前を入れてください。',
     gone: '部材表からなくなったもの：{{marks}}。印を外すか、部材を登録し直してください。',
     untickGone: '印を外す',
-    save: '隠蔽工事を保存',
+    save: 'ふさぎ工事を保存',
   },
   one: {
     kind: '種類',
@@ -68,7 +68,7 @@ export const coverings = {
     changed: '最後の変更',
     change: '変更',
     close: 'ふさぎ済みにする…',
-    toGaps_other: '足りない記録を見る（{{count, number}}件）',
+    toGaps_other: '未記録の部材を見る（{{count, number}}件）',
     reopen: 'ふさぎ済みを取り消す…',
     closedBy: '{{when}}にふさいだ（入力：{{who}}）',
     hides: '隠れる部材',

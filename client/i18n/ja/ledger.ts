@@ -17,7 +17,7 @@ export const ledger = {
   older: '前の項目を表示',
   none: '項目はまだありません',
   unknown: 'この版のプログラムでは文にできない項目です（{{kind}}）。',
-  aCovering: '隠蔽工事',
+  aCovering: 'ふさぎ工事',
   noDay: '日付未定',
   noKind: '種類未入力',
   reason: '{{sentence}}理由：{{reason}}',
@@ -32,12 +32,12 @@ export const ledger = {
     },
     schedule: {
       imported:
-        '部材表 {{file}} を取り込んだ：追加 {{added}}本、変更 {{changed}}本、除外 {{retired}}本、取り込まなかった行 {{badRows}}行。',
+        '部材表 {{file}} を取り込んだ：追加 {{added}}本、変更 {{changed}}本、取りやめ {{retired}}本、取り込まなかった行 {{badRows}}行。',
     },
     member: {
       entered: '部材 {{mark}}（{{kind}}）を登録した。',
-      retired: '部材 {{mark}} を除外した。',
-      removed: '部材 {{mark}} を消した（記入も隠蔽工事もなかった）。',
+      retired: '部材 {{mark}} を取りやめた。',
+      removed: '部材 {{mark}} を消した（記入もふさぎ工事もなかった）。',
     },
     photo: { added: '写真 {{file}} を追加した。' },
     tag: {
@@ -46,8 +46,8 @@ export const ledger = {
       withdrawn: '{{mark}} の記入を取り消した。',
     },
     covering: {
-      planned: '隠蔽工事「{{name}}」（{{kind}}）を予定した：ふさぐ日 {{day}}、隠れる{{hidden}}。',
-      changed: '隠蔽工事「{{name}}」（{{kind}}）を変えた：ふさぐ日 {{day}}、隠れる{{hidden}}。',
+      planned: 'ふさぎ工事「{{name}}」（{{kind}}）を予定した：ふさぐ日 {{day}}、隠れる{{hidden}}。',
+      changed: 'ふさぎ工事「{{name}}」（{{kind}}）を変えた：ふさぐ日 {{day}}、隠れる{{hidden}}。',
       closed: '「{{name}}」をふさぎ済みにした：{{when}}。',
       reopened: '「{{name}}」のふさぎ済みを取り消した。',
     },

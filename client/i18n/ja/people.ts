@@ -12,7 +12,7 @@ export const people = {
   you: '（あなた）',
   roles: {
     owner: '建物概要と関係者の変更もできます。',
-    carpenter: '写真を撮り、記入し、記録漏れを探します。',
+    carpenter: '写真を撮り、記入し、未記録の部材を探します。',
     inspector: '隠蔽部を確かめます。',
     builder: '工事の進み具合を見ます。',
   },

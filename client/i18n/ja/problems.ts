@@ -42,7 +42,7 @@ export const problems = {
     stage: 'この段階',
     zone: 'この時間帯',
     email: 'このアドレス',
-    covering: 'この隠蔽工事',
+    covering: 'このふさぎ工事',
     seconds: '数十',
     megapixels: '多すぎる',
   },

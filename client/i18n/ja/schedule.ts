@@ -51,15 +51,15 @@ export const schedule = {
     title: '表にない部材',
     question: 'その扱い',
     keep: 'そのままにする',
-    retire: '除外済みにする（この表が部材表のすべて）',
-    none: '部材表の部材はすべて表にあります。除外されるものはありません。',
-    warning_other: 'この建物の部材{{all, number}}本のうち、{{count, number}}本が除外済みになります。',
+    retire: '取りやめにする（この表が部材表のすべて）',
+    none: '部材表の部材はすべて表にあります。取りやめになるものはありません。',
+    warning_other: 'この建物の部材{{all, number}}本のうち、{{count, number}}本が取りやめになります。',
     onlyWhole:
-      '除外した部材は、隠蔽前の確認表から外れます。表に建物全体の部材が入っているときだけ行ってください。一部だけの表なら「そのままにする」を選んでください。',
-    list: '除外済みになる部材',
+      '取りやめた部材は、隠蔽前の確認表から外れます。表に建物全体の部材が入っているときだけ行ってください。一部だけの表なら「そのままにする」を選んでください。',
+    list: '取りやめになる部材',
     tagged_other: 'そのうち{{count, number}}本には写真への記入があります。履歴は残ります。',
     hidden_other:
-      'そのうち{{count, number}}本は隠蔽工事に入っています。除外すると、その工事で記録を求められなくなります。',
+      'そのうち{{count, number}}本はふさぎ工事に入っています。取りやめると、その工事で記録を求められなくなります。',
   },
   nothing: {
     noRows:
@@ -75,7 +75,7 @@ export const schedule = {
     title: '取り込むとどうなるか',
     added_other: '追加 {{count, number}}本',
     changed_other: '変更 {{count, number}}本',
-    retired_other: '除外 {{count, number}}本',
+    retired_other: '取りやめ {{count, number}}本',
     unchanged_other: '変わらない部材 {{count, number}}本',
     andMore_other: 'ほか{{count, number}}件',
     returns: '復帰',

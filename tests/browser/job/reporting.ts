@@ -32,7 +32,9 @@ export function reporting(job: Job): void {
     const { page, t } = job;
     await goTo(page, t, 'report');
     await page.getByText('In all: 4 hidden, 1 on record, 3 without a record, 0 lost.').waitFor();
-    await page.getByText('4 members of the schedule are hidden by no covering.').waitFor();
+    await page
+      .getByText('4 members of the schedule are not in any covering: nothing planned hides them.')
+      .waitFor();
     await page.getByRole('heading', { level: 2, name: `Closing ${formatDay(IN_TEN_DAYS, 'en')}` }).waitFor();
     await page.getByText('10 days left', { exact: true }).first().waitFor();
     // い三 was changed to pegged on the photo of the house; the others by hand from what was tagged above.
