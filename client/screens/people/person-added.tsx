@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 import type { Answer } from '#domain/contract/routes';
-import { LINK_DAYS } from '#domain/contract/shapes';
+import { LINK_DAYS } from '#domain/contract/link-days';
 import { useWords } from '../../i18n/use-words.ts';
 import { CopyLine } from '../../parts/copy-line.tsx';
 import { Notice } from '../../parts/notice.tsx';

@@ -66,9 +66,6 @@ export const PersonShape = z.object({ id: z.string().min(1).max(200), name: z.st
 export type Person = z.infer<typeof PersonShape>;
 
 export const ROLES = ['owner', 'carpenter', 'inspector', 'builder'] as const;
-/** How long a one-time link can be used. */
-export const LINK_DAYS = 7;
-
 export const RoleShape = z.enum(ROLES);
 export type Role = (typeof ROLES)[number];
 

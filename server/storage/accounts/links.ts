@@ -1,4 +1,4 @@
-import { LINK_DAYS } from '#domain/contract/shapes';
+import { LINK_DAYS } from '#domain/contract/link-days';
 import type { InvitedView } from '#domain/contract/views';
 import type { LinkRequest, ReadLink } from '../../services/accounts.ts';
 import { Failure } from '../../services/failure.ts';
