@@ -6,7 +6,7 @@ import { useSharedSession } from '../api/use-session.ts';
 import { useSending } from '../upload/use-uploads.ts';
 import { useWords } from '../i18n/use-words.ts';
 import { Header } from './header.tsx';
-import { CONTENT, focusContent } from './focus-content.ts';
+import { CONTENT_ADDRESS, Content, focusContent } from './content.tsx';
 import { useKeptFocus } from './keep-focus.ts';
 import { SignedOutNotice } from './signed-out-notice.tsx';
 import { UnsentEverywhere } from './unsent-everywhere.tsx';
@@ -18,6 +18,8 @@ export function Frame() {
   const isLoading = useNavigation().state === 'loading';
   useSharedSession();
   useSending();
+  // Its frame draws the menu first.
+  const isInHouse = useMatch('/houses/:house/*') !== null;
   const shown = useRef(pathname);
   useKeptFocus();
   useEffect(() => {
@@ -27,22 +29,21 @@ export function Frame() {
   }, [pathname]);
   return (
     <I18nProvider locale={LOCALES[lang]}>
-      <a
-        className="skip-link"
-        href={`#${CONTENT}`}
-        onClick={(event) => {
-          event.preventDefault();
-          focusContent();
-        }}
-      >
+      <a className="skip-link" href={CONTENT_ADDRESS}>
         {t('common.skip')}
       </a>
       <SkipToPicture />
       <Header />
-      <main id={CONTENT} tabIndex={-1} className="content" aria-busy={isLoading}>
+      <div className="content" aria-busy={isLoading}>
         <UnsentEverywhere />
-        <Outlet />
-      </main>
+        {isInHouse ? (
+          <Outlet />
+        ) : (
+          <Content>
+            <Outlet />
+          </Content>
+        )}
+      </div>
       <SignedOutNotice />
       <ScrollRestoration />
     </I18nProvider>

@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import { focusContent } from './focus-content.ts';
+import { focusContent } from './content.tsx';
 
 /**
  * Where what had the focus is gone, e.g. the button of a step that is done, the focus stays with the content:

@@ -61,7 +61,7 @@ describeInBrowser('without a pointer', () => {
     await press(link(page, 'Boathouse'));
     await heading(page, t('days.title')).waitFor();
     // The focus is where the new content begins, not at the head of the page again.
-    await eventually(() => hasFocus(page.locator('#below-menu'))).toBe(true);
+    await eventually(() => hasFocus(page.getByRole('main'))).toBe(true);
     await page.keyboard.press('Tab');
     const menu = page.getByRole('navigation', { name: t('common.houseMenu') });
     expect(await menu.locator(':focus').count()).toBe(0);
