@@ -101,7 +101,7 @@ describe.skipIf(!process.env['ARAKABE_TEST_POSTGRES'])(
       if (added?.outcome !== 'added') throw new Error(JSON.stringify(added));
       const { id, sha256 } = added.photo;
       await stream.hears(`"kind":"photo.added","photo":"${id}"`);
-      await stream.hears(`{"type":"pictures","photo":"${id}","pictures":"ready"}`);
+      await stream.hears(`{"type":"pictures","photo":"${id}","pictures":"ready",`);
       await stream.end();
       expect(await there.get<PhotoView>(`/photos/${id}`)).toMatchObject({ sha256, pictures: 'ready' });
       const original = await there.raw('GET', `/photos/${id}/original`);
