@@ -19,7 +19,7 @@ import { ToolBar } from './tool-bar.tsx';
 import { UnsentNotice } from '../../outbox/unsent-notice.tsx';
 import { sayAsLast } from './last-said.ts';
 import { useAround } from './use-around.ts';
-import { focusPicture, useBenchKeys, usePictureFocus } from './use-bench-keys.ts';
+import { focusPicture, useBenchKeys } from './use-bench-keys.ts';
 import { useDesk } from './use-desk.ts';
 import { useMembers } from '../../finding/use-members.ts';
 import { useNeighbours } from './use-neighbours.ts';
@@ -93,7 +93,6 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
   };
   const next = neighbours?.next ? address(neighbours.next) : null;
   useBenchKeys(hands);
-  usePictureFocus();
 
   return (
     <div ref={root} className="bench">

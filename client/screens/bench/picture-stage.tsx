@@ -13,7 +13,7 @@ import { createLoupe } from './loupe.ts';
 import { pictureLevels } from './picture-levels.ts';
 import { listenToPointers } from './pointers.ts';
 import { RegionLayer } from './region-layer.tsx';
-import { PICTURE_ID } from './use-bench-keys.ts';
+import { PICTURE_ID, usePictureFocus } from './use-bench-keys.ts';
 import { createViewer, type View, type Viewer } from './viewer.ts';
 
 export interface PictureStageProps {
@@ -83,6 +83,7 @@ function Picture(props: PictureProps) {
   const seen = useRef(false);
   seen.current = isSeen;
   useMissedPicture(isSeen, onMissed);
+  usePictureFocus();
   /** Smaller ones that come later are not worth a new viewer: it would take the drawing out of the hand. */
   const first = useRef(levels);
   useEffect(() => {

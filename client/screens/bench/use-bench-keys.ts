@@ -35,7 +35,7 @@ function isHere(target: Element): boolean {
 }
 
 /**
- * The picture has the focus when a photo comes onto the bench, so that the keys can be used at once; but
+ * The picture has the focus once it comes onto the bench, so that the keys can be used at once; but
  * not while somebody writes, or has gone on to something else by Tab.
  */
 export function usePictureFocus(): void {
