@@ -51,11 +51,12 @@ describeInBrowser('the front page of a house', () => {
     const next = page.locator('section').filter({ has: page.getByRole('heading', { name: t('days.next') }) });
     await next.getByText('hides 3 members, with 2 gaps', { exact: true }).waitFor();
     await next.getByText(t('report.short.no-photo'), { exact: true }).waitFor();
-    await photograph(page, 'front-page-en');
     // The reading over the kanji is heard once: as romaji with the gloss.
     await link(next, 'い二 hashira, post').click();
     await heading(page, 'い二').waitFor();
     await page.goBack();
+    await heading(page, t('days.title')).waitFor();
+    await photograph(page, 'front-page-en');
   });
 
   it('shows every day once, more of them as the end comes near', async () => {

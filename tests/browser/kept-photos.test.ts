@@ -102,8 +102,8 @@ describeInBrowser('photos that were chosen and not yet sent', () => {
     await page.reload();
     await eventually(added).toEqual(expected(1, 12, 'Mio'));
     await page.getByText(t('photos.queue.line', { sent: '5', total: '5' })).waitFor();
-    // A request that was held when its page ended may have gone on by itself, uncounted.
-    expect(posts).toBeLessThanOrEqual(12);
+    // Two are on their way at a time. What was under way when its page ended is sent again, and recognised.
+    expect(posts).toBeLessThanOrEqual(12 + 2 * 2);
     await page.reload();
     await heading(page, t('days.title')).waitFor();
     await page.waitForTimeout(500);
