@@ -53,7 +53,8 @@ describeInBrowser('the front page of a house', () => {
     await next.getByText(t('report.short.no-photo'), { exact: true }).waitFor();
     // The reading over the kanji is heard once: as romaji with the gloss.
     await link(next, 'い二 hashira, post').click();
-    await heading(page, 'い二').waitFor();
+    // Its stage stands beside the name once the member is read.
+    await page.getByRole('heading', { level: 1, name: /^い二/ }).waitFor();
     await page.goBack();
     await heading(page, t('days.title')).waitFor();
     await photograph(page, 'front-page-en');
