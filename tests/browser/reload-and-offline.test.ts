@@ -66,9 +66,12 @@ describeInBrowser('a weak network and a window that is loaded again', () => {
     await page.reload();
     await pictureDrawn(page, t);
     await draft(page, t).waitFor();
-    const after = await placeOfDraft();
-    for (const side of ['x', 'y', 'width', 'height'] as const)
-      expect(Math.abs(before[side] - after[side]), side).toBeLessThan(2);
+    // Once the picture has come to rest.
+    await eventually(async () => {
+      const after = await placeOfDraft();
+      const sides = ['x', 'y', 'width', 'height'] as const;
+      return Math.max(...sides.map((side) => Math.abs(before[side] - after[side])));
+    }).toBeLessThan(2);
     expect(await markField(page, t).inputValue()).toBe('い二');
     expect(await page.getByRole('radio', { name: t('common.stage.pegged') }).isChecked()).toBe(true);
     await button(page, t('bench.form.place')).click();

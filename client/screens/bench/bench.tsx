@@ -46,12 +46,19 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
   const viewer = useRef<Viewer | null>(null);
   const tallness = photo.height / photo.width;
 
+  const waiting = useRef(0);
   /** After the next drawing of the screen, when what is looked for is there. */
-  const focusOn = (selector: string) =>
-    requestAnimationFrame(() => {
+  const focusOn = (selector: string) => {
+    cancelAnimationFrame(waiting.current);
+    waiting.current = requestAnimationFrame(() => {
       root.current?.querySelector<HTMLElement | SVGElement>(selector)?.focus({ preventScroll: true });
     });
-  const toWords = () => goToWords(root.current);
+  };
+  const toWords = () => {
+    // Or a slow screen would take the hand that went on to the words back to the drawing.
+    cancelAnimationFrame(waiting.current);
+    goToWords(root.current);
+  };
   const [isInARow, setIsInARow] = useState(false);
   const drawn = () => {
     const desk = store.get();
