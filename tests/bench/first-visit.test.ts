@@ -32,8 +32,8 @@ it.skipIf(!findChromium())('the first visit over a slow line', async () => {
   const bare = await best(browser, site, { address: empty.address, sign: 'h1' });
   const rows: BenchRow[] = [];
   const visits: [string, Visit][] = [
-    ['a house, nothing kept', { address: house, sign: '.day-list li' }],
-    ['a house, once more', { address: house, sign: '.day-list li', isAgain: true }],
+    ['a house, nothing kept', { address: house, sign: '.page h2' }],
+    ['a house, once more', { address: house, sign: '.page h2', isAgain: true }],
     ['its report, nothing kept', { address: `${house}/report`, sign: '.empty-state' }],
     ['a photo to tag, nothing kept', { address: `${house}/photos/${photo}`, sign: 'canvas' }],
     ['signing in, nothing kept', { address: `${site.server.origin}/sign-in`, sign: 'form' }],
