@@ -1,4 +1,4 @@
-import type { ColumnType, Generated, Insertable, Selectable } from 'kysely';
+import type { ColumnType, Generated, Selectable } from 'kysely';
 import type { Capture } from '#domain/contract/capture';
 import type { Person, Readings, Role } from '#domain/contract/shapes';
 import type { Stage, Track } from '#domain/frame/stage';
@@ -139,7 +139,6 @@ export interface Tables {
 }
 
 export type Row<T extends keyof Tables> = Selectable<Tables[T]>;
-export type NewRow<T extends keyof Tables> = Insertable<Tables[T]>;
 
 /** The tables that follow from the ledger alone, in an order in which they can be emptied. */
 export const PROJECTED = [

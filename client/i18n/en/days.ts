@@ -82,7 +82,6 @@ export const days = {
     },
   },
   day: {
-    title: 'Day page',
     before: 'Day before',
     after: 'Day after',
     photos: 'Photos, in the order in which they were taken',

@@ -68,7 +68,6 @@ export const days = {
     },
   },
   day: {
-    title: '一日のページ',
     before: '前の日',
     after: '次の日',
     photos: '写真（撮影順）',

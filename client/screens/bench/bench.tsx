@@ -4,7 +4,7 @@ import type { PhotoDetailView } from '#domain/contract/views';
 import type { PhotoFilter } from '../photos/photo-filter.ts';
 import { filterAddress } from '../photos/photo-filter.ts';
 import type { BenchTag } from './bench-tags.ts';
-import type { TagActs } from './chosen-tag.tsx';
+import type { TagActs } from './tag-acts-row.tsx';
 import { InARow } from './in-a-row.tsx';
 import { nextInRow } from './next-in-row.ts';
 import { KeysHelp } from './keys-help.tsx';

@@ -1,7 +1,8 @@
 import type { ReactNode } from 'react';
 import { useWords } from '../../i18n/use-words.ts';
 import type { BenchTag } from './bench-tags.ts';
-import { ChosenTag, type TagActs } from './chosen-tag.tsx';
+import { ChosenTag } from './chosen-tag.tsx';
+import type { TagActs } from './tag-acts-row.tsx';
 import { SaidLine } from './said-line.tsx';
 import { TagWords, type TagWordsProps } from './tag-words.tsx';
 import type { SaidHere } from './use-saying.ts';

@@ -4,7 +4,7 @@ import { useWords } from '../../i18n/use-words.ts';
 import { Checkbox } from '../../parts/checkbox.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
 import type { BenchTag } from './bench-tags.ts';
-import type { TagActs } from './chosen-tag.tsx';
+import type { TagActs } from './tag-acts-row.tsx';
 import type { DeskEvent } from './desk-state.ts';
 import { EndedRow } from './ended-row.tsx';
 import type { MemberIndex } from '../../finding/member-index.ts';

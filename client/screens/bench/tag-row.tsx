@@ -3,12 +3,11 @@ import type { MemberView } from '#domain/contract/views';
 import { formatInstant } from '../../i18n/format.ts';
 import { kindLabel } from '../../i18n/kind-label.ts';
 import { useWords } from '../../i18n/use-words.ts';
-import { Button } from '../../parts/button.tsx';
 import { StageName } from '../../parts/stage-name.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import type { BenchTag } from './bench-tags.ts';
-import type { TagActs } from './chosen-tag.tsx';
 import { RivalsNote } from './rivals-note.tsx';
+import { TagActsRow, type TagActs } from './tag-acts-row.tsx';
 
 export interface TagRowProps {
   tag: BenchTag;
@@ -23,7 +22,7 @@ export interface TagRowProps {
 /** A tag that stands, with what can be done about it. */
 export function TagRow(props: TagRowProps) {
   const { tag, member, rivals, isSelected, onSelect, acts } = props;
-  const { t, lang } = useWords();
+  const { lang } = useWords();
   const { mark } = tag;
   return (
     <li className={isSelected ? 'bench-row bench-row-selected' : 'bench-row'}>
@@ -34,21 +33,7 @@ export function TagRow(props: TagRowProps) {
       </button>
       <TagRemarks tag={tag} />
       <RivalsNote rivals={rivals} />
-      <div className="row bench-row-acts">
-        <Button aria-label={t('bench.list.changeNamed', { mark })} onPress={() => acts.onChange(tag)}>
-          {t('bench.list.change')}
-        </Button>
-        <Button aria-label={t('bench.list.alsoNamed', { mark })} onPress={() => acts.onAlso(tag)}>
-          {t('bench.list.also')}
-        </Button>
-        <Button
-          look="danger"
-          aria-label={t('bench.list.withdrawNamed', { mark })}
-          onPress={() => acts.onWithdraw(tag)}
-        >
-          {t('bench.list.withdraw')}
-        </Button>
-      </div>
+      <TagActsRow tag={tag} acts={acts} />
     </li>
   );
 }

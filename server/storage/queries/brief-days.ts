@@ -4,6 +4,7 @@ import type { Mark } from '#domain/frame/mark';
 import { STAGES } from '#domain/frame/stage';
 import type { DayFacts } from '../../services/record-store.ts';
 import type { Db } from '../open-database.ts';
+import { readNotesOfDays } from './days.ts';
 import { smallPhotos } from './small-photos.ts';
 
 export interface BriefLimits {
@@ -26,7 +27,7 @@ export async function readBriefDays(
   const shown = await readShown(of, limits.marks);
   const said = await countSaid(of);
   const tags = await countTags(of);
-  const notes = await readNotes(of);
+  const notes = await readNotesOfDays(of.db, of.house, of.days);
   const closed = await readClosed(of);
   const people = await readPeople(of);
   return days.map((day) => {
@@ -133,18 +134,6 @@ function countTags({ db, house, zone, days }: Of) {
       .select((eb) => [day.as('day'), eb.fn.countAll<number>().as('tags'), elsewhere.as('elsewhere')])
       .execute()
   );
-}
-
-async function readNotes({ db, house, days }: Of) {
-  const rows = await db
-    .selectFrom('dayNote')
-    .selectAll()
-    .where('houseId', '=', house)
-    .where('day', 'in', days)
-    .where('text', '!=', '')
-    .orderBy('saidAt')
-    .execute();
-  return rows.map((row) => ({ day: row.day, by: row.saidBy, at: row.saidAt.toISOString(), text: row.text }));
 }
 
 function readClosed({ db, house, zone, days }: Of) {

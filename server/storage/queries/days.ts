@@ -45,13 +45,19 @@ function mergeByDay(
 }
 
 export async function readNotes(db: Db, house: string, day: string): Promise<DayView['notes']> {
+  const notes = await readNotesOfDays(db, house, [day]);
+  return notes.map(({ by, at, text }) => ({ by, at, text }));
+}
+
+/** The notes that stand, in the order in which they were last written. */
+export async function readNotesOfDays(db: Db, house: string, days: readonly string[]) {
   const rows = await db
     .selectFrom('dayNote')
     .selectAll()
     .where('houseId', '=', house)
-    .where('day', '=', day)
+    .where('day', 'in', days)
     .where('text', '!=', '')
     .orderBy('saidAt')
     .execute();
-  return rows.map((row) => ({ by: row.saidBy, at: row.saidAt.toISOString(), text: row.text }));
+  return rows.map((row) => ({ day: row.day, by: row.saidBy, at: row.saidAt.toISOString(), text: row.text }));
 }
