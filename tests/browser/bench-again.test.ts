@@ -106,6 +106,8 @@ describeInBrowser('saying it again, otherwise, and not at all', () => {
 
   it('keeps what waits for its words through a reload', async () => {
     await tagRow(page, t, 'い一').getByRole('button', { pressed: false }).first().click();
+    // With a tag chosen, the words still say how the next one begins.
+    expect(await page.getByText(t('bench.form.drawFirst'), { exact: true }).isVisible()).toBe(true);
     await stageOf(page, t).focus();
     await page.keyboard.press('h');
     await page.getByText(t('bench.form.waiting', { count: 1 })).waitFor();

@@ -41,11 +41,8 @@ export function TagForm(props: TagFormProps) {
         </>
       ) : (
         <>
-          {chosen ? (
-            <ChosenTag tag={chosen} acts={props.acts} />
-          ) : (
-            <p className="soft">{t('bench.form.drawFirst')}</p>
-          )}
+          {chosen ? <ChosenTag tag={chosen} acts={props.acts} /> : null}
+          <p className="soft bench-draw-first">{t('bench.form.drawFirst')}</p>
           {props.row}
           {props.onward}
         </>
