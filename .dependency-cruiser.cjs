@@ -17,9 +17,21 @@ module.exports = {
     forbid('not-found', 'The import leads nowhere.', {}, { couldNotResolve: true }),
     forbid(
       'domain-is-pure',
-      'The domain imports itself, zod and temporal-polyfill.',
+      'The domain imports itself, zod, temporal-polyfill and pure mathematics: geodesics, the magnetic field.',
       { path: ROOMS.domain },
-      { pathNot: [ROOMS.domain, packages('zod', 'temporal-polyfill', 'temporal-spec', '@js-temporal')] },
+      {
+        pathNot: [
+          ROOMS.domain,
+          packages(
+            'zod',
+            'temporal-polyfill',
+            'temporal-spec',
+            '@js-temporal',
+            'geographiclib-geodesic',
+            'geomagnetism',
+          ),
+        ],
+      },
     ),
     forbid(
       'services-decide-only',

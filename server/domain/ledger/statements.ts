@@ -18,7 +18,8 @@ import {
 
 /**
  * Everything that can be said of a house, by kind and version. A version, once released, is never
- * altered or removed: a new shape is a new version beside it, and the projection reads both.
+ * altered or removed: a new shape is a new version beside it, and the older one then ends in a transform
+ * that makes the newest payload of it, so that the projection knows only one.
  */
 export const STATEMENTS = {
   'house.created': { 1: HouseFacts },
@@ -51,9 +52,16 @@ export const STATEMENTS = {
 export type StatementKind = keyof typeof STATEMENTS;
 export const STATEMENT_KINDS = Object.keys(STATEMENTS) as StatementKind[];
 
-/** The newest version of each kind: what is written today. */
+type VersionsOf<K extends StatementKind> = (typeof STATEMENTS)[K];
+type Newest<V> = V extends { 2: infer S extends z.ZodType }
+  ? { version: 2; payload: z.output<S> }
+  : V extends { 1: infer S extends z.ZodType }
+    ? { version: 1; payload: z.output<S> }
+    : never;
+
+/** The newest version of each kind: what is written today, and what older ones are read as. */
 export type Statement = {
-  [K in StatementKind]: { kind: K; version: 1; payload: z.infer<(typeof STATEMENTS)[K][1]> };
+  [K in StatementKind]: { kind: K } & Newest<VersionsOf<K>>;
 }[StatementKind];
 
 export type StatementOf<K extends StatementKind> = Extract<Statement, { kind: K }>;
@@ -76,11 +84,15 @@ export const EntryFrame = z.strictObject({
   payload: z.unknown(),
 });
 
-/** Reads an entry of any version; throws where the kind or version is unknown or the payload does not fit. */
+/** Reads an entry of any version as the newest; throws where kind or version is unknown or the payload does not fit. */
 export function parseEntry(value: unknown): Entry {
   const frame = EntryFrame.parse(value);
   const versions: Record<number, z.ZodType> = STATEMENTS[frame.kind];
   const shape = versions[frame.version];
   if (!shape) throw new Error(`Entry ${frame.seq}: ${frame.kind} version ${frame.version} is not known.`);
-  return { ...frame, payload: shape.parse(frame.payload) } as Entry;
+  return { ...frame, version: newestVersion(frame.kind), payload: shape.parse(frame.payload) } as Entry;
+}
+
+export function newestVersion(kind: StatementKind): number {
+  return Math.max(...Object.keys(STATEMENTS[kind]).map(Number));
 }
