@@ -65,6 +65,12 @@ const houseScreens: RouteObject[] = [
     lazy: async () => ({ Component: (await import('./screens/report/report-screen.tsx')).ReportScreen }),
   },
   {
+    path: 'findings',
+    lazy: async () => ({
+      Component: (await import('./screens/findings/findings-screen.tsx')).FindingsScreen,
+    }),
+  },
+  {
     path: 'people',
     lazy: async () => ({ Component: (await import('./screens/people/people-screen.tsx')).PeopleScreen }),
   },

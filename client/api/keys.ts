@@ -19,6 +19,8 @@ export const keys = {
   photo: (house: string, photo: string) => ['house', house, 'photo', photo] as const,
   coverings: (house: string) => ['house', house, 'coverings'] as const,
   report: (house: string) => ['house', house, 'report'] as const,
+  allFindings: (house: string) => ['house', house, 'findings'] as const,
+  findings: (house: string, filter: object = {}) => ['house', house, 'findings', filter] as const,
   ledger: (house: string, from?: number) =>
     from === undefined ? (['house', house, 'ledger'] as const) : (['house', house, 'ledger', from] as const),
 };

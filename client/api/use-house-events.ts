@@ -94,6 +94,7 @@ const KEYS: Readonly<Record<Exclude<HouseData, 'photo'>, (house: string) => read
   photos: keys.allPhotos,
   coverings: keys.coverings,
   report: keys.report,
+  findings: keys.allFindings,
   days: keys.days,
   ledger: keys.ledger,
 };

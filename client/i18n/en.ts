@@ -3,6 +3,7 @@ import { bench } from './en/bench.ts';
 import { common } from './en/common.ts';
 import { coverings } from './en/coverings.ts';
 import { days } from './en/days.ts';
+import { findings } from './en/findings.ts';
 import { houses } from './en/houses.ts';
 import { ledger } from './en/ledger.ts';
 import { members } from './en/members.ts';
@@ -19,6 +20,7 @@ export const en = {
   common,
   coverings,
   days,
+  findings,
   houses,
   ledger,
   members,

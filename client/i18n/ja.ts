@@ -3,6 +3,7 @@ import { bench } from './ja/bench.ts';
 import { common } from './ja/common.ts';
 import { coverings } from './ja/coverings.ts';
 import { days } from './ja/days.ts';
+import { findings } from './ja/findings.ts';
 import { houses } from './ja/houses.ts';
 import { ledger } from './ja/ledger.ts';
 import { members } from './ja/members.ts';
@@ -18,6 +19,7 @@ export const ja = {
   common,
   coverings,
   days,
+  findings,
   houses,
   ledger,
   members,

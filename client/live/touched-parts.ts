@@ -9,6 +9,7 @@ export const HOUSE_DATA = [
   'photo',
   'coverings',
   'report',
+  'findings',
   'days',
   'ledger',
 ] as const;
@@ -20,14 +21,23 @@ export interface Touched {
   readonly photo: string | null;
 }
 
-const TAGGED: readonly HouseData[] = ['photo', 'photos', 'facts', 'members', 'days', 'report', 'ledger'];
+const TAGGED: readonly HouseData[] = [
+  'photo',
+  'photos',
+  'facts',
+  'members',
+  'days',
+  'report',
+  'findings',
+  'ledger',
+];
 
 /** What the frequent statements can change. Those that are not named here can change anything. */
 const TOUCHES: Readonly<Record<string, readonly HouseData[]>> = {
   'tag.placed': TAGGED,
   'tag.superseded': TAGGED,
   'tag.withdrawn': TAGGED,
-  'photo.added': ['photo', 'photos', 'facts', 'days', 'ledger'],
+  'photo.added': ['photo', 'photos', 'facts', 'days', 'findings', 'ledger'],
   'note.written': ['days', 'ledger'],
 };
 const PICTURES: readonly HouseData[] = ['photo', 'photos', 'days'];

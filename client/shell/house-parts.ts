@@ -5,6 +5,7 @@ export const HOUSE_PARTS = [
   { path: 'members', word: 'members', also: 'schedule' },
   { path: 'coverings', word: 'coverings' },
   { path: 'report', word: 'report' },
+  { path: 'findings', word: 'findings' },
   { path: 'people', word: 'people' },
   { path: 'ledger', word: 'ledger' },
   { path: 'settings', word: 'settings' },

@@ -8,6 +8,7 @@ import { implement, type Handlers } from './implement.ts';
 import { openApiDocument } from './openapi.ts';
 import { notFound, problemHandler } from './problem.ts';
 import { coveringHandlers } from './routes/coverings.ts';
+import { findingHandlers } from './routes/findings.ts';
 import { houseHandlers } from './routes/houses.ts';
 import { memberHandlers } from './routes/members.ts';
 import { photoHandlers } from './routes/photos.ts';
@@ -58,6 +59,7 @@ function api(parts: AppParts): express.Router {
     ...memberHandlers(context),
     ...photoHandlers(context, log, wakeJobs),
     ...coveringHandlers(context),
+    ...findingHandlers(context),
   };
   implement(router, context, handlers);
   router.use(notFound);

@@ -47,6 +47,10 @@ export const PROBLEM_SENTENCES: Record<ProblemCode, readonly [title: string, det
     'The schedule has changed',
     'What would be imported is no longer what was shown. Look at the preview again.',
   ],
+  'finding-changed': [
+    'The finding has changed',
+    'It is no longer what you looked at. Look at it again, and answer what it says now.',
+  ],
   'last-owner': [
     'A house needs a keeper of its record',
     'This person is the only one with the role `owner`. Give it to somebody else first.',

@@ -1,4 +1,5 @@
 import type { Capture } from '#domain/contract/capture';
+import type { FindingKind, FindingView, FindingsView, FINDING_STATES } from '#domain/contract/findings';
 import type { BriefDayView, JournalView } from '#domain/contract/journal-views';
 import type { MediaType, MemberFacts, Person, Role } from '#domain/contract/shapes';
 import type {
@@ -67,6 +68,21 @@ export interface ReportMaterial {
   readonly tags: readonly StandingTag[];
 }
 
+/** Which coverings, with what they hide: 'all' has every member of the house besides. */
+export type ReportPart = 'all' | 'open' | { readonly coverings: readonly string[] };
+
+/** Which findings; whatever is given must hold. */
+export interface FindingFilter {
+  readonly kind?: FindingKind | undefined;
+  readonly state?: (typeof FINDING_STATES)[number] | undefined;
+  readonly keys?: readonly string[] | undefined;
+  readonly photo?: string | undefined;
+  readonly mark?: string | undefined;
+  readonly covering?: string | undefined;
+  readonly offset?: number;
+  readonly limit: number;
+}
+
 export type DayNote = DayView['notes'][number] & { readonly day: string };
 
 /** A day with its notes in full. */
@@ -109,8 +125,10 @@ export interface RecordReader {
 
   covering(covering: string): Promise<CoveringView | undefined>;
   coverings(house: string): Promise<CoveringView[]>;
-  /** 'open': only coverings that have not closed, and the members that they hide. */
-  reportMaterial(house: string, part?: 'all' | 'open'): Promise<ReportMaterial>;
+  reportMaterial(house: string, part?: ReportPart): Promise<ReportMaterial>;
+
+  findings(house: string, filter: FindingFilter): Promise<FindingView[]>;
+  findingCounts(house: string): Promise<FindingsView['counts']>;
 
   days(house: string, zone: string): Promise<DaySummaryView[]>;
   /** Days with anything on them before this one, newest first. */

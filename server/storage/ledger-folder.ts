@@ -1,6 +1,7 @@
 import { readdir } from 'node:fs/promises';
 import path from 'node:path';
 import type { Db } from './open-database.ts';
+import { refreshAllFindings } from './findings/refresh.ts';
 import { LedgerFile, type StoredLine } from './ledger-file.ts';
 import { LedgerWriter, lockLedger, openLedger, type LedgerLine } from './ledger-store.ts';
 
@@ -93,6 +94,7 @@ async function replayMissing(db: Db, house: string, lines: readonly StoredLine[]
       await writer.append(line.canonical);
       assertHead(house, writer, line);
     }
+    if (writer.written.length > 0) await refreshAllFindings(tx, house);
   });
 }
 

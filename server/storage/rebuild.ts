@@ -1,4 +1,5 @@
 import { parseEntry } from '#domain/ledger/statements';
+import { refreshAllFindings } from './findings/refresh.ts';
 import { lockLedger } from './ledger-store.ts';
 import type { Tx } from './tx.ts';
 import type { Db } from './open-database.ts';
@@ -8,7 +9,7 @@ import { PROJECTED } from './tables.ts';
 const PAGE = 500;
 
 /** Raise it whenever projectors or what they call decide something differently, so that old tables are made anew. */
-export const PROJECTION_VERSION = 3;
+export const PROJECTION_VERSION = 4;
 
 /** Rebuilds the tables of a database that an older program filled; resolves to whether it did. */
 export async function rebuildIfOlder(db: Db): Promise<boolean> {
@@ -37,6 +38,7 @@ export function rebuildHouse(db: Db, house: string): Promise<number> {
         .where(table === 'house' ? 'id' : 'houseId', '=', house)
         .execute();
     for (let from = 0; from < frontier.size; from += PAGE) await applyPage(tx, house, from);
+    await refreshAllFindings(tx, house);
     return frontier.size;
   });
 }

@@ -11,6 +11,7 @@ import {
   readZone,
   roleIn,
 } from './queries/houses.ts';
+import { readFindingCounts, readFindings } from './queries/findings.ts';
 import { readHouseState, readStatementsFrom } from './queries/changes.ts';
 import { readDaysBefore, readNotesAfter, readWaiting } from './queries/journal.ts';
 import { readEntries, readEntriesAbout, readEntriesBetween, readLedgerState } from './queries/ledger.ts';
@@ -47,6 +48,8 @@ export function recordReader(db: Db): RecordReader {
     covering: (covering) => readCovering(db, covering),
     coverings: (house) => readCoverings(db, house),
     reportMaterial: (house, part) => readReportMaterial(db, house, part),
+    findings: (house, filter) => readFindings(db, house, filter),
+    findingCounts: (house) => readFindingCounts(db, house),
     days: (house, zone) => readDays(db, house, zone),
     daysBefore: (house, zone, before, limit) => readDaysBefore(db, house, zone, before, limit),
     briefDays: (house, zone, days, limits) => readBriefDays(db, house, zone, days, limits),

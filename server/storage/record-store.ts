@@ -3,6 +3,8 @@ import type { HouseEvent } from '#domain/contract/views';
 import type { Entry, Statement } from '#domain/ledger/statements';
 import { Failure } from '../services/failure.ts';
 import type { HouseWriting, RecordStore } from '../services/record-store.ts';
+import { refreshFindings } from './findings/refresh.ts';
+import { nothingTouched, touch, type Touched } from './findings/touched.ts';
 import type { LedgerKeeper } from './ledger-folder.ts';
 import { LedgerWriter, announce, lockLedger, openLedger } from './ledger-store.ts';
 import type { Tx } from './tx.ts';
@@ -39,7 +41,9 @@ async function inHouse<T>(
     const frontier = await lockLedger(tx, house);
     if (!frontier) throw new Failure('not-found', { what: 'house' });
     const writer = new LedgerWriter(tx, house, frontier);
-    const result = await work(houseWriting(parts, tx, writer, house, by), isNew);
+    const touched = nothingTouched();
+    const result = await work(houseWriting(parts, tx, writer, { house, by, touched }), isNew);
+    await refreshFindings(tx, house, touched);
     return { result, size: writer.nextSeq, written: writer.written };
   });
   // Also when nothing is new: an entry whose first answer failed is accepted only once it is on disk.
@@ -51,14 +55,14 @@ function houseWriting(
   parts: RecordStoreParts,
   tx: Tx,
   writer: LedgerWriter,
-  house: string,
-  by: Person | null,
+  { house, by, touched }: { house: string; by: Person | null; touched: Touched },
 ): HouseWriting {
   return {
     ...recordReader(tx),
     houseId: house,
     say: async (statement: Statement): Promise<Entry> => {
       const entry = await writer.say(statement, parts.now(), by);
+      touch(touched, entry);
       await announce(tx, house, eventOf(entry));
       return entry;
     },

@@ -1,5 +1,7 @@
 import type { ColumnType, Generated, Selectable } from 'kysely';
+import type { FindingKind } from '#domain/contract/findings';
 import type { Capture } from '#domain/contract/capture';
+import type { Finding } from '#domain/record/findings/finding';
 import type { Person, Readings, Role } from '#domain/contract/shapes';
 import type { Stage, Track } from '#domain/frame/stage';
 import type { CaptureDoubt } from '#domain/photo/capture-doubts';
@@ -132,6 +134,26 @@ export interface Tables {
     saidAt: Time;
     text: string;
   };
+  findingAnswer: {
+    houseId: string;
+    key: string;
+    kind: FindingKind;
+    basis: string;
+    reason: string;
+    saidBy: JsonOrNull<Person>;
+    saidAt: Time;
+  };
+  /** Made of the other tables, by findings/refresh. */
+  finding: {
+    houseId: string;
+    key: string;
+    kind: FindingKind;
+    scope: string;
+    basis: string;
+    content: Json<Finding>;
+    at: TimeOrNull;
+  };
+  findingThing: { houseId: string; key: string; thing: string };
   projectionVersion: { version: number };
   /** Grows with every finished picture of the house. */
   picturesMade: { houseId: string; made: number };
@@ -143,6 +165,7 @@ export type Row<T extends keyof Tables> = Selectable<Tables[T]>;
 /** The tables that follow from the ledger alone, in an order in which they can be emptied. */
 export const PROJECTED = [
   'statementSubject',
+  'findingAnswer',
   'coveringHides',
   'covering',
   'dayNote',

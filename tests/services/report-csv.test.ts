@@ -27,8 +27,9 @@ const tags = [
     stage: 'pegged' as const,
     instant: '2026-04-07T23:59:59.999Z',
     doubt: null,
+    contradicted: false,
   },
-  { id: 't2', photo: 'p2', mark: 'い三', stage: 'cut' as const, instant: closedAt, doubt: null },
+  { id: 't2', photo: 'p2', mark: 'い三', stage: 'cut' as const, instant: closedAt, doubt: null, contradicted: false },
 ];
 const house = (more: Partial<Parameters<typeof reportClosings>[0]> = {}): ClosingReportView =>
   reportClosings({

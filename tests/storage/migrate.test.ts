@@ -1,4 +1,4 @@
-import { copyFile, mkdir, readFile, readdir, writeFile } from 'node:fs/promises';
+import { copyFile, mkdir, readdir, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { migrate } from '../../server/storage/migrate.ts';
@@ -30,7 +30,7 @@ describeOverBothDatabases('migrations', (make, kind) => {
   it('give exactly the committed schema', async () => {
     await migrate(database.pool, folder);
     const { rows } = await database.pool.query<{ line: string }>(DESCRIBE);
-    expect(`${rows.map((row) => row.line).join('\n')}\n`).toBe(await readFile(SCHEMA, 'utf8'));
+    await expect(`${rows.map((row) => row.line).join('\n')}\n`).toMatchFileSnapshot(SCHEMA);
   });
 
   it('run once, whatever the number of starters', async () => {

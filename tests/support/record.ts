@@ -89,6 +89,11 @@ export async function dumpProjection(database: Database): Promise<Record<string,
   return dump;
 }
 
+/** The findings as rows, in a fixed order. They are no projection, but must not depend on the way to them. */
+export function dumpFindings({ db }: Database) {
+  return db.selectFrom('finding').selectAll().orderBy('houseId').orderBy('key').execute();
+}
+
 export async function temporaryFolder(): Promise<{ folder: string; remove: () => Promise<void> }> {
   const folder = await mkdtemp(path.join(os.tmpdir(), 'arakabe-test-'));
   return { folder, remove: () => rm(folder, { recursive: true, force: true }) };

@@ -37,6 +37,7 @@ export const common = {
     members: 'Members',
     coverings: 'Coverings',
     report: 'Closing report',
+    findings: 'Findings',
     people: 'People',
     ledger: 'Ledger',
     settings: 'House details',

@@ -49,6 +49,11 @@ export const ledger = {
       closed: 'Said that “{{name}}” closed on {{when}}.',
       reopened: 'Took back the closing of “{{name}}”.',
     },
+    findings: {
+      accepted_one: 'Accepted a finding: {{what}}.',
+      accepted_other: 'Accepted {{count, number}} findings: {{what}}.',
+    },
+    finding: { reopened: 'Took back that this was accepted: {{what}}.' },
     note: { written: 'Wrote the note of {{day}}.' },
   },
 } as const;

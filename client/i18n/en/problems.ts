@@ -65,6 +65,8 @@ export const problems = {
     'covering-not-closed': '“{{covering}}” has not closed, so there is no closing to take back.',
     'schedule-changed-since-preview':
       'The schedule has changed since this preview. Look at the new preview and agree again.',
+    'finding-changed':
+      'This is no longer what you looked at: something on record has changed. Look at it again, and answer what it says now.',
     'last-owner': 'A house needs a keeper of its record. Make somebody else keeper first.',
     'link-used-or-expired': 'This link has been used or has expired. Ask for a new one.',
     'file-too-large': '{{file}} is larger than {{limit}} MB. Send a smaller file.',

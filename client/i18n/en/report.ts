@@ -57,6 +57,7 @@ export const report = {
     undated: 'photographed, but the photo has no date ({{seen}})',
     'before-first-day': 'photographed, but dated before the first day on site ({{seen}})',
     'after-upload': 'photographed, but dated later than it was added ({{seen}})',
+    contradicted: 'photographed, but something on record contradicts it ({{seen}})',
     joined: '{{first}}; that photo also {{rest}}',
     and: {
       'no-photo': 'does not show it',
@@ -66,6 +67,7 @@ export const report = {
       undated: 'has no date',
       'before-first-day': 'is dated before the first day on site',
       'after-upload': 'is dated later than it was added',
+      contradicted: 'is contradicted by something on record',
     },
   },
   short: {
@@ -76,6 +78,7 @@ export const report = {
     undated: 'photographed, but without a date',
     'before-first-day': 'photographed, but dated before the first day',
     'after-upload': 'photographed, but dated later than added',
+    contradicted: 'photographed, but contradicted',
   },
   lost: {
     'no-photo': 'it was covered without any photo',
@@ -85,6 +88,7 @@ export const report = {
     undated: 'it was covered; the photo has no date ({{seen}})',
     'before-first-day': 'it was covered; the photo is dated before the first day on site ({{seen}})',
     'after-upload': 'it was covered; the photo is dated later than it was added ({{seen}})',
+    contradicted: 'it was covered; something on record contradicts the photo ({{seen}})',
   },
   tickHint: 'Tick on paper what has been photographed.',
   signature: 'Checked on site by / date',

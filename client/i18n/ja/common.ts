@@ -43,6 +43,7 @@ export const common = {
     photos: '写真',
     members: '部材',
     coverings: 'ふさぎ工事',
+    findings: '要確認',
     report: '隠蔽前の確認表',
     people: '関係者',
     ledger: '台帳',

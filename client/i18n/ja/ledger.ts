@@ -51,6 +51,8 @@ export const ledger = {
       closed: '「{{name}}」をふさぎ済みにした：{{when}}。',
       reopened: '「{{name}}」のふさぎ済みを取り消した。',
     },
+    findings: { accepted_other: '要確認 {{count, number}}件を認めた：{{what}}。' },
+    finding: { reopened: '認めたことを取り消した：{{what}}。' },
     note: { written: '{{day}}の覚え書きを書いた。' },
   },
 } as const satisfies TranslationOf<typeof english>;

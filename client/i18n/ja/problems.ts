@@ -66,6 +66,7 @@ export const problems = {
     'covering-not-closed': '「{{covering}}」はふさぎ済みではないので、取り消すものがありません。',
     'schedule-changed-since-preview':
       '確認の後に部材表が変わりました。新しい確認の内容を見て、もう一度同意してください。',
+    'finding-changed': 'ご覧になった内容から変わっています。もう一度確認し、今の内容について答えてください。',
     'last-owner': '建物には記録の責任者が必要です。先にほかの人を責任者にしてください。',
     'link-used-or-expired': 'このリンクは使用済みか期限切れです。新しいリンクを頼んでください。',
     'file-too-large': '{{file}} は {{limit}} MB を超えています。小さいファイルを送ってください。',

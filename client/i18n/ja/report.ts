@@ -55,6 +55,7 @@ export const report = {
     undated: '写真はあるが日付がない（{{seen}}）',
     'before-first-day': '写真はあるが、日付が現場の初日より前（{{seen}}）',
     'after-upload': '写真はあるが、日付が取り込みより後（{{seen}}）',
+    contradicted: '写真はあるが、ほかの記録と食い違う（{{seen}}）',
     joined: '{{first}}。しかも、その写真は{{rest}}',
     and: {
       'no-photo': '部材が写っていない',
@@ -64,6 +65,7 @@ export const report = {
       undated: '日付がない',
       'before-first-day': '現場の初日より前の日付',
       'after-upload': '取り込みより後の日付',
+      contradicted: 'ほかの記録と食い違うもの',
     },
   },
   short: {
@@ -74,6 +76,7 @@ export const report = {
     undated: '写真はあるが、日付がない',
     'before-first-day': '写真はあるが、日付が初日より前',
     'after-upload': '写真はあるが、日付が取り込みより後',
+    contradicted: '写真はあるが、ほかの記録と食い違う',
   },
   lost: {
     'no-photo': '写真がないままふさがれた',
@@ -83,6 +86,7 @@ export const report = {
     undated: 'ふさがれた。写真に日付がない（{{seen}}）',
     'before-first-day': 'ふさがれた。写真の日付が現場の初日より前（{{seen}}）',
     'after-upload': 'ふさがれた。写真の日付が取り込みより後（{{seen}}）',
+    contradicted: 'ふさがれた。写真はほかの記録と食い違う（{{seen}}）',
   },
   tickHint: '撮影したら、この紙に印を付けてください。',
   signature: '現場確認者・日付',

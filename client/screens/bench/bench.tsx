@@ -18,6 +18,7 @@ import { goToWords } from './to-words.ts';
 import { ToolBar } from './tool-bar.tsx';
 import { UnsentNotice } from '../../outbox/unsent-notice.tsx';
 import { sayAsLast } from './last-said.ts';
+import { FindingsHere } from '../findings/findings-here.tsx';
 import { useAround } from './use-around.ts';
 import { focusPicture, useBenchKeys } from './use-bench-keys.ts';
 import { useDesk } from './use-desk.ts';
@@ -153,6 +154,7 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
           }}
         />
         <TagList tags={tags} index={index} selected={desk.bench.selected} tell={store.tell} acts={acts} />
+        <FindingsHere about={{ photo: photo.id }} />
         <PhotoFacts photo={photo} />
         <KeysHelp />
       </div>

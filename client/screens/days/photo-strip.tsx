@@ -1,5 +1,5 @@
 import { Link } from 'react-router';
-import type { SmallPhotoView } from '#domain/contract/journal-views';
+import type { SmallPhotoView } from '#domain/contract/small-photo';
 import type { CaptureDoubt } from '#domain/photo/capture-doubts';
 import { formatTime } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';

@@ -5,13 +5,18 @@ import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
 import { PhotoStrip } from './photo-strip.tsx';
 
-/** Photos that wait for somebody: one line with the ways to them. */
-export function WaitingPhotos({ waiting: { untagged, undated } }: Pick<JournalView, 'waiting'>) {
+/** What waits for somebody: one line with the ways to it. */
+export function WaitingPhotos({ waiting: { untagged, undated, findings } }: Pick<JournalView, 'waiting'>) {
   const { t } = useWords();
   const { id: house } = useHouse();
-  if (untagged + undated === 0) return null;
+  if (untagged + undated + findings === 0) return null;
   return (
     <p className="quiet-line">
+      {findings > 0 ? (
+        <Link className="line-link act-text" to={`/houses/${house}/findings`}>
+          {t('findings.waiting', { count: findings })}
+        </Link>
+      ) : null}
       {untagged > 0 ? (
         <Link className="line-link" to={`/houses/${house}/photos?untagged=1`}>
           {t('days.untagged', { count: untagged })}

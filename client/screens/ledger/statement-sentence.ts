@@ -1,7 +1,8 @@
 import { reasonWords } from '../../i18n/taken-back.ts';
+import type { FindingKind } from '#domain/contract/findings';
 import type { Statement } from '#domain/ledger/statements';
 import type { LedgerEntryView } from '#domain/contract/views';
-import { formatDay, formatInstant } from '../../i18n/format.ts';
+import { formatDay, formatInstant, formatList } from '../../i18n/format.ts';
 import { kindLabel } from '../../i18n/kind-label.ts';
 import type { Language } from '../../i18n/language.ts';
 import type { Words } from '../../i18n/words.ts';
@@ -72,6 +73,20 @@ function sentence(telling: Telling, statement: Statement): string | undefined {
     case 'covering.closed':
     case 'covering.reopened':
       return coveringSentence(telling, statement);
+    case 'findings.accepted':
+      return t('ledger.reason', {
+        sentence: t('ledger.say.findings.accepted', {
+          count: payload.findings.length,
+          what: kindsOf(telling, payload.findings),
+        }),
+        reason: payload.reason,
+      });
+    case 'finding.reopened':
+      return withReason(
+        t,
+        t('ledger.say.finding.reopened', { what: kindsOf(telling, [payload]) }),
+        payload.reason,
+      );
     case 'note.written':
       return t('ledger.say.note.written', { day: formatDay(payload.day, telling.lang) });
     default:
@@ -103,6 +118,16 @@ function coveringSentence(telling: Telling, { kind, payload }: CoveringStatement
       return t(`ledger.say.${kind}`, values);
     }
   }
+}
+
+/** What the findings are about, each kind once, with the marks where they are few. */
+function kindsOf(
+  { t, lang }: Telling,
+  findings: readonly { kind: FindingKind; marks: readonly string[] }[],
+): string {
+  const kinds = [...new Set(findings.map(({ kind }) => t(`findings.kind.${kind}`)))];
+  const marks = [...new Set(findings.flatMap((finding) => finding.marks))];
+  return formatList(marks.length > 3 ? kinds : [...kinds, ...marks], lang);
 }
 
 function kindWords({ t, lang }: Telling, kind: string): string {

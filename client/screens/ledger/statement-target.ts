@@ -24,6 +24,9 @@ export function statementTarget(
     case 'covering.closed':
     case 'covering.reopened':
       return `${base}/coverings/${payload.covering}`;
+    case 'findings.accepted':
+    case 'finding.reopened':
+      return `${base}/findings`;
     case 'note.written':
       return `${base}/days/${payload.day}`;
     case 'house.created':

@@ -2,6 +2,7 @@ import type { MemberHistoryView, MemberView } from '#domain/contract/views';
 import { useWords } from '../../i18n/use-words.ts';
 import { KindName } from '../../parts/kind-name.tsx';
 import { Notice } from '../../parts/notice.tsx';
+import { FindingsHere } from '../findings/findings-here.tsx';
 import { StatementList } from '../ledger/statement-list.tsx';
 import { MemberCoverings } from './member-coverings.tsx';
 import { MemberSightings } from './member-sightings.tsx';
@@ -14,6 +15,7 @@ export function MemberHistory({ history }: { history: MemberHistoryView }) {
     <>
       {history.member.retired ? <Notice>{t('members.retired')}</Notice> : null}
       <MemberFactsList member={history.member} />
+      <FindingsHere about={{ mark: history.member.mark }} />
       <section className="section">
         <h2>{t('members.history.stages')}</h2>
         <StageTable stages={history.stages} />

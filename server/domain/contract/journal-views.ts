@@ -1,20 +1,10 @@
 import { z } from 'zod';
 import { CAPTURE_DOUBTS } from '../photo/capture-doubts.ts';
-import { Day, Id, Instant, MarkShape, StageShape } from './shapes.ts';
-import { DERIVATIVE_STATES, NoteView, ReportCoveringView, ReportLineView } from './views.ts';
+import { Day, Id, MarkShape, StageShape } from './shapes.ts';
+import { SmallPhotoView } from './small-photo.ts';
+import { NoteView, ReportCoveringView, ReportLineView } from './views.ts';
 
 /** What the journal of a house answers. Nothing here grows with the house. */
-
-export const SmallPhotoView = z.object({
-  id: Id,
-  fileName: z.string(),
-  width: z.int(),
-  height: z.int(),
-  pictures: z.enum(DERIVATIVE_STATES),
-  instant: Instant.nullable(),
-  tags: z.int().meta({ description: 'Tags that stand.' }),
-});
-export type SmallPhotoView = z.infer<typeof SmallPhotoView>;
 
 export const MissingLineView = ReportLineView.omit({ records: true });
 export type MissingLineView = z.infer<typeof MissingLineView>;
@@ -87,6 +77,7 @@ export const JournalView = z
     waiting: z.object({
       untagged: z.int(),
       undated: z.int(),
+      findings: z.int().meta({ description: 'Findings that nobody has answered.' }),
       impossible: z.object({
         photos: z.int(),
         days: z.array(

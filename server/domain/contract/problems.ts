@@ -17,6 +17,7 @@ export const PROBLEMS = {
   'covering-closed': 409,
   'covering-not-closed': 409,
   'schedule-changed-since-preview': 409,
+  'finding-changed': 409,
   'last-owner': 409,
   'link-used-or-expired': 410,
   'file-too-large': 413,

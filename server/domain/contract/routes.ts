@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { COVERING_ROUTES } from './routes/coverings.ts';
+import { FINDING_ROUTES } from './routes/findings.ts';
 import { HOUSE_ROUTES } from './routes/houses.ts';
 import { JOURNAL_ROUTES } from './routes/journal.ts';
 import { MEMBER_ROUTES } from './routes/members.ts';
@@ -16,6 +17,7 @@ export const ROUTES = {
   ...MEMBER_ROUTES,
   ...PHOTO_ROUTES,
   ...COVERING_ROUTES,
+  ...FINDING_ROUTES,
   ...JOURNAL_ROUTES,
 } as const satisfies Record<string, Route>;
 

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { CAPTURE_DOUBTS } from '../photo/capture-doubts.ts';
 import { CaptureShape } from './capture.ts';
 import { ProblemShape } from './problems.ts';
+import { DERIVATIVE_STATES } from './small-photo.ts';
 import {
   CoveringFacts,
   Day,
@@ -52,8 +53,6 @@ export const MemberView = MemberFacts.extend({
   photos: z.int(),
 }).meta({ id: 'Member' });
 export type MemberView = z.infer<typeof MemberView>;
-
-export const DERIVATIVE_STATES = ['pending', 'ready', 'damaged', 'unreadable'] as const;
 
 export const PhotoView = PhotoFacts.extend({
   id: Id,
@@ -113,6 +112,7 @@ export const MISS_REASONS = [
   'after-closing',
   'undated',
   ...CAPTURE_DOUBTS,
+  'contradicted',
 ] as const;
 export type MissReason = (typeof MISS_REASONS)[number];
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { FindingKey, FindingKindShape, FindingSubjects } from '../contract/findings.ts';
 import {
   CoveringFacts,
   Day,
@@ -46,6 +47,30 @@ export const STATEMENTS = {
   'covering.changed': { 1: CoveringFacts.extend({ covering: Id }) },
   'covering.closed': { 1: z.strictObject({ covering: Id, closedAt: Instant, note: paragraph(2000) }) },
   'covering.reopened': { 1: z.strictObject({ covering: Id, reason: line(1000) }) },
+  'findings.accepted': {
+    1: z.strictObject({
+      findings: z
+        .array(
+          z.strictObject({
+            key: FindingKey,
+            kind: FindingKindShape,
+            basis: Sha256,
+            ...FindingSubjects,
+          }),
+        )
+        .min(1)
+        .max(500),
+      reason: line(1000),
+    }),
+  },
+  'finding.reopened': {
+    1: z.strictObject({
+      key: FindingKey,
+      kind: FindingKindShape,
+      ...FindingSubjects,
+      reason: paragraph(1000),
+    }),
+  },
   'note.written': { 1: z.strictObject({ day: Day, text: paragraph(20_000) }) },
 } as const;
 

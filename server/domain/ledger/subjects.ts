@@ -31,6 +31,10 @@ function listSubjects(statement: Statement): string[] {
     case 'covering.closed':
     case 'covering.reopened':
       return [covering(payload.covering)];
+    case 'findings.accepted':
+      return payload.findings.flatMap(findingSubjects);
+    case 'finding.reopened':
+      return findingSubjects(payload);
     case 'note.written':
       return [`day:${payload.day}`];
     case 'house.created':
@@ -39,6 +43,11 @@ function listSubjects(statement: Statement): string[] {
     case 'role.withdrawn':
       return [];
   }
+}
+
+function findingSubjects(about: { photos: string[]; marks: string[]; covering: string | null }): string[] {
+  const { photos, marks, covering: hiding } = about;
+  return [...photos.map(photo), ...marks.map(memberSubject), ...(hiding === null ? [] : [covering(hiding)])];
 }
 
 const photo = (id: string) => `photo:${id}`;

@@ -13,6 +13,8 @@ export interface StandingTag {
   readonly instant: string | null;
   /** What contradicts the instant, if anything does. */
   readonly doubt: CaptureDoubt | null;
+  /** Whether an unanswered finding says that it cannot be true as it stands. */
+  readonly contradicted: boolean;
 }
 
 /** What a covering needs on record about one member. */
@@ -35,5 +37,6 @@ export function reasonsAgainst(tag: StandingTag, requirement: Requirement): Miss
   if (tag.instant === null) reasons.push('undated');
   else if (closedAt !== null && tag.instant >= closedAt) reasons.push('after-closing');
   if (tag.doubt !== null) reasons.push(tag.doubt);
+  if (tag.contradicted) reasons.push('contradicted');
   return reasons;
 }

@@ -2,6 +2,7 @@ import type { Entry, StatementKind } from '#domain/ledger/statements';
 import { memberSubject, subjectsOf } from '#domain/ledger/subjects';
 import type { Tx } from '../tx.ts';
 import { projectCovering } from './covering.ts';
+import { projectFinding } from './finding.ts';
 import { projectHouse } from './house.ts';
 import { inBatches } from './in-batches.ts';
 import { projectMember } from './member.ts';
@@ -16,6 +17,7 @@ const PROJECTORS: Projector<StatementKind> = {
   ...projectPhoto,
   ...projectTag,
   ...projectCovering,
+  ...projectFinding,
 };
 
 /** Applies one entry to the tables. Deterministic: the entry and the tables before it decide everything. */

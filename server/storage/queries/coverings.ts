@@ -1,4 +1,5 @@
 import type { CoveringView } from '#domain/contract/views';
+import type { ReportPart } from '../../services/record-store.ts';
 import type { Mark } from '#domain/frame/mark';
 import type { Db } from '../open-database.ts';
 import type { Row } from '../tables.ts';
@@ -17,11 +18,16 @@ export async function readCovering(db: Db, covering: string): Promise<CoveringVi
 }
 
 /** By planned day, those without a day last. */
-export async function readCoverings(db: Db, house: string): Promise<CoveringView[]> {
-  const rows = await db
-    .selectFrom('covering')
+export async function readCoverings(
+  db: Db,
+  house: string,
+  part: ReportPart = 'all',
+): Promise<CoveringView[]> {
+  let wanted = db.selectFrom('covering').where('houseId', '=', house);
+  if (part === 'open') wanted = wanted.where('closedAt', 'is', null);
+  else if (part !== 'all') wanted = wanted.where('id', 'in', part.coverings);
+  const rows = await wanted
     .selectAll()
-    .where('houseId', '=', house)
     .orderBy('plannedDay', (order) => order.asc().nullsLast())
     .orderBy('name')
     .orderBy('id')
@@ -29,7 +35,7 @@ export async function readCoverings(db: Db, house: string): Promise<CoveringView
   const hides = await db
     .selectFrom('coveringHides')
     .selectAll()
-    .where('houseId', '=', house)
+    .where('coveringId', 'in', wanted.select('id'))
     .orderBy('position')
     .execute();
   const byCovering = new Map<string, CoveringView['hides']>(rows.map((row) => [row.id, []]));

@@ -2,6 +2,7 @@ import { sql } from 'kysely';
 import type { JournalView } from '#domain/contract/journal-views';
 import type { DayNote } from '../../services/record-store.ts';
 import type { Db } from '../open-database.ts';
+import { readFindingCounts } from './findings.ts';
 import { taggedPhotos } from './photos.ts';
 import { smallPhotos } from './small-photos.ts';
 
@@ -58,7 +59,9 @@ export async function readWaiting(
     .where('photo.id', 'not in', taggedPhotos(db, house))
     .select((eb) => eb.fn.countAll<number>().as('untagged'))
     .executeTakeFirstOrThrow();
+  const findings = await readFindingCounts(db, house);
   return {
+    findings: findings.reduce((sum, { open }) => sum + open, 0),
     undated: counts.undated,
     untagged,
     impossible: { photos: counts.impossible, days: await readImpossible(db, house, days, pictures) },

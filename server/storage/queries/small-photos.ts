@@ -1,5 +1,5 @@
 import { sql } from 'kysely';
-import type { SmallPhotoView } from '#domain/contract/journal-views';
+import type { SmallPhotoView } from '#domain/contract/small-photo';
 import type { CaptureDoubt } from '#domain/photo/capture-doubts';
 import type { Db } from '../open-database.ts';
 
@@ -25,11 +25,22 @@ export async function smallPhotos(
     .where('captureDay', 'in', days)
     .where('doubt', doubted ? 'is not' : 'is', null)
     .select(['photo.id', place.as('place')]);
+  const shown = db.selectFrom(numbered.as('numbered')).where('numbered.place', '<=', each);
+  const ids = (await shown.select('numbered.id').execute()).map(({ id }) => id);
+  return ids.length === 0 ? [] : readSmall(db, ids);
+}
+
+/** These photos, in order of capture. */
+export async function smallPhotosById(db: Db, photos: readonly string[]): Promise<SmallPhotoView[]> {
+  if (photos.length === 0) return [];
+  return (await readSmall(db, photos)).map(({ photo }) => photo);
+}
+
+async function readSmall(db: Db, photos: readonly string[]): Promise<PhotoOfDay[]> {
   const rows = await db
-    .selectFrom(numbered.as('numbered'))
-    .innerJoin('photo', 'photo.id', 'numbered.id')
+    .selectFrom('photo')
     .leftJoin('picture', 'picture.photoId', 'photo.id')
-    .where('numbered.place', '<=', each)
+    .where('photo.id', 'in', photos)
     .select(['photo.id', 'photo.fileName', 'photo.width', 'photo.height', 'photo.capturedAt'])
     .select(['photo.captureDay', 'photo.doubt', 'picture.state'])
     .select((eb) =>

@@ -1,6 +1,7 @@
 import type { TagView } from '#domain/contract/views';
-import type { ReportMaterial, Sighting } from '../../services/record-store.ts';
+import type { ReportMaterial, ReportPart, Sighting } from '../../services/record-store.ts';
 import type { Db } from '../open-database.ts';
+import { readContradictedTags } from './findings.ts';
 import { readCoverings } from './coverings.ts';
 import { toTagView } from './views.ts';
 
@@ -40,11 +41,11 @@ export async function readSightings(db: Db, house: string, mark: string): Promis
   return rows.map((row) => ({ tag: view(row), fileName: row.fileName, capture: row.capture }));
 }
 
-/** `part`: all coverings with all members of the house, or the open coverings with what they hide. */
+/** `part`: all coverings with all members of the house, or the open or the named coverings with what they hide. */
 export async function readReportMaterial(
   db: Db,
   house: string,
-  part: 'all' | 'open' = 'all',
+  part: ReportPart = 'all',
 ): Promise<ReportMaterial> {
   let hidden = db
     .selectFrom('coveringHides')
@@ -55,10 +56,9 @@ export async function readReportMaterial(
     .selectFrom('member')
     .select(['mark', 'kind', 'place', 'retired'])
     .where('houseId', '=', house);
-  if (part === 'open') {
-    hidden = hidden.where('covering.closedAt', 'is', null);
-    members = members.where('mark', 'in', hidden);
-  }
+  if (part === 'open') hidden = hidden.where('covering.closedAt', 'is', null);
+  else if (part !== 'all') hidden = hidden.where('covering.id', 'in', part.coverings);
+  if (part !== 'all') members = members.where('mark', 'in', hidden);
   const tags = await db
     .selectFrom('tag')
     .innerJoin('photo', 'photo.id', 'tag.photoId')
@@ -67,10 +67,11 @@ export async function readReportMaterial(
     .where('tag.mark', 'in', hidden)
     .select(['tag.id', 'tag.photoId', 'tag.mark', 'tag.stage', 'photo.capturedAt', 'photo.doubt'])
     .execute();
-  const coverings = await readCoverings(db, house);
+  const coverings = await readCoverings(db, house, part);
+  const contradicted = await readContradictedTags(db, house);
   return {
     members: await members.execute(),
-    coverings: part === 'open' ? coverings.filter(({ closed }) => closed === null) : coverings,
+    coverings,
     tags: tags.map((row) => ({
       id: row.id,
       photo: row.photoId,
@@ -78,6 +79,7 @@ export async function readReportMaterial(
       stage: row.stage,
       instant: row.capturedAt && row.capturedAt.toISOString(),
       doubt: row.doubt,
+      contradicted: contradicted.has(row.id),
     })),
   };
 }

@@ -49,6 +49,35 @@ const CASES: Record<StatementKind, readonly [payload: object, names: string[], t
     ['East wall', 'too early'],
     '/houses/h/coverings/COV',
   ],
+  'findings.accepted': [
+    {
+      findings: [
+        {
+          key: 'k',
+          kind: 'off-site',
+          basis: '0'.repeat(64),
+          photos: ['PHOTO'],
+          marks: ['い三'],
+          covering: null,
+        },
+      ],
+      reason: 'the workshop',
+    },
+    ['い三', 'the workshop'],
+    '/houses/h/findings',
+  ],
+  'finding.reopened': [
+    {
+      key: 'k',
+      kind: 'off-site',
+      photos: ['PHOTO'],
+      marks: ['い三'],
+      covering: null,
+      reason: 'looked again',
+    },
+    ['い三', 'looked again'],
+    '/houses/h/findings',
+  ],
   'note.written': [{ day: '2026-04-01', text: 'rain' }, ['2026'], '/houses/h/days/2026-04-01'],
 };
 const entry = (kind: string, payload: unknown) => ({ kind, payload }) as Statement;

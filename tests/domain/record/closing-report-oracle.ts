@@ -26,7 +26,7 @@ function counts(tag: Tag, covering: Covering, least: string): boolean {
       new Date(tag.instant ?? '').getTime() < new Date(covering.closedAt).getTime());
   const farEnough = ORDER_OF_WORK.indexOf(tag.stage) >= ORDER_OF_WORK.indexOf(least);
   const showsMember = !(covering.kind === 'plaster' && tag.stage === 'plastered');
-  return dated && before && farEnough && showsMember && !tag.doubt;
+  return dated && before && farEnough && showsMember && !tag.doubt && !tag.contradicted;
 }
 
 function reasons(tag: Tag, covering: Covering, least: string): string[] {
@@ -37,6 +37,7 @@ function reasons(tag: Tag, covering: Covering, least: string): string[] {
     if (new Date(tag.instant).getTime() >= new Date(covering.closedAt).getTime()) said.push('after-closing');
   if (tag.instant === null) said.push('undated');
   if (tag.doubt) said.push(tag.doubt);
+  if (tag.contradicted) said.push('contradicted');
   return said;
 }
 

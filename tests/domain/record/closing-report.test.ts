@@ -17,6 +17,7 @@ const tag = (
   doubt: CaptureDoubt | null = null,
 ) => ({
   doubt,
+  contradicted: false,
   id: uuid(n),
   photo: uuid(100 + n),
   mark,

@@ -130,7 +130,15 @@ describe('defaultLeast', () => {
       for (const track of TRACK_NAMES) {
         const least = defaultLeast(covering, track);
         expect(TRACKS[track]).toContain(least);
-        const tag = { id: 't', photo: 'p', mark: 'm', stage: least, instant: at(1), doubt: null };
+        const tag = {
+          id: 't',
+          photo: 'p',
+          mark: 'm',
+          stage: least,
+          instant: at(1),
+          doubt: null,
+          contradicted: false,
+        };
         expect(reasonsAgainst(tag, { covering, least, closedAt: at(2) })).toEqual([]);
       }
   });

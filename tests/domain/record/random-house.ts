@@ -44,6 +44,7 @@ const tags = fc
       stage,
       dated: fc.constantFrom(null, ...INSTANTS),
       doubt: fc.constantFrom(null, null, ...CAPTURE_DOUBTS),
+      contradicted: fc.constantFrom(false, false, true),
     }),
     { maxLength: 14 },
   )

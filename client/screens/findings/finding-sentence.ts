@@ -1,0 +1,93 @@
+import type { FindingView } from '#domain/contract/findings';
+import { formatInstant, formatList } from '../../i18n/format.ts';
+import type { Language } from '../../i18n/language.ts';
+import type { Words } from '../../i18n/words.ts';
+
+/** What a finding says, in one sentence. */
+export function findingSentence(t: Words, lang: Language, zone: string, finding: FindingView): string {
+  const { kind, facts, marks, tags } = finding;
+  const [mark = ''] = marks;
+  const when = (fact: string) => formatInstant(String(facts[fact]), zone, lang);
+  switch (kind) {
+    case 'stage-goes-back':
+    case 'unknown-mark':
+      return t(`findings.say.${kind}`, { mark });
+    case 'stages-at-once': {
+      const stages = [...new Set(tags.map(({ stage }) => t(`common.stage.${stage}`)))];
+      return t('findings.say.stages-at-once', { mark, stages: formatList(stages, lang) });
+    }
+    case 'places-at-once':
+      return t('findings.say.places-at-once', { mark, distance: Number(facts['distance']) });
+    case 'stage-outside-track': {
+      const stage = tags[0] ? t(`common.stage.${tags[0].stage}`) : '';
+      return t('findings.say.stage-outside-track', { mark, stage });
+    }
+    case 'off-site':
+      return t('findings.say.off-site', {
+        distance: Number(facts['distance']),
+        error: Number(facts['error']),
+      });
+    case 'readers-differ':
+      return t('findings.say.readers-differ', { fields: fieldNames(t, lang, facts['fields']) });
+    case 'unreadable':
+      return t('findings.say.unreadable', { mark, why: whyUnreadable(t, lang, facts['why']) });
+    case 'clock-disagrees':
+      return t(`findings.say.clock-disagrees.${facts['why'] as ClockWhy}`);
+    case 'time-unsure':
+      return t(`findings.say.time-unsure.${facts['why'] as UnsureWhy}`, {
+        within: spanOf(t, Number(facts['within'])),
+      });
+    case 'before-first-day':
+    case 'after-upload':
+      return t(`findings.say.${kind}`, { taken: when('taken') });
+    case 'shown-after-closing':
+      return t('findings.say.shown-after-closing', {
+        mark,
+        name: String(facts['name']),
+        closed: when('closed'),
+      });
+    case 'closed-with-gaps':
+      return t('findings.say.closed-with-gaps', {
+        name: String(facts['name']),
+        count: Number(facts['count']),
+      });
+    case 'same-picture':
+    case 'no-date':
+      return t(`findings.say.${kind}`);
+  }
+}
+
+type ClockWhy = 'gps-disagrees' | 'camera-not-in-house-zone';
+type UnsureWhy = 'ambiguous-hour' | 'skipped-hour' | 'clock-set-between-marks';
+
+const WHY = ['too-small', 'blurred', 'too-dark', 'too-bright'] as const;
+const FIELDS = [
+  ...(['wallTime', 'offsetMinutes', 'gpsTime', 'position', 'heading'] as const),
+  ...(['make', 'model', 'serial', 'focalLength35Mm'] as const),
+];
+
+/** Codes divided by spaces, as words. A code of a later version is shown as it is. */
+function whyUnreadable(t: Words, lang: Language, codes: unknown): string {
+  const words = WHY.filter((code) => String(codes).split(' ').includes(code));
+  return formatList(
+    words.map((code) => t(`findings.why.${code}`)),
+    lang,
+  );
+}
+
+function fieldNames(t: Words, lang: Language, codes: unknown): string {
+  const names = String(codes)
+    .split(' ')
+    .map((code) => {
+      const known = FIELDS.find((field) => field === code);
+      return known === undefined ? code : t(`findings.field.${known}`);
+    });
+  return formatList(names, lang);
+}
+
+/** A length of time in the largest unit that fits it. */
+function spanOf(t: Words, seconds: number): string {
+  if (seconds < 90) return t('findings.span.seconds', { count: seconds });
+  if (seconds < 5400) return t('findings.span.minutes', { count: Math.round(seconds / 60) });
+  return t('findings.span.hours', { count: Math.round(seconds / 3600) });
+}

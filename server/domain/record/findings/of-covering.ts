@@ -1,0 +1,43 @@
+import { groupBy } from '../../group-by.ts';
+import type { CoveringKind } from '../../contract/shapes.ts';
+import { finding, type Finding, type SeenTag } from './finding.ts';
+
+export interface CoveringEvidence {
+  readonly covering: string;
+  readonly name: string;
+  readonly kind: CoveringKind;
+  /** Epoch milliseconds; null while it is open. */
+  readonly closedMs: number | null;
+  /** Marks without a record, now lost. */
+  readonly lost: readonly string[];
+  /** Tags of what it hides whose photos' dates stand. */
+  readonly sightings: readonly (SeenTag & { readonly takenMs: number; readonly uncertaintyMs: number })[];
+}
+
+/**
+ * What a covering that has closed leaves to be looked at: members that were hidden without a record, and
+ * members that are seen again afterwards, by a photo taken later even at the edge of its uncertainty. What
+ * is seen after plastering at the stage 'plastered' is the plaster.
+ */
+export function findingsOfCovering(evidence: CoveringEvidence): Finding[] {
+  const { covering, name, kind, closedMs, lost, sightings } = evidence;
+  if (closedMs === null) return [];
+  const found: Finding[] = [];
+  if (lost.length > 0)
+    found.push(
+      finding('closed-with-gaps', [covering], { covering, marks: lost, facts: { name, count: lost.length } }),
+    );
+  const after = sightings.filter(
+    ({ stage, takenMs, uncertaintyMs }) =>
+      takenMs - uncertaintyMs > closedMs && !(kind === 'plaster' && stage === 'plastered'),
+  );
+  for (const [mark, tags] of groupBy(after, (seen) => seen.mark))
+    found.push(
+      finding('shown-after-closing', [covering, mark], {
+        covering,
+        tags,
+        facts: { name, closed: new Date(closedMs).toISOString() },
+      }),
+    );
+  return found;
+}

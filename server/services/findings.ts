@@ -1,0 +1,79 @@
+import type { FindingKind, FindingView, FindingsView } from '#domain/contract/findings';
+import type { AccountView } from '#domain/contract/views';
+import { speaker, type Context } from './context.ts';
+import { Failure } from './failure.ts';
+import type { FindingFilter } from './record-store.ts';
+
+export async function listFindings(
+  { store: { read } }: Context,
+  house: string,
+  filter: FindingFilter & { offset: number },
+): Promise<FindingsView> {
+  const { offset, limit } = filter;
+  const found = await read.findings(house, { ...filter, limit: limit + 1 });
+  return {
+    counts: await read.findingCounts(house),
+    findings: found.slice(0, limit),
+    next: found.length > limit ? offset + limit : null,
+  };
+}
+
+/**
+ * Accepts findings by name and reason, all or none. Each is named with the basis that was looked at: what
+ * has changed meanwhile was not looked at and is refused.
+ */
+export async function acceptFindings(
+  context: Context,
+  account: AccountView,
+  house: string,
+  { findings, reason }: { findings: readonly { key: string; basis: string }[]; reason: string },
+): Promise<FindingView[]> {
+  return context.store.write(house, speaker(account), async (writing) => {
+    const keys = findings.map(({ key }) => key);
+    const read = () => writing.findings(house, { keys, limit: keys.length });
+    const found = new Map((await read()).map((finding) => [finding.key, finding]));
+    const seen = findings.map(({ key, basis }) => {
+      const now = found.get(key);
+      if (!now || now.basis !== basis) throw new Failure('finding-changed');
+      return now;
+    });
+    // Said again, word for word, it is the same word.
+    const fresh = seen.filter(({ answer }) => !(answer?.stands === true && answer.reason === reason));
+    if (fresh.length > 0)
+      await writing.say({
+        kind: 'findings.accepted',
+        version: 1,
+        payload: { findings: fresh.map(subjectsOf), reason },
+      });
+    return read();
+  });
+}
+
+/** Takes an acceptance back; without one nothing is said. */
+export async function reopenFinding(
+  context: Context,
+  account: AccountView,
+  house: string,
+  { key, reason }: { key: string; reason: string },
+): Promise<FindingView> {
+  return context.store.write(house, speaker(account), async (writing) => {
+    const read = async () => {
+      const [found] = await writing.findings(house, { keys: [key], limit: 1 });
+      if (!found) throw new Failure('finding-changed');
+      return found;
+    };
+    const before = await read();
+    if (!before.answer) return before;
+    const { basis: _, ...about } = subjectsOf(before);
+    await writing.say({ kind: 'finding.reopened', version: 1, payload: { ...about, reason } });
+    return read();
+  });
+}
+
+function subjectsOf({ key, kind, basis, photos, marks, covering }: FindingView): {
+  key: string;
+  kind: FindingKind;
+  basis: string;
+} & Pick<FindingView, 'photos' | 'marks' | 'covering'> {
+  return { key, kind, basis, photos, marks, covering };
+}

@@ -1,0 +1,150 @@
+import { sql } from 'kysely';
+import type { Capture } from '#domain/contract/capture';
+import type { ReportMaterial } from '../../services/record-store.ts';
+import { reportClosings } from '#domain/record/closing-report';
+import { groupBy } from '#domain/group-by';
+import { trackOf } from '#domain/lexicon/track-of-kind';
+import type { SeenTag } from '#domain/record/findings/finding';
+import type { CoveringEvidence } from '#domain/record/findings/of-covering';
+import type { MemberEvidence, MemberSighting } from '#domain/record/findings/of-member';
+import type { PhotoEvidence } from '#domain/record/findings/of-photo';
+import { readReportMaterial } from '../queries/tags.ts';
+import type { Tx } from '../tx.ts';
+
+/** Ids or marks; null: all of the house. */
+export type Only = readonly string[] | null;
+
+/** The tags that stand, with what their photos say of time and place. */
+function standingTags(tx: Tx, house: string) {
+  return tx
+    .selectFrom('tag')
+    .innerJoin('photo', 'photo.id', 'tag.photoId')
+    .where('tag.houseId', '=', house)
+    .where('tag.state', '=', 'standing')
+    .select(['tag.id as tag', 'tag.photoId as photo', 'tag.mark', 'tag.stage'])
+    .orderBy('tag.id');
+}
+
+export async function readPhotoEvidence(tx: Tx, house: string, only: Only): Promise<PhotoEvidence[]> {
+  let photos = tx.selectFrom('photo').where('houseId', '=', house).select(['id', 'capture']).orderBy('id');
+  let tags = standingTags(tx, house);
+  if (only !== null) {
+    photos = photos.where('id', 'in', only);
+    tags = tags.where('tag.photoId', 'in', only);
+  }
+  const tagsOf = groupBy(await tags.execute(), ({ photo }) => photo);
+  return (await photos.execute()).map(({ id, capture }) => ({
+    photo: id,
+    capture,
+    readersDiffer: [],
+    site: null,
+    tags: (tagsOf.get(id) ?? []).map((tag) => ({ ...tag, unreadable: null })),
+  }));
+}
+
+export async function readMemberEvidence(tx: Tx, house: string, only: Only): Promise<MemberEvidence[]> {
+  let members = tx.selectFrom('member').where('houseId', '=', house).select(['mark', 'kind', 'track']);
+  let tags = standingTags(tx, house).select([
+    'photo.capturedAt',
+    'photo.capture',
+    'photo.doubt',
+    POSITION.as('position'),
+  ]);
+  if (only !== null) {
+    members = members.where('mark', 'in', only);
+    tags = tags.where('tag.mark', 'in', only);
+  }
+  const known = new Map((await members.execute()).map((member) => [member.mark, member]));
+  const seen = groupBy(await tags.execute(), ({ mark }) => mark);
+  return [...seen].map(([mark, rows]) => {
+    const member = known.get(mark);
+    return {
+      mark,
+      known: member !== undefined,
+      track: trackOf(member?.track ?? null, member?.kind ?? ''),
+      sightings: rows.map((row) => toSighting(row)),
+    };
+  });
+}
+
+const POSITION = sql<MemberSighting['position'] | null>`photo.readings -> 'position'`;
+/** What a position is off by where the file does not say. Source: design 3.2. */
+const UNSTATED_ERROR_M = 10;
+
+function toSighting(
+  row: SeenTag & {
+    capturedAt: Date | null;
+    capture: Capture;
+    doubt: string | null;
+    position: { lat: number; lon: number; errorM: number | null } | null;
+  },
+): MemberSighting {
+  const { tag, photo, mark, stage, capturedAt, capture, doubt, position } = row;
+  return {
+    ...{ tag, photo, mark, stage },
+    takenMs: doubt === null && capturedAt ? capturedAt.getTime() : null,
+    uncertaintyMs: capture.state === 'dated' ? capture.uncertaintyS * 1000 : 0,
+    position: position && { ...position, errorM: position.errorM ?? UNSTATED_ERROR_M },
+  };
+}
+
+/** Coverings that have closed, with what was lost under them and what has been seen of it since. */
+export async function readCoveringEvidence(tx: Tx, house: string, only: Only): Promise<CoveringEvidence[]> {
+  let closed = tx
+    .selectFrom('covering')
+    .where('houseId', '=', house)
+    .where('closedAt', 'is not', null)
+    .select('id');
+  if (only !== null) closed = closed.where('id', 'in', only);
+  const ids = (await closed.execute()).map(({ id }) => id);
+  if (ids.length === 0) return [];
+  const material = await readReportMaterial(tx, house, { coverings: ids });
+  const lost = lostUnder(material);
+  const seen = groupBy(await hiddenSightings(tx, house, ids), ({ covering }) => covering);
+  return material.coverings.map(({ id, name, kind, closed: closing }) => ({
+    covering: id,
+    name,
+    kind: kind,
+    closedMs: closing && Date.parse(closing.at),
+    lost: lost.get(id) ?? [],
+    sightings: seen.get(id) ?? [],
+  }));
+}
+
+function lostUnder({ members, coverings, tags }: ReportMaterial): Map<string, string[]> {
+  const { days } = reportClosings({
+    members,
+    tags,
+    coverings: coverings.map(({ closed, ...covering }) => ({
+      ...covering,
+      closedAt: closed && closed.at,
+      closedDay: null,
+    })),
+    asOf: '',
+    today: '',
+  });
+  const reports = days.flatMap((day) => day.coverings);
+  return new Map(
+    reports.map(({ id, lines }) => [
+      id,
+      lines.filter(({ state }) => state === 'lost').map(({ mark }) => mark),
+    ]),
+  );
+}
+
+async function hiddenSightings(tx: Tx, house: string, coverings: readonly string[]) {
+  const rows = await standingTags(tx, house)
+    .innerJoin('coveringHides', (join) =>
+      join.onRef('coveringHides.mark', '=', 'tag.mark').onRef('coveringHides.houseId', '=', 'tag.houseId'),
+    )
+    .where('coveringHides.coveringId', 'in', coverings)
+    .where('photo.doubt', 'is', null)
+    .where('photo.capturedAt', 'is not', null)
+    .select(['coveringHides.coveringId as covering', 'photo.capturedAt', 'photo.capture'])
+    .execute();
+  return rows.map(({ capturedAt, capture, ...seen }) => ({
+    ...seen,
+    takenMs: capturedAt?.getTime() ?? NaN,
+    uncertaintyMs: capture.state === 'dated' ? capture.uncertaintyS * 1000 : 0,
+  }));
+}

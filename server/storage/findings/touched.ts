@@ -1,0 +1,62 @@
+import type { Entry } from '#domain/ledger/statements';
+
+/** What of a house has changed, so that the findings that rest on it must be made again. */
+export interface Touched {
+  readonly photos: Set<string>;
+  readonly marks: Set<string>;
+  readonly coverings: Set<string>;
+  /** Everything, as when the house's zone or site is another. */
+  all: boolean;
+}
+
+export function nothingTouched(): Touched {
+  return { photos: new Set(), marks: new Set(), coverings: new Set(), all: false };
+}
+
+/** Adds what an entry changes. Which findings rest on it is followed from there by `refreshFindings`. */
+export function touch(touched: Touched, { kind, payload }: Entry): void {
+  switch (kind) {
+    case 'photo.added':
+      touched.photos.add(payload.photo);
+      return;
+    case 'tag.placed':
+    case 'tag.withdrawn':
+      touched.photos.add(payload.photo);
+      touched.marks.add(payload.mark);
+      return;
+    case 'tag.superseded':
+      touched.photos.add(payload.photo);
+      touched.marks.add(payload.mark).add(payload.was);
+      return;
+    case 'schedule.imported':
+      for (const { mark } of [...payload.added, ...payload.changed]) touched.marks.add(mark);
+      for (const mark of payload.retired) touched.marks.add(mark);
+      return;
+    case 'member.entered':
+    case 'member.retired':
+    case 'member.removed':
+      touched.marks.add(payload.mark);
+      return;
+    case 'covering.planned':
+    case 'covering.changed':
+    case 'covering.closed':
+    case 'covering.reopened':
+      touched.coverings.add(payload.covering);
+      return;
+    case 'findings.accepted':
+      // What was accepted may count again, and then a covering lacks it no longer.
+      for (const { marks } of payload.findings) for (const mark of marks) touched.marks.add(mark);
+      return;
+    case 'finding.reopened':
+      for (const mark of payload.marks) touched.marks.add(mark);
+      return;
+    case 'house.created':
+    case 'house.changed':
+      touched.all = true;
+      return;
+    case 'role.granted':
+    case 'role.withdrawn':
+    case 'note.written':
+      return;
+  }
+}
