@@ -45,6 +45,7 @@ export function houseScreens({ house, photo, mark, covering, day }: HouseThings)
     covering: `${house}/coverings/${covering}`,
     'covering-change': `${house}/coverings/${covering}?change`,
     report: `${house}/report`,
+    findings: `${house}/findings`,
     people: `${house}/people`,
     ledger: `${house}/ledger`,
     settings: `${house}/settings`,

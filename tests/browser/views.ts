@@ -56,6 +56,8 @@ export function screensOf({ things }: Site, { closed, link, empty }: MoreThings)
     'empty-coverings': `${empty}/coverings`,
     'empty-covering-new': `${empty}/coverings/new`,
     'empty-report': `${empty}/report`,
+    'empty-findings': `${empty}/findings`,
+    'findings-accepted': `${things.house}/findings?state=accepted`,
   });
   return [
     { name: 'sign-in', address: '/sign-in', isSignedOut: true },

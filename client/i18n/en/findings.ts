@@ -27,7 +27,8 @@ export const findings = {
     '{{who}} accepted this on {{when}} ({{reason}}), but what it rests on has changed since.',
   accept: 'Accept …',
   acceptNamed: 'Accept: {{what}}',
-  acceptAll: 'Accept all {{count, number}} of these …',
+  acceptAll_one: 'Accept this …',
+  acceptAll_other: 'Accept all {{count, number}} of these …',
   takeBack: 'No longer accept',
   takeBackNamed: 'No longer accept: {{what}}',
   dialog: {
