@@ -5,7 +5,7 @@ export interface ExifBlocks {
   readonly ifd0: ReadonlyMap<number, unknown>;
   readonly exif: ReadonlyMap<number, unknown>;
   readonly gps: ReadonlyMap<number, unknown>;
-  /** Some part could not be parsed; what remained was read tag by tag. */
+  /** Some part could not be parsed, and all of its block was lost. */
   readonly broken: boolean;
 }
 
@@ -50,32 +50,26 @@ const TAGS: Record<BlockName, number[]> = {
   ],
 };
 
-/** Only named tags are read: a hostile file decides neither how many values are made nor of which kind. */
-const optionsFor = (pick: Partial<Record<BlockName, number[]>>) => ({
+/**
+ * Only named tags are read: a hostile file decides neither how many values are made nor of which kind.
+ * exifr keeps every options object that it has seen for ever, so there is one.
+ */
+const ALL_TAGS = {
   ...{ tiff: false, ifd1: false, interop: false, makerNote: false, userComment: false },
   ...{ jfif: false, ihdr: false, xmp: false, icc: false, iptc: false },
   ...{ reviveValues: false, translateKeys: false, translateValues: false, mergeOutput: false },
-  ...Object.fromEntries(BLOCKS.map((b) => [b, pick[b] ? { pick: pick[b] } : false])),
-});
-
-// exifr keeps every options object that it has seen for ever, so each is made once.
-const ALL_TAGS = optionsFor(TAGS);
-const ONE_BY_ONE = BLOCKS.flatMap((block) => TAGS[block].map((tag) => optionsFor({ [block]: [tag] })));
+  ...Object.fromEntries(BLOCKS.map((block) => [block, { pick: TAGS[block] }])),
+};
 
 /** Parses the start of a JPEG or TIFF file, or a bare TIFF block. Never throws; null where nothing was found. */
 export async function parseExifBlocks(bytes: Uint8Array): Promise<ExifBlocks | null> {
-  const whole = await parse(bytes, ALL_TAGS);
-  if (!whole.broken) return isEmpty(whole) ? null : whole;
-  // One bad tag makes exifr drop its block and those after it.
-  const parts: ExifBlocks[] = [];
-  for (const options of ONE_BY_ONE) parts.push(await parse(bytes, options));
-  const join = (block: BlockName) => new Map(parts.flatMap((part) => [...part[block]]));
-  return { ifd0: join('ifd0'), exif: join('exif'), gps: join('gps'), broken: true };
+  const whole = await parse(bytes);
+  return !whole.broken && isEmpty(whole) ? null : whole;
 }
 
-async function parse(bytes: Uint8Array, options: object): Promise<ExifBlocks> {
+async function parse(bytes: Uint8Array): Promise<ExifBlocks> {
   try {
-    const output: unknown = await exifr.parse(bytes, options);
+    const output: unknown = await exifr.parse(bytes, ALL_TAGS);
     const found = isRecord(output) ? output : {};
     const block = (name: BlockName) => numbered(found[name]);
     return { ifd0: block('ifd0'), exif: block('exif'), gps: block('gps'), broken: 'errors' in found };

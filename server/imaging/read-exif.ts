@@ -4,6 +4,8 @@ import { parseExifBlocks, TAG, type ExifBlocks } from './exif-blocks.ts';
 import { nameValue, numberValue, offsetValue, wallTimeValue, type Complain } from './exif-values.ts';
 import { gpsTimeValue, headingValue, positionValue } from './gps-values.ts';
 import { readHead } from './read-head.ts';
+import { rivalReadings } from './rival-readings.ts';
+import { parseExifAgain } from './second-reader.ts';
 import { xmpTime } from './xmp-time.ts';
 
 /** Metadata blocks that the pixel library already took out of the file. */
@@ -21,7 +23,7 @@ const HEAD_BYTES: Partial<Record<MediaType, number>> = {
 const NOTHING: Readings = {
   ...{ wallTime: null, offsetMinutes: null, gpsTime: null, position: null, heading: null },
   ...{ orientation: null, make: null, model: null, serial: null, lens: null },
-  ...{ focalLengthMm: null, focalLength35Mm: null, complaints: [] },
+  ...{ focalLengthMm: null, focalLength35Mm: null, complaints: [], rivals: [] },
 };
 const FOCAL_RANGE = { min: 0, max: 6000 };
 
@@ -37,16 +39,32 @@ export async function readExif(
   const complaints = new Set<string>();
   const complain: Complain = (code) => complaints.add(code);
   const blocks = embedded ?? (await embeddedBlocks(path));
-  const found = await findExif(path, mediaType, blocks.exif).catch(() => null);
-  if (found?.broken) complain('exif-partly-unreadable');
+  const sources = await bytesToRead(path, mediaType, blocks.exif).catch(() => []);
+  const first = await firstWithTags(sources, parseExifBlocks);
+  // From the other end: a block that another library took out of the file first.
+  const second = await firstWithTags(sources.toReversed(), parseExifAgain);
+  const found = filled(first, second);
+  if (first?.broken) complain('exif-partly-unreadable');
   if (!found && blocks.exif) complain('exif-unreadable');
-  const read = {
-    ...readTime(found, blocks.xmp, complain),
+  const rivals =
+    first && second ? rivalReadings(readAll(first, blocks.xmp), readAll(second, blocks.xmp)) : [];
+  if (rivals.length > 0) complain('readers-differ');
+  const read = readAll(found, blocks.xmp, complain);
+  const checked = ReadingsShape.safeParse({ ...read, complaints: [...complaints], rivals });
+  return checked.success ? checked.data : { ...NOTHING, complaints: ['readings-invalid'] };
+}
+
+function readAll(
+  found: ExifBlocks | null,
+  xmp: Uint8Array | undefined,
+  complain: Complain = () => {},
+): Readings {
+  return {
+    ...NOTHING,
+    ...readTime(found, xmp, complain),
     ...readPlace(found, complain),
     ...readCamera(found, complain),
   };
-  const checked = ReadingsShape.safeParse({ ...read, complaints: [...complaints] });
-  return checked.success ? checked.data : { ...NOTHING, complaints: ['readings-invalid'] };
 }
 
 /**
@@ -54,12 +72,31 @@ export async function readExif(
  * sharp took out: exifr misses the Exif of some HEIC files, never returns from a HEIC box of length zero and
  * inflates the colour profile of a PNG without bound.
  */
-async function findExif(path: string, mediaType: MediaType, block?: Uint8Array): Promise<ExifBlocks | null> {
+async function bytesToRead(path: string, mediaType: MediaType, block?: Uint8Array): Promise<Uint8Array[]> {
   const length = HEAD_BYTES[mediaType];
-  const own = length === undefined ? null : await parseExifBlocks(await readHead(path, length));
-  const hasTags = own !== null && own.ifd0.size + own.exif.size + own.gps.size > 0;
-  if (hasTags || !block) return own;
-  return (await parseExifBlocks(bareTiff(block))) ?? own;
+  const own = length === undefined ? [] : [await readHead(path, length)];
+  return block ? [...own, bareTiff(block)] : own;
+}
+
+/** What a reader finds in the first of the places that gives it anything. */
+async function firstWithTags(
+  sources: readonly Uint8Array[],
+  parse: (bytes: Uint8Array) => ExifBlocks | null | Promise<ExifBlocks | null>,
+): Promise<ExifBlocks | null> {
+  let empty: ExifBlocks | null = null;
+  for (const bytes of sources) {
+    const found = await parse(bytes);
+    if (found && found.ifd0.size + found.exif.size + found.gps.size > 0) return found;
+    empty ??= found;
+  }
+  return empty;
+}
+
+/** What the first reader lost is taken from the second; where both have a value, the first speaks. */
+function filled(first: ExifBlocks | null, second: ExifBlocks | null): ExifBlocks | null {
+  if (!first || !second) return first ?? second;
+  const join = (block: 'ifd0' | 'exif' | 'gps') => new Map([...second[block], ...first[block]]);
+  return { ifd0: join('ifd0'), exif: join('exif'), gps: join('gps'), broken: first.broken };
 }
 
 /** Without the `Exif\0\0` that JPEG puts before the block. */
@@ -97,7 +134,7 @@ function readPlace(found: ExifBlocks | null, complain: Complain): Pick<Readings,
   return { position: positionValue(found.gps, complain), heading: headingValue(found.gps, complain) };
 }
 
-type CameraReadings = Omit<Readings, keyof TimeReadings | 'position' | 'heading' | 'complaints'>;
+type CameraReadings = Omit<Readings, keyof TimeReadings | 'position' | 'heading' | 'complaints' | 'rivals'>;
 
 function readCamera(found: ExifBlocks | null, complain: Complain): CameraReadings {
   const ifd0 = found?.ifd0 ?? new Map<number, unknown>();

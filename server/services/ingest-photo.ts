@@ -50,7 +50,7 @@ async function take(
     const meanwhile = await writing.photoByContent(house, incoming.sha256);
     if (meanwhile) return { outcome: 'already-here', photo: meanwhile };
     const photo = photoId(house, incoming.sha256);
-    await writing.say({ kind: 'photo.added', version: 1, payload: { ...facts, photo } });
+    await writing.say({ kind: 'photo.added', version: 2, payload: { ...facts, photo } });
     await writing.requestPictures(photo);
     return { outcome: 'added', photo: (await writing.photo(photo)) as PhotoView };
   });

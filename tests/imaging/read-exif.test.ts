@@ -36,7 +36,7 @@ const without = (...tags: number[]): Entry[] => PLACE.filter(({ tag }) => !tags.
 describe('what is read of a picture', () => {
   it('is nothing of a bare picture, without complaint', async () => {
     const readings = await readExif(await put(file('bare.jpg'), jpeg), 'image/jpeg');
-    expect(Object.values(readings).filter((value) => value !== null)).toEqual([[]]);
+    expect(Object.values(readings).filter((value) => value !== null)).toEqual([[], []]);
   });
 
   it('is all of it', async () => {
@@ -76,6 +76,7 @@ describe('what is read of a picture', () => {
       focalLengthMm: 4.25,
       focalLength35Mm: 26,
       complaints: [],
+      rivals: [],
     });
   });
 

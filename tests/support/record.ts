@@ -72,7 +72,7 @@ export async function addPhoto(
       fileName: `${seed}.jpg`,
       readings: someReadings(readings),
     };
-    await writing.say({ kind: 'photo.added', version: 1, payload });
+    await writing.say({ kind: 'photo.added', version: 2, payload });
   });
   return photo;
 }

@@ -15,6 +15,7 @@ const NOTHING_READ: Readings = {
   focalLengthMm: null,
   focalLength35Mm: null,
   complaints: [],
+  rivals: [],
 };
 
 export function someReadings(known: Partial<Readings>): Readings {

@@ -103,6 +103,7 @@ export const findings = {
     offsetMinutes: 'time zone',
     gpsTime: 'satellite time',
     position: 'position',
+    positionError: 'position error',
     heading: 'heading',
     make: 'maker',
     model: 'model',

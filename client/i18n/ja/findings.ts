@@ -97,6 +97,7 @@ export const findings = {
     offsetMinutes: '時差',
     gpsTime: '衛星の時刻',
     position: '位置',
+    positionError: '位置の誤差',
     heading: '向き',
     make: 'メーカー',
     model: '機種',

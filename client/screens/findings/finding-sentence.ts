@@ -62,7 +62,7 @@ type UnsureWhy = 'ambiguous-hour' | 'skipped-hour' | 'clock-set-between-marks';
 
 const WHY = ['too-small', 'blurred', 'too-dark', 'too-bright'] as const;
 const FIELDS = [
-  ...(['wallTime', 'offsetMinutes', 'gpsTime', 'position', 'heading'] as const),
+  ...(['wallTime', 'offsetMinutes', 'gpsTime', 'position', 'positionError', 'heading'] as const),
   ...(['make', 'model', 'serial', 'focalLength35Mm'] as const),
 ];
 

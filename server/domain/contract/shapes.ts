@@ -118,6 +118,25 @@ export const CoveringFacts = z.strictObject({
 });
 export type CoveringFacts = z.infer<typeof CoveringFacts>;
 
+/** A value that two readers of the same file read differently. */
+export const RivalShape = z.strictObject({
+  field: z.enum([
+    'wallTime',
+    'offsetMinutes',
+    'gpsTime',
+    'position',
+    'positionError',
+    'heading',
+    'make',
+    'model',
+    'serial',
+    'focalLength35Mm',
+  ]),
+  first: z.string().max(100),
+  second: z.string().max(100),
+});
+export type Rival = z.infer<typeof RivalShape>;
+
 /** What was read from an image file, raw: wall times carry no zone, angles no reference that was not written. */
 export const ReadingsShape = z.strictObject({
   wallTime: z
@@ -157,6 +176,7 @@ export const ReadingsShape = z.strictObject({
   complaints: z
     .array(z.string().max(200))
     .meta({ description: 'What could not be read and why, in closed codes.' }),
+  rivals: z.array(RivalShape).meta({ description: 'What a second reader of the file reads differently.' }),
 });
 export type Readings = z.infer<typeof ReadingsShape>;
 
@@ -180,6 +200,9 @@ export const PhotoFacts = z.strictObject({
   readings: ReadingsShape,
 });
 export type PhotoFacts = z.infer<typeof PhotoFacts>;
+
+/** As before files were read by two readers. */
+export const PhotoFactsOfOneReader = PhotoFacts.extend({ readings: ReadingsShape.omit({ rivals: true }) });
 
 export const TagFacts = z.strictObject({
   mark: MarkShape,

@@ -10,6 +10,7 @@ import {
   MemberFacts,
   PersonShape,
   PhotoFacts,
+  PhotoFactsOfOneReader,
   RoleShape,
   Sha256,
   TagFacts,
@@ -39,7 +40,13 @@ export const STATEMENTS = {
   'member.entered': { 1: MemberFacts },
   'member.retired': { 1: z.strictObject({ mark: MarkShape }) },
   'member.removed': { 1: z.strictObject({ mark: MarkShape }) },
-  'photo.added': { 1: PhotoFacts.extend({ photo: Id }) },
+  'photo.added': {
+    1: PhotoFactsOfOneReader.extend({ photo: Id }).transform(({ readings, ...facts }) => ({
+      ...facts,
+      readings: { ...readings, rivals: [] },
+    })),
+    2: PhotoFacts.extend({ photo: Id }),
+  },
   'tag.placed': { 1: TagFacts.extend({ tag: Id, photo: Id }) },
   'tag.superseded': { 1: TagFacts.extend({ tag: Id, photo: Id, supersedes: Id, was: MarkShape }) },
   'tag.withdrawn': { 1: z.strictObject({ tag: Id, photo: Id, mark: MarkShape, reason: paragraph(1000) }) },

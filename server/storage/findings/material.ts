@@ -26,17 +26,21 @@ function standingTags(tx: Tx, house: string) {
 }
 
 export async function readPhotoEvidence(tx: Tx, house: string, only: Only): Promise<PhotoEvidence[]> {
-  let photos = tx.selectFrom('photo').where('houseId', '=', house).select(['id', 'capture']).orderBy('id');
+  let photos = tx
+    .selectFrom('photo')
+    .where('houseId', '=', house)
+    .select(['id', 'capture', 'readings'])
+    .orderBy('id');
   let tags = standingTags(tx, house);
   if (only !== null) {
     photos = photos.where('id', 'in', only);
     tags = tags.where('tag.photoId', 'in', only);
   }
   const tagsOf = groupBy(await tags.execute(), ({ photo }) => photo);
-  return (await photos.execute()).map(({ id, capture }) => ({
+  return (await photos.execute()).map(({ id, capture, readings }) => ({
     photo: id,
     capture,
-    readersDiffer: [],
+    readersDiffer: readings.rivals.map(({ field }) => field),
     site: null,
     tags: (tagsOf.get(id) ?? []).map((tag) => ({ ...tag, unreadable: null })),
   }));
