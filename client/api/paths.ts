@@ -39,6 +39,8 @@ export const PATHS: Paths = {
   countPhotos: ['GET', '/houses/{house}/photo-days'],
   orderPhotos: ['GET', '/houses/{house}/photo-order'],
   listAdders: ['GET', '/houses/{house}/photo-people'],
+  listPlaces: ['GET', '/houses/{house}/photo-places'],
+  addDevicePosition: ['PUT', '/photos/{photo}/device-position'],
   readPhoto: ['GET', '/photos/{photo}'],
   photoOriginal: ['GET', '/photos/{photo}/original'],
   photoPreview: ['GET', '/photos/{photo}/preview'],

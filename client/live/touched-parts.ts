@@ -38,6 +38,7 @@ const TOUCHES: Readonly<Record<string, readonly HouseData[]>> = {
   'tag.superseded': TAGGED,
   'tag.withdrawn': TAGGED,
   'photo.added': ['photo', 'photos', 'facts', 'days', 'findings', 'ledger'],
+  'photo.position-added': ['photo', 'photos', 'days', 'ledger'],
   'note.written': ['days', 'ledger'],
 };
 const PICTURES: readonly HouseData[] = ['photo', 'photos', 'days'];

@@ -34,6 +34,7 @@ export const TAG = {
   gpsTime: 7,
   headingRef: 0x10,
   heading: 0x11,
+  mapDatum: 0x12,
   gpsDate: 0x1d,
   positionError: 0x1f,
 } as const;
@@ -46,7 +47,7 @@ const TAGS: Record<BlockName, number[]> = {
   ],
   gps: [
     ...[TAG.latRef, TAG.lat, TAG.lonRef, TAG.lon, TAG.altitudeRef, TAG.altitude],
-    ...[TAG.gpsTime, TAG.gpsDate, TAG.headingRef, TAG.heading, TAG.positionError],
+    ...[TAG.gpsTime, TAG.gpsDate, TAG.headingRef, TAG.heading, TAG.mapDatum, TAG.positionError],
   ],
 };
 

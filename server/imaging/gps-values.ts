@@ -23,6 +23,8 @@ export function positionValue(gps: Block, complain: Complain): Readings['positio
     complain('position-zero');
     return null;
   }
+  // Shifted by hundreds of metres against WGS-84, which every other text is taken for.
+  if (/^tokyo/iu.test(asText(gps.get(TAG.mapDatum))?.trim() ?? '')) complain('datum-tokyo');
   const errorM = numberValue(gps.get(TAG.positionError), ERROR_RANGE, 'position-error', complain);
   return { lat, lon, errorM, altitudeM: altitude(gps, complain) };
 }

@@ -1,4 +1,4 @@
-import type { HouseChanges, HouseFacts } from '#domain/contract/shapes';
+import { SITE_RADIUS, type HouseChanges, type HouseFacts, type Site } from '#domain/contract/shapes';
 import type { AccountView, HouseView } from '#domain/contract/views';
 import { isKnownZone } from '#domain/record/zoned-day';
 import { speaker, type Context } from './context.ts';
@@ -16,7 +16,7 @@ export async function createHouse(
   const by = speaker(account);
   return context.store.open(id, by, async (writing, isNew) => {
     if (isNew) {
-      await writing.say({ kind: 'house.created', version: 1, payload: facts });
+      await writing.say({ kind: 'house.created', version: 2, payload: facts });
       await writing.say({ kind: 'role.granted', version: 1, payload: { person: by, role: 'owner' } });
     }
     const house = await writing.house(id, account.id);
@@ -36,9 +36,9 @@ export async function changeHouse(
   if (changes.zone !== undefined) assertZone(changes.zone);
   return context.store.write(id, speaker(account), async (writing) => {
     const before = await required(writing.house(id, account.id));
-    const payload = { ...factsOf(before), ...definedOf(changes) };
+    const payload = { ...factsOf(before), ...definedOf(changes), site: siteAfter(before.site, changes.site) };
     if (!sameContent(factsOf(before), payload))
-      await writing.say({ kind: 'house.changed', version: 1, payload });
+      await writing.say({ kind: 'house.changed', version: 2, payload });
     return required(writing.house(id, account.id));
   });
 }
@@ -53,8 +53,16 @@ function factsOf({ name, zone, firstDay, site }: HouseView): HouseFacts {
   return { name, zone, firstDay, site };
 }
 
-function definedOf(changes: HouseChanges): Partial<HouseFacts> {
+type Plain = Omit<HouseFacts, 'site'>;
+
+function definedOf({ site: _, ...changes }: HouseChanges): Partial<Plain> {
   return Object.fromEntries(Object.entries(changes).filter(([, value]) => value !== undefined));
+}
+
+/** Whoever moves the middle without a word about the radius keeps it. */
+function siteAfter(before: Site | null, change: HouseChanges['site']): Site | null {
+  if (!change) return change === undefined ? before : null;
+  return { ...change, radiusM: change.radiusM ?? before?.radiusM ?? SITE_RADIUS.default };
 }
 
 function assertZone(zone: string): void {

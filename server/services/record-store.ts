@@ -11,6 +11,7 @@ import type {
   LedgerEntryView,
   MemberView,
   PersonInHouseView,
+  PhotoPlaceView,
   PhotoView,
   StatementEvent,
   TagView,
@@ -114,6 +115,8 @@ export interface RecordReader {
   photoOrder(house: string, filter: PhotoFilter): Promise<string[]>;
   /** Whoever has added photos, under the name that the latest of them gives. */
   adders(house: string): Promise<(Person & { photos: number })[]>;
+  /** In order of capture, those that have a position of file or device, and how many have none. */
+  photoPlaces(house: string, day?: string): Promise<{ photos: PhotoPlaceView[]; without: number }>;
   photosWithoutPictures(): Promise<string[]>;
   photoFile(
     photo: string,

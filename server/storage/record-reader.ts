@@ -17,6 +17,7 @@ import { readDaysBefore, readNotesAfter, readWaiting } from './queries/journal.t
 import { readEntries, readEntriesAbout, readEntriesBetween, readLedgerState } from './queries/ledger.ts';
 import { isReferredTo, readMembers, readSchedule } from './queries/members.ts';
 import { readAdders, readPhotoCounts, readPhotoOrder, readPhotos } from './queries/photo-list.ts';
+import { readPhotoPlaces } from './queries/photo-places.ts';
 import { readPhoto, readPhotoByContent, readPhotoFile, readPhotosWithoutPictures } from './queries/photos.ts';
 import { readReportMaterial, readSightings, readTag, readTagsOn } from './queries/tags.ts';
 
@@ -40,6 +41,7 @@ export function recordReader(db: Db): RecordReader {
     photoCounts: (house, filter, place) => readPhotoCounts(db, house, filter, place),
     photoOrder: (house, filter) => readPhotoOrder(db, house, filter),
     adders: (house) => readAdders(db, house),
+    photoPlaces: (house, day) => readPhotoPlaces(db, house, day),
     photosWithoutPictures: () => readPhotosWithoutPictures(db),
     photoFile: (photo) => readPhotoFile(db, photo),
     tag: (tag) => readTag(db, tag),

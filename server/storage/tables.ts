@@ -2,7 +2,8 @@ import type { ColumnType, Generated, Selectable } from 'kysely';
 import type { FindingKind } from '#domain/contract/findings';
 import type { Capture } from '#domain/contract/capture';
 import type { Finding } from '#domain/record/findings/finding';
-import type { Person, Readings, Role } from '#domain/contract/shapes';
+import type { Place, ReadPlace } from '#domain/contract/place';
+import type { Person, Readings, Role, Site } from '#domain/contract/shapes';
 import type { Stage, Track } from '#domain/frame/stage';
 import type { CaptureDoubt } from '#domain/photo/capture-doubts';
 import type { Region } from '#domain/photo/region';
@@ -65,7 +66,7 @@ export interface Tables {
     name: string;
     zone: string;
     firstDay: DayOrNull;
-    site: JsonOrNull<{ lat: number; lon: number }>;
+    site: JsonOrNull<Site>;
     createdAt: Time;
   };
   houseRole: { houseId: string; personId: string; name: string; role: Role };
@@ -96,6 +97,8 @@ export interface Tables {
     capturedAt: TimeOrNull;
     captureDay: DayOrNull;
     doubt: CaptureDoubt | null;
+    place: ColumnType<ReadPlace, string | undefined, string>;
+    devicePosition: JsonOrNull<NonNullable<Place['device']>>;
   };
   tag: {
     id: string;

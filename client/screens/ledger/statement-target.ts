@@ -10,6 +10,7 @@ export function statementTarget(
   const base = `/houses/${house}`;
   switch (kind) {
     case 'photo.added':
+    case 'photo.position-added':
     case 'tag.placed':
     case 'tag.superseded':
     case 'tag.withdrawn':

@@ -85,16 +85,27 @@ export const MemberFacts = z.strictObject({
 });
 export type MemberFacts = z.infer<typeof MemberFacts>;
 
-export const SitePosition = z.strictObject({
+export const LatLonShape = z.strictObject({
   lat: z.number().min(-90).max(90),
   lon: z.number().min(-180).max(180),
 });
+
+/**
+ * Metres. A plot with its yard and the road before it, and what a phone errs by between houses: common
+ * practice. With 25 m next to nothing could be told; a kilometre would take in the next site.
+ */
+export const SITE_RADIUS = { default: 100, min: 10, max: 10_000 } as const;
+const radiusM = z.number().min(SITE_RADIUS.min).max(SITE_RADIUS.max);
+
+/** The middle of the site and how far it reaches. */
+export const SiteShape = LatLonShape.extend({ radiusM: radiusM.default(SITE_RADIUS.default) });
+export type Site = z.infer<typeof SiteShape>;
 
 export const HouseFacts = z.strictObject({
   name: line(200),
   zone: z.string().min(1).max(64).meta({ description: 'IANA time zone of the site, e.g. Asia/Tokyo.' }),
   firstDay: Day.nullable().default(null),
-  site: SitePosition.nullable().default(null),
+  site: SiteShape.nullable().default(null),
 });
 export type HouseFacts = z.infer<typeof HouseFacts>;
 
@@ -103,7 +114,7 @@ export const HouseChanges = z.strictObject({
   name: line(200).optional(),
   zone: HouseFacts.shape.zone.optional(),
   firstDay: Day.nullable().optional(),
-  site: SitePosition.nullable().optional(),
+  site: LatLonShape.extend({ radiusM: radiusM.optional() }).nullable().optional(),
 });
 export type HouseChanges = z.infer<typeof HouseChanges>;
 

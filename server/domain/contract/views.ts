@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { CAPTURE_DOUBTS } from '../photo/capture-doubts.ts';
 import { CaptureShape } from './capture.ts';
+import { PlaceShape } from './place.ts';
 import { ProblemShape } from './problems.ts';
 import { DERIVATIVE_STATES } from './small-photo.ts';
 import {
@@ -60,6 +61,7 @@ export const PhotoView = PhotoFacts.extend({
   addedAt: Instant,
   addedBy: PersonShape.nullable(),
   capture: CaptureShape,
+  place: PlaceShape,
   pictures: z.enum(DERIVATIVE_STATES).meta({
     description: 'Thumbnail and preview: not made yet, made, made from a damaged file, cannot be made.',
   }),
@@ -84,6 +86,16 @@ export const TagView = z
   })
   .meta({ id: 'Tag' });
 export type TagView = z.infer<typeof TagView>;
+
+/** What a plan of the site shows of one photo. */
+export const PhotoPlaceView = z.object({
+  id: Id,
+  fileName: z.string(),
+  day: Day.nullable(),
+  capturedAt: Instant.nullable(),
+  place: PlaceShape,
+});
+export type PhotoPlaceView = z.infer<typeof PhotoPlaceView>;
 
 export const PhotoDetailView = PhotoView.extend({ allTags: z.array(TagView) }).meta({ id: 'PhotoDetail' });
 export type PhotoDetailView = z.infer<typeof PhotoDetailView>;

@@ -1,22 +1,33 @@
 import { z } from 'zod';
 import { FindingKey, FindingKindShape, FindingSubjects } from '../contract/findings.ts';
+import { DevicePosition } from '../contract/place.ts';
 import {
   CoveringFacts,
   Day,
   HouseFacts,
   Id,
   Instant,
+  LatLonShape,
   MarkShape,
   MemberFacts,
   PersonShape,
   PhotoFacts,
   PhotoFactsOfOneReader,
   RoleShape,
+  SITE_RADIUS,
   Sha256,
   TagFacts,
   line,
   paragraph,
 } from '../contract/shapes.ts';
+
+/** Before a site had an extent. */
+const PointHouse = HouseFacts.extend({ site: LatLonShape.nullable().default(null) }).transform(
+  ({ site, ...facts }): HouseFacts => ({
+    ...facts,
+    site: site && { ...site, radiusM: SITE_RADIUS.default },
+  }),
+);
 
 /**
  * Everything that can be said of a house, by kind and version. A version, once released, is never
@@ -24,8 +35,8 @@ import {
  * that makes the newest payload of it, so that the projection knows only one.
  */
 export const STATEMENTS = {
-  'house.created': { 1: HouseFacts },
-  'house.changed': { 1: HouseFacts },
+  'house.created': { 1: PointHouse, 2: HouseFacts },
+  'house.changed': { 1: PointHouse, 2: HouseFacts },
   'role.granted': { 1: z.strictObject({ person: PersonShape, role: RoleShape }) },
   'role.withdrawn': { 1: z.strictObject({ person: PersonShape }) },
   'schedule.imported': {
@@ -47,6 +58,7 @@ export const STATEMENTS = {
     })),
     2: PhotoFacts.extend({ photo: Id }),
   },
+  'photo.position-added': { 1: DevicePosition.safeExtend({ photo: Id }) },
   'tag.placed': { 1: TagFacts.extend({ tag: Id, photo: Id }) },
   'tag.superseded': { 1: TagFacts.extend({ tag: Id, photo: Id, supersedes: Id, was: MarkShape }) },
   'tag.withdrawn': { 1: z.strictObject({ tag: Id, photo: Id, mark: MarkShape, reason: paragraph(1000) }) },

@@ -19,6 +19,7 @@ function listSubjects(statement: Statement): string[] {
     case 'member.removed':
       return [memberSubject(payload.mark)];
     case 'photo.added':
+    case 'photo.position-added':
       return [photo(payload.photo)];
     case 'tag.placed':
     case 'tag.withdrawn':

@@ -4,6 +4,7 @@ import type { Query } from '#domain/contract/routes';
 import { parseMark } from '#domain/frame/mark';
 import type { MediaType } from '#domain/contract/shapes';
 import type { Context } from '../../services/context.ts';
+import { addDevicePosition } from '../../services/device-position.ts';
 import { cropPhoto } from '../../services/crop-photo.ts';
 import { Failure } from '../../services/failure.ts';
 import { makePicturesAgain } from '../../services/make-pictures.ts';
@@ -32,6 +33,9 @@ export function photoHandlers(context: Context, log: Logger, wakeJobs: () => voi
     countPhotos: ({ house, query }) => read.photoCounts(house, filterOf(query), query.place),
     orderPhotos: async ({ house, query }) => ({ photos: await read.photoOrder(house, filterOf(query)) }),
     listAdders: async ({ house }) => ({ people: await read.adders(house) }),
+    listPlaces: ({ house, query }) => read.photoPlaces(house, query.day),
+    addDevicePosition: ({ account, house, params, body }) =>
+      addDevicePosition(context, account, { house, photo: params.photo }, body),
     readPhoto: async ({ params }) => ({
       ...(await required(read.photo(params.photo))),
       allTags: await read.tagsOn(params.photo),

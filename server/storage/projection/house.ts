@@ -2,7 +2,7 @@ import type { HouseFacts } from '#domain/contract/shapes';
 import { jsonOrNull } from './json.ts';
 import { datePhotosAgain } from './photo.ts';
 import type { Projector } from './projector.ts';
-import { readDating } from '../queries/houses.ts';
+import { readDating, type Dating } from '../queries/houses.ts';
 
 export const projectHouse: Projector<
   'house.created' | 'house.changed' | 'role.granted' | 'role.withdrawn' | 'note.written'
@@ -17,8 +17,7 @@ export const projectHouse: Projector<
   'house.changed': async (tx, { house, payload }) => {
     const before = await readDating(tx, house);
     await tx.updateTable('house').set(columns(payload)).where('id', '=', house).execute();
-    if (before.zone !== payload.zone || before.firstDay !== payload.firstDay)
-      await datePhotosAgain(tx, house, payload);
+    if (decidesOtherwise(before, payload)) await datePhotosAgain(tx, house, payload);
   },
 
   'role.granted': async (tx, { house, payload: { person, role } }) => {
@@ -42,6 +41,14 @@ export const projectHouse: Projector<
       .execute();
   },
 };
+
+function decidesOtherwise(before: Dating, { zone, firstDay, site }: HouseFacts): boolean {
+  const isSameSite =
+    before.site?.lat === site?.lat &&
+    before.site?.lon === site?.lon &&
+    before.site?.radiusM === site?.radiusM;
+  return before.zone !== zone || before.firstDay !== firstDay || !isSameSite;
+}
 
 function columns(facts: HouseFacts) {
   return { name: facts.name, zone: facts.zone, firstDay: facts.firstDay, site: jsonOrNull(facts.site) };

@@ -1,13 +1,16 @@
-import type { Readings } from '#domain/contract/shapes';
+import type { PhotoFacts, Readings } from '#domain/contract/shapes';
 import { doubtCapture, doubtOf } from '#domain/photo/capture-doubt';
 import { decideCapture } from '#domain/photo/capture-time';
+import { placeOf } from '#domain/place/place-of';
 import type { Tx } from '../tx.ts';
 import { readDating, type Dating } from '../queries/houses.ts';
 import { jsonOrNull } from './json.ts';
 import type { Projector } from './projector.ts';
 
-export const projectPhoto: Projector<'photo.added'> = {
+export const projectPhoto: Projector<'photo.added' | 'photo.position-added'> = {
   'photo.added': async (tx, { house, at, by, payload: { photo, readings, ...facts } }) => {
+    const dating = await readDating(tx, house);
+    const capture = captureColumns(readings, at, dating);
     await tx
       .insertInto('photo')
       .values({
@@ -17,21 +20,33 @@ export const projectPhoto: Projector<'photo.added'> = {
         readings: JSON.stringify(readings),
         addedAt: at,
         addedBy: jsonOrNull(by),
-        ...captureColumns(readings, at, await readDating(tx, house)),
+        ...capture,
+        ...placeColumns({ readings, ...facts }, capture.capturedAt ?? at, dating),
       })
+      .execute();
+  },
+
+  // The latest word holds: a second measurement corrects the first.
+  'photo.position-added': async (tx, { by, payload: { photo, ...position } }) => {
+    await tx
+      .updateTable('photo')
+      .set({ devicePosition: JSON.stringify({ ...position, by }) })
+      .where('id', '=', photo)
       .execute();
   },
 };
 
-/** A house that declares another zone or first day gets the capture time of every photo decided anew. */
+/** A house that declares another zone, first day or site gets time and place of every photo decided anew. */
 export async function datePhotosAgain(tx: Tx, house: string, dating: Dating): Promise<void> {
   const photos = await tx
     .selectFrom('photo')
-    .select(['id', 'readings', 'addedAt'])
+    .select(['id', 'readings', 'addedAt', 'width', 'height'])
     .where('houseId', '=', house)
     .execute();
-  for (const { id, readings, addedAt } of photos) {
-    const columns = captureColumns(readings, addedAt.toISOString(), dating);
+  for (const { id, addedAt, ...facts } of photos) {
+    const at = addedAt.toISOString();
+    const capture = captureColumns(facts.readings, at, dating);
+    const columns = { ...capture, ...placeColumns(facts, capture.capturedAt ?? at, dating) };
     await tx.updateTable('photo').set(columns).where('id', '=', id).execute();
   }
 }
@@ -45,4 +60,12 @@ function captureColumns(readings: Readings, addedAt: string, dating: Dating) {
     captureDay: dated ? capture.day : null,
     doubt: doubtOf(capture),
   };
+}
+
+function placeColumns(
+  { readings, ...size }: Pick<PhotoFacts, 'readings' | 'width' | 'height'>,
+  instant: string,
+  { site }: Dating,
+) {
+  return { place: JSON.stringify(placeOf(readings, size, site, instant)) };
 }

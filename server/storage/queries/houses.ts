@@ -81,13 +81,13 @@ export async function readHouses(db: Db, person: string, house?: string): Promis
   }));
 }
 
-/** What of a house decides when its photos were taken. */
-export type Dating = Pick<Row<'house'>, 'zone' | 'firstDay'>;
+/** What of a house decides when and where its photos were taken. */
+export type Dating = Pick<Row<'house'>, 'zone' | 'firstDay' | 'site'>;
 
 export function readDating(db: Db, house: string): Promise<Dating> {
   return db
     .selectFrom('house')
-    .select(['zone', 'firstDay'])
+    .select(['zone', 'firstDay', 'site'])
     .where('id', '=', house)
     .executeTakeFirstOrThrow();
 }

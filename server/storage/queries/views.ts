@@ -22,6 +22,7 @@ export function toPhotoView(row: Row<'photo'> & { pictures: string | null; tags:
     addedAt: row.addedAt.toISOString(),
     addedBy: row.addedBy,
     capture: row.capture,
+    place: { ...row.place, device: row.devicePosition },
     pictures: (row.pictures ?? 'pending') as PhotoView['pictures'],
     tags: row.tags,
   };

@@ -1,6 +1,7 @@
 import { z } from 'zod';
+import { DevicePosition } from '../place.ts';
 import { Day, Id, PersonShape, Sha256, StageShape, TagFacts } from '../shapes.ts';
-import { PhotoDetailView, PhotoView, TagView, UploadOutcome } from '../views.ts';
+import { PhotoDetailView, PhotoPlaceView, PhotoView, TagView, UploadOutcome } from '../views.ts';
 import { route, type Route } from './route.ts';
 
 /** Which photos of a house; whatever is given must hold. */
@@ -94,6 +95,27 @@ export const PHOTO_ROUTES = {
     access: 'house',
     status: 200,
     answer: z.object({ people: z.array(PersonShape.extend({ photos: z.int() })) }),
+  }),
+  listPlaces: route({
+    method: 'GET',
+    path: '/houses/{house}/photo-places',
+    summary: 'Where photos were taken, in order of capture: those with a position of file or device.',
+    access: 'house',
+    query: z.object({ day: Day.optional() }),
+    status: 200,
+    answer: z.object({
+      photos: z.array(PhotoPlaceView),
+      without: z.int().meta({ description: 'How many have no position at all.' }),
+    }),
+  }),
+  addDevicePosition: route({
+    method: 'PUT',
+    path: '/photos/{photo}/device-position',
+    summary: 'Where the device was that added this photo. Never mixed with the position in the file.',
+    access: 'house',
+    body: DevicePosition,
+    status: 200,
+    answer: PhotoView,
   }),
   readPhoto: route({
     method: 'GET',
