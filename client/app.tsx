@@ -29,6 +29,10 @@ const houseScreens: RouteObject[] = [
     lazy: async () => ({ Component: (await import('./screens/bench/bench-screen.tsx')).BenchScreen }),
   },
   {
+    path: 'plan',
+    lazy: async () => ({ Component: (await import('./screens/place/plan-screen.tsx')).PlanScreen }),
+  },
+  {
     path: 'members',
     lazy: async () => ({ Component: (await import('./screens/members/members-screen.tsx')).MembersScreen }),
   },

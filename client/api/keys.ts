@@ -14,6 +14,7 @@ export const keys = {
   earlierDays: (house: string, before: string) => ['house', house, 'days', 'before', before] as const,
   day: (house: string, date: string) => ['house', house, 'days', date] as const,
   photos: (house: string, filter: object = {}) => ['house', house, 'photos', filter] as const,
+  places: (house: string) => ['house', house, 'photos', 'places'] as const,
   allPhotos: (house: string) => ['house', house, 'photos'] as const,
   allSingle: (house: string) => ['house', house, 'photo'] as const,
   photo: (house: string, photo: string) => ['house', house, 'photo', photo] as const,

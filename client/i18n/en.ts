@@ -9,6 +9,7 @@ import { ledger } from './en/ledger.ts';
 import { members } from './en/members.ts';
 import { people } from './en/people.ts';
 import { photos } from './en/photos.ts';
+import { place } from './en/place.ts';
 import { problems } from './en/problems.ts';
 import { report } from './en/report.ts';
 import { schedule } from './en/schedule.ts';
@@ -26,6 +27,7 @@ export const en = {
   members,
   people,
   photos,
+  place,
   problems,
   report,
   schedule,

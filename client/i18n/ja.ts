@@ -9,6 +9,7 @@ import { ledger } from './ja/ledger.ts';
 import { members } from './ja/members.ts';
 import { people } from './ja/people.ts';
 import { photos } from './ja/photos.ts';
+import { place } from './ja/place.ts';
 import { problems } from './ja/problems.ts';
 import { report } from './ja/report.ts';
 import { schedule } from './ja/schedule.ts';
@@ -25,6 +26,7 @@ export const ja = {
   members,
   people,
   photos,
+  place,
   problems,
   report,
   schedule,

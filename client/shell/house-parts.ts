@@ -1,7 +1,7 @@
 /** The parts of a house's record, each with the first piece of its paths. */
 export const HOUSE_PARTS = [
   { path: '', word: 'journal', also: 'days' },
-  { path: 'photos', word: 'photos' },
+  { path: 'photos', word: 'photos', also: 'plan' },
   { path: 'members', word: 'members', also: 'schedule' },
   { path: 'coverings', word: 'coverings' },
   { path: 'report', word: 'report' },

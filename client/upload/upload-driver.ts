@@ -33,7 +33,9 @@ export interface Uploads {
   readonly speakAs: (account: string | null) => void;
   /** Takes up what an earlier page, or another window, has left in the store, and goes on. */
   readonly goOn: () => Promise<void>;
-  readonly tell: (event: Extract<UploadEvent, { type: 'again' | 'leave-out' | 'tidy' }>) => void;
+  readonly tell: (
+    event: Extract<UploadEvent, { type: 'again' | 'device-position' | 'leave-out' | 'tidy' }>,
+  ) => void;
 }
 
 /** Sends the files of the queue, outside of any screen. */
@@ -129,7 +131,11 @@ export function createUploads(parts: UploadParts): Uploads {
 }
 
 function stateOf(outcome: UploadOutcome): UploadState {
-  if (outcome.outcome !== 'refused') return { is: outcome.outcome, photo: outcome.photo.id };
+  if (outcome.outcome === 'already-here') return { is: 'already-here', photo: outcome.photo.id };
+  if (outcome.outcome === 'added') {
+    const { id, place } = outcome.photo;
+    return { is: 'added', photo: id, position: place.position ? 'file' : place.device ? 'device' : 'none' };
+  }
   const { problem } = outcome;
   // Cut off on the way, it is whole at home.
   return { is: problem.code === 'photo-interrupted' ? 'failed' : 'refused', problem };

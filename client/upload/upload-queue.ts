@@ -7,7 +7,8 @@ export type UploadState =
   | { readonly is: 'sending'; readonly sent: number }
   /** All bytes have left; the server is writing them to its disk. */
   | { readonly is: 'storing' }
-  | { readonly is: 'added' | 'already-here'; readonly photo: string }
+  | { readonly is: 'already-here'; readonly photo: string }
+  | { readonly is: 'added'; readonly photo: string; readonly position: PositionOnRecord }
   /** The server has looked at the file and does not take it. */
   | { readonly is: 'refused'; readonly problem: Problem }
   /** No answer about the file: null where none came at all. */
@@ -16,6 +17,9 @@ export type UploadState =
   | { readonly is: 'unreadable' }
   /** Another window of this browser has sent it, or left it out. */
   | { readonly is: 'elsewhere' };
+
+/** Of a photo that has arrived: in its file, at least that of the device beside it, or none. */
+export type PositionOnRecord = 'file' | 'device' | 'none';
 
 /** Whoever chose a file: on a shared phone nothing is sent in another one's name. */
 export interface Chooser {
@@ -41,6 +45,7 @@ export type UploadEvent =
   | { type: 'kept'; id: string }
   | { type: 'moved'; id: string; state: UploadState }
   | { type: 'again'; ids: readonly string[] }
+  | { type: 'device-position'; photo: string }
   | { type: 'leave-out'; id: string }
   | { type: 'tidy'; house: string };
 
@@ -58,6 +63,12 @@ export function reduceUploads(queue: UploadQueue, event: UploadEvent): UploadQue
     case 'again':
       return queue.map((item) =>
         event.ids.includes(item.id) && canSendAgain(item) ? { ...item, state: { is: 'waiting' } } : item,
+      );
+    case 'device-position':
+      return queue.map((item) =>
+        item.state.is === 'added' && item.state.photo === event.photo
+          ? { ...item, state: { ...item.state, position: 'device' } }
+          : item,
       );
     case 'leave-out':
       return queue.filter((item) => item.id !== event.id || isMoving(item));
@@ -98,6 +109,11 @@ export function canSendAgain({ state }: UploadItem): boolean {
 /** Arrived, or settled in another window: nobody has to look at it again. */
 export function isSettled({ state }: Pick<UploadItem, 'state'>): boolean {
   return state.is === 'added' || state.is === 'already-here' || state.is === 'elsewhere';
+}
+
+/** Added without a position in its file: said in its row, since nobody would notice. */
+export function lacksPosition({ state }: Pick<UploadItem, 'state'>): boolean {
+  return state.is === 'added' && state.position !== 'file';
 }
 
 /** Would be lost if the page were left now. */

@@ -6,9 +6,6 @@ export const photos = {
   choose: 'Choose photos …',
   chooseHint:
     'JPEG, PNG, TIFF, WebP, HEIC or AVIF, many at once. You can also drop them anywhere on this part.',
-  positionTitle: 'If the position matters',
-  positionHint:
-    'Many phones remove the position when a picture is picked in a browser. Where the position matters, copy the files from the camera to a computer and add them from there.',
   queue: {
     title: 'Being added',
     titleDone: 'Adding is done',

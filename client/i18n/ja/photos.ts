@@ -9,9 +9,6 @@ export const photos = {
   choose: '写真を選ぶ…',
   chooseHint:
     'JPEG・PNG・TIFF・WebP・HEIC・AVIF をまとめて追加できます。この枠にドラッグしても追加できます。',
-  positionTitle: '撮影位置も残したいとき',
-  positionHint:
-    'スマートフォンのブラウザーで写真を選ぶと、撮影位置が消されることがよくあります。位置が大切なときは、カメラからパソコンにコピーし、そこから追加してください。',
   queue: {
     title: '追加中',
     titleDone: '追加が終わりました',

@@ -5,6 +5,7 @@ import { addressOf } from '../../api/address.ts';
 import { formatBytes, formatInstant, formatNumber } from '../../i18n/format.ts';
 import { useWords, type WordsInUse } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
+import { WhereFact } from './where-fact.tsx';
 import { captureSentence, rejectedLines } from '../photos/capture-sentence.ts';
 import { joinWords } from '../../i18n/join-words.ts';
 
@@ -33,7 +34,7 @@ export function PhotoFacts({ photo }: { photo: PhotoView }) {
             </details>
           ) : null}
         </Fact>
-        <Fact title={t('bench.facts.where')}>{placeText(words, photo.readings)}</Fact>
+        <WhereFact photo={photo} />
         <Fact title={t('bench.facts.camera')}>{cameraText(words, photo.readings)}</Fact>
         <Fact title={t('bench.facts.file')}>
           {photo.fileName}
@@ -61,23 +62,6 @@ function Fact({ title, children }: { title: string; children: ReactNode }) {
       <dd>{children}</dd>
     </>
   );
-}
-
-function placeText({ t, lang }: WordsInUse, { position, heading }: Readings): string {
-  const parts: string[] = [];
-  if (position) {
-    const [lat, lon] = [position.lat.toFixed(6), position.lon.toFixed(6)];
-    const { errorM, altitudeM } = position;
-    parts.push(
-      errorM === null
-        ? t('bench.facts.positionPlain', { lat, lon })
-        : t('bench.facts.position', { lat, lon, error: formatNumber(round(errorM), lang) }),
-    );
-    if (altitudeM !== null)
-      parts.push(t('bench.facts.altitude', { metres: formatNumber(round(altitudeM), lang) }));
-  } else parts.push(t('bench.facts.noPosition'));
-  if (heading) parts.push(t(`bench.facts.heading.${heading.reference}`, { degrees: round(heading.degrees) }));
-  return joinWords(parts, lang);
 }
 
 function cameraText({ t, lang }: WordsInUse, readings: Readings): string {

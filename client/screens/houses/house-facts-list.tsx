@@ -1,11 +1,12 @@
 import type { HouseView } from '#domain/contract/views';
 import { formatDay } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
+import { lengthWords, pairWords } from '../place/length-words.ts';
 import { draftOf } from './house-draft.ts';
 
 export function HouseFactsList({ house }: { house: HouseView }) {
   const { t, lang } = useWords();
-  const { name, zone, site } = draftOf(house);
+  const { name, zone } = draftOf(house);
   const unset = t('houses.settings.unset');
   return (
     <dl className="facts">
@@ -16,7 +17,14 @@ export function HouseFactsList({ house }: { house: HouseView }) {
       <dt>{t('houses.fields.firstDay')}</dt>
       <dd>{house.firstDay === null ? unset : formatDay(house.firstDay, lang)}</dd>
       <dt>{t('houses.fields.site')}</dt>
-      <dd>{site === '' ? unset : site}</dd>
+      <dd>
+        {house.site
+          ? t('place.settings.value', {
+              ...pairWords(house.site),
+              radius: lengthWords(t, lang, house.site.radiusM),
+            })
+          : unset}
+      </dd>
     </dl>
   );
 }

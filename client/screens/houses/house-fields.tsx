@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import { useWords } from '../../i18n/use-words.ts';
 import { Field } from '../../parts/field.tsx';
 import type { HouseDraft, HouseDraftProblem } from './house-draft.ts';
@@ -7,11 +8,14 @@ export interface HouseFieldsProps {
   draft: HouseDraft;
   onChange: (draft: HouseDraft) => void;
   wrong: readonly HouseDraftProblem[];
+  /** Beside the position: where it could be taken from. */
+  fromPhotos?: ReactNode;
 }
 
-export function HouseFields({ draft, onChange, wrong }: HouseFieldsProps) {
+export function HouseFields({ draft, onChange, wrong, fromPhotos }: HouseFieldsProps) {
   const { t } = useWords();
-  const problem = (field: HouseDraftProblem) => (wrong.includes(field) ? t(`houses.missing.${field}`) : null);
+  const problem = (field: Exclude<HouseDraftProblem, 'radius'>) =>
+    wrong.includes(field) ? t(`houses.missing.${field}`) : null;
   return (
     <>
       <Field
@@ -44,6 +48,18 @@ export function HouseFields({ draft, onChange, wrong }: HouseFieldsProps) {
         onChange={(site) => onChange({ ...draft, site })}
         error={problem('site')}
       />
+      {fromPhotos}
+      {draft.site.trim() === '' ? null : (
+        <Field
+          label={t('place.settings.radius')}
+          description={t('place.settings.radiusHint')}
+          autoComplete="off"
+          inputMode="decimal"
+          value={draft.radius}
+          onChange={(radius) => onChange({ ...draft, radius })}
+          error={wrong.includes('radius') ? t('place.settings.radiusWrong') : null}
+        />
+      )}
     </>
   );
 }

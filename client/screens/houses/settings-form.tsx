@@ -9,6 +9,7 @@ import { Button } from '../../parts/button.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice.tsx';
 import { useUnsaved } from '../../parts/unsaved.tsx';
 import { draftOf, isChanged, readDraft, type HouseDraft } from './house-draft.ts';
+import { SiteFromPhotos } from './site-from-photos.tsx';
 import { HouseFields } from './house-fields.tsx';
 
 export function SettingsForm({ house }: { house: HouseView }) {
@@ -36,7 +37,12 @@ export function SettingsForm({ house }: { house: HouseView }) {
   };
   return (
     <form className="form" onSubmit={submit} noValidate>
-      <HouseFields draft={draft} onChange={change} wrong={tried && 'wrong' in read ? read.wrong : []} />
+      <HouseFields
+        draft={draft}
+        onChange={change}
+        wrong={tried && 'wrong' in read ? read.wrong : []}
+        fromPhotos={<SiteFromPhotos house={house.id} onTake={(site) => change({ ...draft, site })} />}
+      />
       <ProblemNotice error={save.error} keepsTyped />
       {save.isSuccess ? <Notice tone="done">{t('houses.settings.saved')}</Notice> : null}
       <div className="row">

@@ -1,4 +1,5 @@
 import { useWords } from '../../i18n/use-words.ts';
+import { LinkButton } from '../../parts/button.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
 import { useHouse } from '../../shell/use-house.ts';
@@ -9,7 +10,11 @@ export function SettingsScreen() {
   const { t } = useWords();
   const house = useHouse();
   return (
-    <Page title={t('houses.settings.title')} lead={t('houses.settings.lead')}>
+    <Page
+      title={t('houses.settings.title')}
+      lead={t('houses.settings.lead')}
+      actions={<LinkButton to={`/houses/${house.id}/plan`}>{t('place.toPlan')}</LinkButton>}
+    >
       {house.role === 'owner' ? (
         <SettingsForm key={house.id} house={house} />
       ) : (

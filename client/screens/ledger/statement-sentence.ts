@@ -1,3 +1,5 @@
+import type { DevicePosition } from '#domain/contract/place';
+import { lengthWords, pairWords } from '../place/length-words.ts';
 import { reasonWords } from '../../i18n/taken-back.ts';
 import type { FindingKind } from '#domain/contract/findings';
 import type { Statement } from '#domain/ledger/statements';
@@ -58,6 +60,8 @@ function sentence(telling: Telling, statement: Statement): string | undefined {
       return t(`ledger.say.${kind}`, { mark: payload.mark });
     case 'photo.added':
       return t('ledger.say.photo.added', { file: payload.fileName });
+    case 'photo.position-added':
+      return devicePositionSentence(telling, payload);
     case 'tag.placed':
       return t('ledger.say.tag.placed', { mark: payload.mark, stage: t(`common.stage.${payload.stage}`) });
     case 'tag.superseded':
@@ -128,6 +132,14 @@ function kindsOf(
   const kinds = [...new Set(findings.map(({ kind }) => t(`findings.kind.${kind}`)))];
   const marks = [...new Set(findings.flatMap((finding) => finding.marks))];
   return formatList(marks.length > 3 ? kinds : [...kinds, ...marks], lang);
+}
+
+function devicePositionSentence({ t, lang, zone }: Telling, position: DevicePosition): string {
+  return t('place.statement', {
+    ...pairWords(position),
+    error: lengthWords(t, lang, position.errorM),
+    when: formatInstant(position.measuredAt, zone, lang),
+  });
 }
 
 function kindWords({ t, lang }: Telling, kind: string): string {

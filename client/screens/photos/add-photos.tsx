@@ -48,10 +48,6 @@ export function AddPhotos({ house }: { house: string }) {
         </Button>
         <span className="soft photos-drop-hint">{isOver ? t('photos.drop') : t('photos.chooseHint')}</span>
       </div>
-      <details className="photos-small">
-        <summary>{t('photos.positionTitle')}</summary>
-        <p className="soft">{t('photos.positionHint')}</p>
-      </details>
     </section>
   );
 }

@@ -1,5 +1,6 @@
 import { useSearchParams } from 'react-router';
 import { useWords } from '../../i18n/use-words.ts';
+import { LinkButton } from '../../parts/button.tsx';
 import { Page } from '../../parts/page.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { AddPhotos } from './add-photos.tsx';
@@ -18,7 +19,13 @@ export function PhotosScreen() {
   const filter = readFilter(search);
   return (
     // Where there are photos already, the room is theirs.
-    <Page title={t('photos.title')} lead={counts.photos === 0 ? t('photos.lead') : null}>
+    <Page
+      title={t('photos.title')}
+      lead={counts.photos === 0 ? t('photos.lead') : null}
+      actions={
+        counts.photos === 0 ? null : <LinkButton to={`/houses/${house}/plan`}>{t('place.toPlan')}</LinkButton>
+      }
+    >
       <OthersNotice house={house} />
       <AddPhotos house={house} />
       <UploadList house={house} />

@@ -2,8 +2,16 @@ import { useWords } from '../../i18n/use-words.ts';
 import { formatNumber } from '../../i18n/format.ts';
 import { Button, LinkButton } from '../../parts/button.tsx';
 import { Progress } from '../../parts/progress.tsx';
-import { canSendAgain, isMoving, isSettled, summarize, type UploadItem } from '../../upload/upload-queue.ts';
+import {
+  canSendAgain,
+  isMoving,
+  isSettled,
+  lacksPosition,
+  summarize,
+  type UploadItem,
+} from '../../upload/upload-queue.ts';
 import { useUploads } from '../../upload/use-uploads.ts';
+import { PositionMissing } from './position-missing.tsx';
 import { UploadRow } from './upload-row.tsx';
 
 const ROWS = 60;
@@ -16,7 +24,9 @@ export function UploadList({ house }: { house: string }) {
   const sum = summarize(items);
   const isDone = sum.over === sum.total;
   const again = items.filter(canSendAgain).map(({ id }) => id);
-  const rows = items.filter((item) => !isSettled(item)).sort((a, b) => urgency(a) - urgency(b));
+  const rows = items
+    .filter((item) => !isSettled(item) || lacksPosition(item))
+    .sort((a, b) => urgency(a) - urgency(b));
   const title = t(isDone ? 'photos.queue.titleDone' : 'photos.queue.title');
   const keptWords = sum.atRisk > 0 ? null : t('photos.queue.kept');
   const text = t('photos.queue.count', {
@@ -35,6 +45,7 @@ export function UploadList({ house }: { house: string }) {
       {sum.unheard > 0 ? (
         <p className="act-text">{t('photos.queue.unheard', { count: sum.unheard })}</p>
       ) : null}
+      <PositionMissing items={items} uploads={uploads} />
       {rows.length > 0 ? (
         <ul className="plain-list photos-queue" aria-label={t('photos.queue.list')}>
           {rows.slice(0, ROWS).map((item) => (
@@ -64,9 +75,9 @@ export function UploadList({ house }: { house: string }) {
   );
 }
 
-const ORDER = ['refused', 'unreadable', 'failed', 'waiting'];
+const ORDER = ['refused', 'unreadable', 'failed', 'waiting', 'added'];
 
-/** What moves, then what needs somebody, then what waits. The sort keeps the order within. */
+/** What moves, then what needs somebody, then what waits, then what lacks its position. The sort keeps the order within. */
 function urgency(item: UploadItem): number {
   return isMoving(item) ? -1 : Math.max(1, ORDER.indexOf(item.state.is));
 }

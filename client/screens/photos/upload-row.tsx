@@ -52,6 +52,7 @@ function UploadWords({ item: { fileName: file, bytes, state } }: { item: UploadI
       );
     }
     case 'added':
+      return <span>{t(state.position === 'device' ? 'place.upload.rowDevice' : 'place.upload.row')}</span>;
     case 'already-here':
     case 'elsewhere':
       return null;

@@ -19,7 +19,7 @@ function site(files: number) {
     now: () => 0,
     send: ({ file: { name } }) => {
       server.knocks += 1;
-      const photo = { id: name };
+      const photo = { id: name, place: { position: {} } };
       return server.isUp && name !== server.chokesOn
         ? Promise.resolve({ outcome: 'added', fileName: name, photo } as UploadOutcome)
         : Promise.reject(new OfflineError('gone'));

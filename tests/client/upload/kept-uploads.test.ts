@@ -41,7 +41,11 @@ function browser(store: MemoryFileStore = memoryFileStore()) {
         if (server.isHolding || isClosed) await new Promise(() => undefined);
         await server.answer(toSend);
         server.took.push(`${cookie.account} ${toSend.file.name}`);
-        return { outcome: 'added', fileName: '', photo: { id: toSend.file.name } } as UploadOutcome;
+        return {
+          outcome: 'added',
+          fileName: '',
+          photo: { id: toSend.file.name, place: { position: {} } },
+        } as UploadOutcome;
       },
     });
     uploads.speakAs(account);

@@ -28,7 +28,7 @@ const refused = (fileName: string, code: ProblemCode): UploadOutcome => ({
   problem: problem(code),
 });
 const taken = (outcome: 'added' | 'already-here', fileName: string) =>
-  ({ outcome, fileName, photo: { id: `photo of ${fileName}` } }) as UploadOutcome;
+  ({ outcome, fileName, photo: { id: `photo of ${fileName}`, place: { position: {} } } }) as UploadOutcome;
 
 /** A server that answers when it is told to. */
 function bench() {

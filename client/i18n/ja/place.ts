@@ -1,0 +1,126 @@
+import type { TranslationOf } from '../catalog.ts';
+import type { place as english } from '../en/place.ts';
+
+export const place = {
+  title: '現場の見取り図',
+  lead: 'ファイルの位置による写真の撮影場所と、写真を追加した端末のあった場所です。スマートフォンの位置は数 m、建て込んだ所ではもっとずれます。この現場の写真かどうかの目安で、どの部材かは分かりません。',
+  toPlan: '現場の見取り図',
+  point: {
+    n: '北',
+    nne: '北北東',
+    ne: '北東',
+    ene: '東北東',
+    e: '東',
+    ese: '東南東',
+    se: '南東',
+    sse: '南南東',
+    s: '南',
+    ssw: '南南西',
+    sw: '南西',
+    wsw: '西南西',
+    w: '西',
+    wnw: '西北西',
+    nw: '北西',
+    nnw: '北北西',
+  },
+  north: '北',
+  metres: '{{n}} m',
+  kilometres: '{{n}} km',
+  verdict: {
+    'on-site': '現場内',
+    'off-site': '現場外',
+    'cannot-tell': '現場内かどうか分かりません',
+  },
+  why: {
+    'on-site': '誤差をすべて見込んでも、中心から {{radius}} 以内です。',
+    'off-site': '誤差をすべて見込んでも、中心から {{radius}} より離れています。',
+    'cannot-tell': '現場の端（中心から {{radius}}）が誤差の中に入ります。',
+  },
+  fromMiddle: '現場の中心から{{point}}へ {{distance}}、誤差 ±{{error}}',
+  atMiddle: '現場の中心、誤差 ±{{error}}',
+  looking: '{{point}}向き',
+  noPosition: 'ファイルに位置がありません。',
+  removed:
+    'ブラウザーで写真を選ぶと、位置を消すスマートフォンが多くあります。スマートフォンからパソコンにコピーしたファイルには残っています。',
+  latLon: '{{lat}}, {{lon}}',
+  errorStated: '誤差 ±{{error}}（ファイルの記載）',
+  errorAssumed: '誤差の記載がないため ±{{error}} とみなします',
+  tokyo: 'ファイルの位置は旧日本測地系です。今の測地系と最大 450 m ほどずれるため、誤差に加えました。',
+  altitude: '標高 {{metres}} m',
+  noSite: '建物の位置が未入力なので、現場内かどうか分かりません。',
+  enterSite: '建物概要で位置を入力する',
+  heading: {
+    true: '{{point}}向き。真北から {{degrees}}°。',
+    turned:
+      '{{point}}向き。真北から {{degrees}}°（方位磁石では {{stated}}°、この地の磁北は{{declination}}）。',
+    asStated: 'ファイルによる向きは {{degrees}}°。',
+    east: '真北より東へ {{degrees}}°',
+    west: '真北より西へ {{degrees}}°',
+    flag: {
+      'north-not-stated': '真北か磁北かの記載がなく、数度ずれることがあります。',
+      'turned-at-site': 'ファイルに位置がないため、現場の位置で方位磁石を補正しました。',
+      'no-place-to-turn-at': '磁北からの角度です。写真にも建物にも位置がないため補正できません。',
+      'no-magnetic-model': '磁北からの角度です。その年や場所の磁北を示すモデルがなく、補正できません。',
+    },
+    compass: '方位磁石は、近くの鉄や機械で大きく狂います。',
+  },
+  view: '左右に {{degrees}}°の範囲が写っています。',
+  device: {
+    title: '端末',
+    text: '{{who}}が追加したときの端末の位置：{{lat}}, {{lon}}、誤差 ±{{error}}、測位 {{when}}。その時に端末のあった場所で、撮影場所ではなく、判定には使いません。',
+    from: '現場の中心から{{point}}へ {{distance}} の所です。',
+    inPlan: '端末：{{words}}',
+  },
+  statement: '写真を追加した端末の位置を入力した：{{lat}}, {{lon}}、誤差 ±{{error}}、測位 {{when}}。',
+  plan: {
+    label: '現場の見取り図（上が北）',
+    labelOne: '現場の見取り図（上が北）。{{words}}。',
+    site: '現場（中心から {{radius}}）',
+    photo: '写真の位置と誤差、写っている範囲',
+    device: '写真を追加した端末',
+    beyond: '図の外にあるもの',
+    legend: '図の見方',
+    list: '図にある写真',
+    day: '日',
+    everyDay: 'すべての日',
+    undated: '日付なし',
+    shown_other: 'ファイルに位置のある写真 {{count, number}}枚',
+    onSite: '現場内 {{n}}枚',
+    offSite: '現場外 {{n}}枚',
+    cannotTell: '分からない {{n}}枚',
+    without_other: '位置のない写真 {{count, number}}枚は図にありません。',
+    none: '位置のある写真がありません',
+    noneText:
+      '位置の残っている写真を追加すると、ここに表示します。ブラウザーで写真を選ぶと、位置を消すスマートフォンが多くあります。',
+    noSite: '建物の位置が未入力のため、写真の真ん中を中心にしています。',
+    more_other: 'ほか{{count, number}}枚。日を選んでください',
+  },
+  upload: {
+    row: '追加しました。位置はありません',
+    rowDevice: '追加しました。ファイルに位置はなく、この端末の位置を別に残しました',
+    lead_other:
+      '写真{{count, number}}枚に位置がありません。ブラウザーで写真を選ぶと、位置を消すスマートフォンが多くあります。位置が大切なときは、スマートフォンからパソコンにコピーし、そこから追加してください。',
+    offer:
+      'この端末の今の位置を残すこともできます。ファイルの位置とは別の、あなたの入力として写真に添えます。判定には使いません。',
+    button_other: '{{count, number}}枚にこの端末の位置を添える',
+    needsHttps:
+      'ここでは端末の位置を添えられません。ブラウザーが位置を教えるのは https のときだけで、このページは http です。',
+    unsupported: 'このブラウザーでは端末の位置が分かりません。',
+    denied:
+      'ブラウザーが位置の利用を許していません。ブラウザーの設定でこのアドレスに位置の利用を許し、もう一度押してください。',
+    unavailable:
+      '今は端末の位置が分かりません。空の見える所へ出るか、端末の位置情報を入にして、もう一度押してください。',
+    timeout: '{{seconds}}秒たっても端末の位置が分かりません。空の見える所で、もう一度押してください。',
+    done_other: '写真{{count, number}}枚に、この端末の位置（誤差 ±{{error}}）を添えました。',
+  },
+  settings: {
+    radius: '現場の広さ',
+    radiusHint:
+      '位置から敷地のいちばん遠い角まで、少し余裕を見た距離（m）。ふつうは 100 m で足ります。建て込んだ所では位置が 10 m 以上ずれます。',
+    radiusWrong: '10〜10000 の数（m）を入れてください。例 100。',
+    fromPhotos: '写真の位置の真ん中を入れる',
+    fromPhotosHint_other:
+      '位置のある写真 {{count, number}}枚。真ん中を入れるので、確かめてから保存してください。',
+    value: '{{lat}}, {{lon}}、{{radius}} 以内',
+  },
+} as const satisfies TranslationOf<typeof english>;
