@@ -1,4 +1,13 @@
-import type { LocalM } from '#domain/place/geodesic';
+import type { LatLon, LocalM } from '#domain/place/geodesic';
+
+export interface PlanMark {
+  readonly id: string;
+  readonly kind: 'photo' | 'device';
+  readonly at: LatLon;
+  readonly errorM: number;
+  /** Which way it looked and how wide; the opening is null where it is not known. */
+  readonly view: { readonly degrees: number; readonly opening: number | null } | null;
+}
 
 /** Half the width of the plan's own square: north up, the middle at 0, 0, y downwards. */
 export const HALF = 100;

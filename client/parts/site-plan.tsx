@@ -2,17 +2,8 @@ import type { Site } from '#domain/contract/shapes';
 import { localOf, type LatLon } from '#domain/place/geodesic';
 import { ahead, viewCone } from '#domain/place/view-cone';
 import { useWords } from '../i18n/use-words.ts';
-import { HALF, planPoint, planReach, scaleBar } from './plan-layout.ts';
+import { HALF, planPoint, planReach, scaleBar, type PlanMark } from './plan-layout.ts';
 import './site-plan.css';
-
-export interface PlanMark {
-  readonly id: string;
-  readonly kind: 'photo' | 'device';
-  readonly at: LatLon;
-  readonly errorM: number;
-  /** Which way it looked and how wide; the opening is null where it is not known. */
-  readonly view: { readonly degrees: number; readonly opening: number | null } | null;
-}
 
 export interface SitePlanProps {
   readonly middle: LatLon;

@@ -36,6 +36,7 @@ export function houseScreens({ house, photo, mark, covering, day }: HouseThings)
     journal: house,
     day: `${house}/days/${day}`,
     photos: `${house}/photos`,
+    plan: `${house}/plan`,
     bench: `${house}/photos/${photo}`,
     members: `${house}/members`,
     member: `${house}/members/${encodeURIComponent(mark)}`,

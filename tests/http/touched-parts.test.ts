@@ -5,6 +5,7 @@ import { describeOverBothDatabases, type PlaceForDatabase } from '../support/dat
 import { makeJpeg, takenAt } from '../support/pictures.ts';
 import { newHouse, startServer, type TestServer } from '../support/server.ts';
 
+const DEVICE = { lat: 35, lon: 135, errorM: 12, measuredAt: '2026-04-01T01:00:00.000Z' };
 const REGION = { shape: 'rectangle', x: 0.1, y: 0.2, w: 0.3, h: 0.4 };
 
 describeOverBothDatabases('what a statement changes on the screens', (make) => {
@@ -52,6 +53,7 @@ describeOverBothDatabases('what a statement changes on the screens', (make) => {
       members: [`${base}/members`, `${base}/members/${encodeURIComponent('い一')}`],
       photos: [
         `${base}/photos`,
+        `${base}/photo-places`,
         `${base}/photos?untagged=1`,
         `${base}/photos?mark=${encodeURIComponent('い一')}`,
       ],
@@ -98,6 +100,11 @@ describeOverBothDatabases('what a statement changes on the screens', (make) => {
         'note.written',
         null,
         () => server.owner.put(`/houses/${house.id}/days/2026-04-01/note`, { text: 'Rain.' }),
+      ],
+      [
+        'photo.position-added',
+        photos[0] ?? '',
+        () => server.owner.put(`/photos/${photos[0]}/device-position`, DEVICE),
       ],
       ['photo.added', null, () => addPhoto(3)],
     ];

@@ -90,6 +90,22 @@ describe('what is read of a picture', () => {
   });
 });
 
+// Exif 2.3, GPSMapDatum: in Japan TOKYO or WGS-84. ExifTool leaves the position as it is, and so do we, but say so.
+describe('the datum of a position', () => {
+  it.each([
+    ['TOKYO', ['datum-tokyo']],
+    ['tokyo ', ['datum-tokyo']],
+    ['WGS-84', []],
+    ['', []],
+  ])('%j', async (datum, complaints) => {
+    const read1 = await read({ gps: [...PLACE, ascii(TAG.mapDatum, datum)] });
+    expect(read1).toMatchObject({ complaints, position: { lat: expect.closeTo(35.0116, 9) } });
+  });
+  it('says nothing where there is no position', async () => {
+    expect((await read({ gps: [ascii(TAG.mapDatum, 'TOKYO')] })).complaints).toEqual([]);
+  });
+});
+
 describe('a value that cannot be', () => {
   it.each<[string, Directories, string, string]>([
     [

@@ -12,6 +12,7 @@ import {
   planCovering,
   reopenCovering,
 } from '../../server/services/coverings.ts';
+import { addDevicePosition } from '../../server/services/device-position.ts';
 import { writeNote } from '../../server/services/days.ts';
 import { changeHouse, createHouse } from '../../server/services/houses.ts';
 import { acceptFindings, reopenFinding } from '../../server/services/findings.ts';
@@ -47,7 +48,9 @@ interface Act {
     | 'zone'
     | 'accept'
     | 'unaccept'
-    | 'first-day';
+    | 'first-day'
+    | 'site'
+    | 'device';
   readonly n: number;
   readonly m: number;
   readonly second: boolean;
@@ -71,6 +74,8 @@ const anyAct: fc.Arbitrary<Act> = fc.record({
       'accept',
       'unaccept',
       'first-day',
+      'site',
+      'device',
     ] as const),
   ),
   n: fc.nat(4),
@@ -81,6 +86,11 @@ const anyAct: fc.Arbitrary<Act> = fc.record({
 /** Every history begins with some members, or no covering could ever be planned. */
 const MEMBERS: Act[] = [0, 1, 2, 3].map((n) => ({ what: 'member', n, m: 0, second: false }));
 
+const SITES = [
+  { lat: 35.0116, lon: 135.7681 },
+  { lat: 35.0121, lon: 135.7681 },
+  { lat: 35.0216, lon: 135.7681 },
+];
 const ZONES = ['Asia/Tokyo', 'Europe/Oslo', 'America/St_Johns'];
 const mark = (n: number) => MarkShape.parse(`い${n}`);
 const stage = (n: number): Stage => STAGES[n % 5] as Stage;
@@ -141,7 +151,11 @@ async function perform(
       await deleteMember(context, who, house, mark(n));
       return;
     case 'photo':
-      await addPhoto(context, house, n, { wallTime: second ? `2026-04-0${m + 1}T09:30:00` : null });
+      await addPhoto(context, house, n, {
+        wallTime: second ? `2026-04-0${m + 1}T09:30:00` : null,
+        position: second ? { ...SITES[n % 3]!, errorM: m === 0 ? null : 30 * m, altitudeM: null } : null,
+        heading: { degrees: 80 * n, reference: m % 2 ? 'magnetic' : 'unstated' },
+      });
       return;
     case 'tag': {
       const wallTime = n === 0 ? null : `2026-04-0${n}T09:30:00`;
@@ -187,6 +201,15 @@ async function perform(
       return;
     case 'first-day':
       await changeHouse(context, HARU, house, { firstDay: second ? `2026-04-0${n + 1}` : null });
+      return;
+    case 'site':
+      await changeHouse(context, HARU, house, { site: second ? { ...SITES[n % 3]!, radiusM: 60 } : null });
+      return;
+    case 'device': {
+      const measuredAt = `2026-04-0${m + 1}T01:00:00.000Z`;
+      const photo = await addPhoto(context, house, n);
+      await addDevicePosition(context, who, { house, photo }, { ...SITES[m % 3]!, errorM: n, measuredAt });
+    }
   }
 }
 

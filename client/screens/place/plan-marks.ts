@@ -1,5 +1,5 @@
 import type { Place } from '#domain/contract/place';
-import type { PlanMark } from '../../parts/site-plan.tsx';
+import type { PlanMark } from '../../parts/plan-layout.ts';
 import { isTrue } from './place-words.ts';
 
 /** What the plan draws of one photo: where its file puts it, and where the device was that added it. */

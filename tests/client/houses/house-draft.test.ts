@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { HouseFacts } from '#domain/contract/shapes';
+import { HouseFacts, SITE_RADIUS } from '#domain/contract/shapes';
 import {
   draftOf,
   emptyDraft,
@@ -7,6 +7,7 @@ import {
   isChanged,
   readDraft,
   readPosition,
+  readRadius,
 } from '../../../client/screens/houses/house-draft.ts';
 import { allZones, narrowZones } from '../../../client/screens/houses/zones.ts';
 
@@ -17,6 +18,9 @@ describe('a position', () => {
     ['３５．０１１６、１３５．７６８１', { lat: 35.0116, lon: 135.7681 }],
     ['-33.86 151.21', { lat: -33.86, lon: 151.21 }],
     ['−33.86°, 151.21°', { lat: -33.86, lon: 151.21 }],
+    ['(35.0116, 135.7681)', { lat: 35.0116, lon: 135.7681 }],
+    ['NaN, 135', undefined],
+    ['35, Infinity', undefined],
     ['  ', null],
     ['91, 0', undefined],
     ['0, 181', undefined],
@@ -33,7 +37,7 @@ describe('the form of a house', () => {
     name: '桂の家',
     zone: 'Asia/Tokyo',
     firstDay: '2026-04-01',
-    site: { lat: 35, lon: 135.5 },
+    site: { lat: 35, lon: 135.5, radiusM: 80 },
   });
   test('gives back what was put in', () => {
     expect(readDraft(draftOf(facts))).toEqual({ facts });
@@ -51,8 +55,33 @@ describe('the form of a house', () => {
       { firstDay: '' },
       { site: '' },
       { site: 'x' },
+      { radius: '81' },
+      { radius: 'x' },
     ])
       expect(isChanged({ ...draft, ...other }, facts), JSON.stringify(other)).toBe(true);
+  });
+  test.each([
+    ['100', 100],
+    ['１２０ m', 120],
+    ['10', 10],
+    ['9.9', undefined],
+    ['10001', undefined],
+    ['-50', undefined],
+    ['', undefined],
+    ['NaN', undefined],
+    ['1e3', undefined],
+  ])('reads %j as a radius', (text, metres) => expect(readRadius(text)).toBe(metres));
+  test('asks for a radius only where there is a position', () => {
+    const draft = { ...draftOf(facts), radius: 'x' };
+    expect(readDraft(draft)).toEqual({ wrong: ['radius'] });
+    expect(readDraft({ ...draft, site: '' })).toMatchObject({ facts: { site: null } });
+  });
+  test('proposes the radius and keeps to the range of the contract', () => {
+    expect(readRadius(emptyDraft(null).radius)).toBe(SITE_RADIUS.default);
+    expect([readRadius(`${SITE_RADIUS.min}`), readRadius(`${SITE_RADIUS.max}`)]).toEqual([
+      SITE_RADIUS.min,
+      SITE_RADIUS.max,
+    ]);
   });
   test('is begun by typing, not by the zone that is proposed', () => {
     expect(isBegun(emptyDraft('Asia/Tokyo'))).toBe(false);

@@ -34,6 +34,11 @@ const CASES: Record<StatementKind, readonly [payload: object, names: string[], t
   'member.retired': [{ mark: 'い三' }, ['い三'], '/houses/h/members/%E3%81%84%E4%B8%89'],
   'member.removed': [{ mark: 'い三' }, ['い三'], null],
   'photo.added': [{ fileName: 'a.jpg', photo: 'PHOTO' }, ['a.jpg'], '/houses/h/photos/PHOTO'],
+  'photo.position-added': [
+    { photo: 'PHOTO', lat: 35.01, lon: 135.77, errorM: 12, measuredAt: '2026-04-01T01:00:00.000Z' },
+    ['35.01000', '135.77000', '12', '10:00'],
+    '/houses/h/photos/PHOTO',
+  ],
   'tag.placed': [tag, ['い三'], '/houses/h/photos/PHOTO'],
   'tag.superseded': [{ ...tag, supersedes: 's', was: 'ろ四' }, ['い三', 'ろ四'], '/houses/h/photos/PHOTO'],
   'tag.withdrawn': [{ ...tag, reason: 'wrong wall' }, ['い三', 'wrong wall'], '/houses/h/photos/PHOTO'],

@@ -10,6 +10,7 @@ import {
   isOver,
   isSettled,
   isUnheard,
+  lacksPosition,
   summarize,
 } from '../../../client/upload/upload-queue.ts';
 import { memoryFileStore, memoryLocks } from './memory-file-store.ts';
@@ -165,8 +166,11 @@ describe('the answer to one file', () => {
 });
 
 test('what arrived needs nobody any more; what was refused or waits does', () => {
-  for (const is of ['added', 'already-here'] as const)
-    expect(isSettled({ state: { is, photo: 'p' } })).toBe(true);
+  for (const position of ['file', 'none', 'device'] as const) {
+    const state = { is: 'added', photo: 'p', position } as const;
+    expect([isSettled({ state }), lacksPosition({ state })]).toEqual([true, position !== 'file']);
+  }
+  expect(isSettled({ state: { is: 'already-here', photo: 'p' } })).toBe(true);
   expect(isSettled({ state: { is: 'elsewhere' } })).toBe(true);
   for (const is of ['waiting', 'storing', 'unreadable'] as const)
     expect(isSettled({ state: { is } })).toBe(false);
