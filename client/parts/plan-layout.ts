@@ -17,9 +17,10 @@ const LEAST_M = 20;
 
 /** Metres from the middle to the plan's edge: the site with some air, and what lies near it. */
 export function planReach(radiusM: number | null, distances: readonly number[]): number {
-  const farthest = Math.max(0, ...distances);
-  if (radiusM === null) return Math.max(LEAST_M, farthest * 1.2);
-  return Math.min(Math.max(radiusM * 1.2, farthest * 1.2), radiusM * REACH);
+  const most = radiusM === null ? Infinity : radiusM * REACH;
+  // One photo from another town must not make the site a dot.
+  const near = distances.map((distance) => distance * 1.2).filter((distance) => distance <= most);
+  return Math.max(radiusM === null ? LEAST_M : radiusM * 1.2, ...near);
 }
 
 export interface PlanPoint {

@@ -15,6 +15,10 @@ describe('the plan', () => {
       }),
     );
   });
+  test('is not made small by one photo from another town', () => {
+    expect(planReach(100, [50, 40_000])).toBe(120);
+    expect(planReach(100, [200, 40_000])).toBe(240);
+  });
   test('has north above and east to the right', () => {
     expect(planPoint({ eastM: 0, northM: 50 }, 100)).toEqual({ x: 0, y: -HALF / 2, isBeyond: false });
     expect(planPoint({ eastM: 50, northM: 0 }, 100)).toEqual({ x: HALF / 2, y: -0, isBeyond: false });
