@@ -33,6 +33,10 @@ const houseScreens: RouteObject[] = [
     lazy: async () => ({ Component: (await import('./screens/place/plan-screen.tsx')).PlanScreen }),
   },
   {
+    path: 'cameras',
+    lazy: async () => ({ Component: (await import('./screens/cameras/cameras-screen.tsx')).CamerasScreen }),
+  },
+  {
     path: 'members',
     lazy: async () => ({ Component: (await import('./screens/members/members-screen.tsx')).MembersScreen }),
   },

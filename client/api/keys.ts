@@ -16,6 +16,8 @@ export const keys = {
   photos: (house: string, filter: object = {}) => ['house', house, 'photos', filter] as const,
   places: (house: string) => ['house', house, 'photos', 'places'] as const,
   allPhotos: (house: string) => ['house', house, 'photos'] as const,
+  // Below the photos: whatever changes those can change what cameras took.
+  cameras: (house: string) => ['house', house, 'photos', 'cameras'] as const,
   allSingle: (house: string) => ['house', house, 'photo'] as const,
   photo: (house: string, photo: string) => ['house', house, 'photo', photo] as const,
   coverings: (house: string) => ['house', house, 'coverings'] as const,

@@ -1,5 +1,6 @@
 import { account } from './en/account.ts';
 import { bench } from './en/bench.ts';
+import { clock } from './en/clock.ts';
 import { common } from './en/common.ts';
 import { coverings } from './en/coverings.ts';
 import { days } from './en/days.ts';
@@ -18,6 +19,7 @@ import { schedule } from './en/schedule.ts';
 export const en = {
   account,
   bench,
+  clock,
   common,
   coverings,
   days,

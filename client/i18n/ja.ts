@@ -1,5 +1,6 @@
 import { account } from './ja/account.ts';
 import { bench } from './ja/bench.ts';
+import { clock } from './ja/clock.ts';
 import { common } from './ja/common.ts';
 import { coverings } from './ja/coverings.ts';
 import { days } from './ja/days.ts';
@@ -17,6 +18,7 @@ import { schedule } from './ja/schedule.ts';
 export const ja = {
   account,
   bench,
+  clock,
   common,
   coverings,
   days,

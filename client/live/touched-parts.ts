@@ -31,6 +31,7 @@ const TAGGED: readonly HouseData[] = [
   'findings',
   'ledger',
 ];
+const DATED: readonly HouseData[] = ['photo', 'photos', 'members', 'days', 'report', 'findings', 'ledger'];
 
 /** What the frequent statements can change. Those that are not named here can change anything. */
 const TOUCHES: Readonly<Record<string, readonly HouseData[]>> = {
@@ -39,6 +40,8 @@ const TOUCHES: Readonly<Record<string, readonly HouseData[]>> = {
   'tag.withdrawn': TAGGED,
   'photo.added': ['photo', 'photos', 'facts', 'days', 'findings', 'ledger'],
   'photo.position-added': ['photo', 'photos', 'days', 'ledger'],
+  'photo.dated': DATED,
+  'photo.dating-withdrawn': DATED,
   'note.written': ['days', 'ledger'],
 };
 const PICTURES: readonly HouseData[] = ['photo', 'photos', 'days'];

@@ -7,6 +7,7 @@ import type { EventHub } from './event-hub.ts';
 import { implement, type Handlers } from './implement.ts';
 import { openApiDocument } from './openapi.ts';
 import { notFound, problemHandler } from './problem.ts';
+import { clockHandlers } from './routes/clock.ts';
 import { coveringHandlers } from './routes/coverings.ts';
 import { findingHandlers } from './routes/findings.ts';
 import { houseHandlers } from './routes/houses.ts';
@@ -58,6 +59,7 @@ function api(parts: AppParts): express.Router {
     ...houseHandlers(context, hub),
     ...memberHandlers(context),
     ...photoHandlers(context, log, wakeJobs),
+    ...clockHandlers(context),
     ...coveringHandlers(context),
     ...findingHandlers(context),
   };

@@ -84,6 +84,26 @@ export const PROBLEM_SENTENCES: Record<ProblemCode, readonly [title: string, det
     'The closing lies in the future',
     '{closedAt} has not come yet. Plan the day instead, and say so once it has closed.',
   ],
+  'clock-mark-without-camera': [
+    'The photo names no camera',
+    '{file} names neither make nor model, so no other photo can be put right by it. Date the photo by hand instead.',
+  ],
+  'clock-mark-without-time': [
+    'The photo holds no time',
+    '{file} holds no time of the camera’s clock that could be compared. Photograph the clock with a camera that writes the time.',
+  ],
+  'time-in-the-future': [
+    'The time lies in the future',
+    '{time} has not come yet. Say when the photo was taken.',
+  ],
+  'photo-has-a-time': [
+    'The photo has a time of its own',
+    '{file} says when it was taken, and nothing contradicts that. If the camera’s clock was wrong, put it right by a clock mark.',
+  ],
+  'photo-not-dated-by-hand': [
+    'The photo was not dated by hand',
+    '{file} was not dated by hand, so there is nothing to withdraw.',
+  ],
   'schedule-unreadable': [
     'The schedule cannot be read',
     'The file cannot be read as a table. Save it as CSV or XLSX and send it again.',

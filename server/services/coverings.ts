@@ -1,13 +1,11 @@
 import type { CoveringFacts } from '#domain/contract/shapes';
 import type { AccountView, CoveringView } from '#domain/contract/views';
 import { isInTrack } from '#domain/frame/stage';
+import { CLOCK_SLACK_MS } from './assert-past.ts';
 import { speaker, type Context } from './context.ts';
 import { Failure } from './failure.ts';
 import type { HouseWriting } from './record-store.ts';
 import { assertRepeated, sameContent } from './same-content.ts';
-
-/** How far a client's clock may run ahead of the server's before 'now' counts as the future. */
-const CLOCK_SLACK_MS = 5 * 60 * 1000;
 
 export async function planCovering(
   context: Context,

@@ -1,6 +1,7 @@
 import type { Capture } from '#domain/contract/capture';
 import type { FindingKind, FindingView, FindingsView, FINDING_STATES } from '#domain/contract/findings';
 import type { BriefDayView, JournalView } from '#domain/contract/journal-views';
+import type { Camera, CameraView, ClockMarkView } from '#domain/contract/clock';
 import type { MediaType, MemberFacts, Person, Role } from '#domain/contract/shapes';
 import type {
   CoveringView,
@@ -18,6 +19,7 @@ import type {
 } from '#domain/contract/views';
 import type { Stage } from '#domain/frame/stage';
 import type { Entry, Statement } from '#domain/ledger/statements';
+import type { DatingGrounds } from '#domain/photo/date-photo';
 import type { StandingTag } from '#domain/record/requirement';
 
 /** What the services need of the record; server/storage implements it. */
@@ -89,7 +91,14 @@ export type DayNote = DayView['notes'][number] & { readonly day: string };
 /** A day with its notes in full. */
 export type DayFacts = Omit<BriefDayView, 'notes'> & { readonly notes: readonly DayNote[] };
 
-export type OwnedThing = 'house' | 'photo' | 'tag' | 'covering';
+/** A clock mark as it is kept. */
+export type KeptMark = Omit<ClockMarkView, 'seconds'> & { readonly camera: Camera };
+
+export type CameraFacts = Omit<CameraView, 'marks' | 'now' | 'setBetween'> & {
+  readonly marks: readonly KeptMark[];
+};
+
+export type OwnedThing = 'house' | 'photo' | 'tag' | 'covering' | 'clockMark';
 
 /** Reads the tables; inside a write it sees what was said so far. */
 export interface RecordReader {
@@ -121,6 +130,13 @@ export interface RecordReader {
   photoFile(
     photo: string,
   ): Promise<{ house: string; sha256: string; mediaType: MediaType; fileName: string } | undefined>;
+
+  /** All by which the photo's time is decided, as it stands. */
+  grounds(photo: string): Promise<DatingGrounds | undefined>;
+  /** A clock mark, whether it stands or not. */
+  clockMark(mark: string): Promise<(KeptMark & { readonly stands: boolean }) | undefined>;
+  /** The cameras that photos name; marks that stand, in the order of saying. */
+  cameras(house: string): Promise<{ cameras: CameraFacts[]; unnamed: number }>;
 
   tag(tag: string): Promise<TagView | undefined>;
   tagsOn(photo: string): Promise<TagView[]>;

@@ -58,6 +58,7 @@ function lineCells(line: Line, words: ReportWords, local: (instant: string | nul
     local(tag && tag.instant),
     tag ? tag.photo : '',
     line.records.length,
+    tag?.datedBy ? words.datedBy[tag.datedBy] : '',
   ];
 }
 

@@ -1,3 +1,4 @@
+import type { DatedBy } from '#domain/contract/clock';
 import type { CoveringKind } from '#domain/contract/shapes';
 import type { ClosingReportView, MissReason } from '#domain/contract/views';
 import type { Stage } from '#domain/frame/stage';
@@ -9,6 +10,8 @@ export interface ReportWords {
   readonly kind: Readonly<Record<CoveringKind, string>>;
   readonly stage: Readonly<Record<Stage, string>>;
   readonly state: Readonly<Record<LineState, string>>;
+  /** How the time of the photo came to be known. */
+  readonly datedBy: Readonly<Record<DatedBy, string>>;
   readonly miss: Readonly<Record<MissReason, string>>;
   /** Between several reasons. */
   readonly and: string;
@@ -34,6 +37,7 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       'Photographed at',
       'Photo',
       'Records',
+      'Time known by',
     ],
     kind: {
       plaster: 'plaster coat',
@@ -44,11 +48,17 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
     },
     stage: { cut: 'cut', raised: 'raised', pegged: 'pegged', 'lath-on': 'lath on', plastered: 'plastered' },
     state: { 'on-record': 'on record', gap: 'gap', lost: 'lost', retired: 'retired' },
+    datedBy: {
+      file: 'the photo file',
+      'clock-mark': 'the photo file, put right by clock marks',
+      'by-hand': 'dated by hand',
+    },
     miss: {
       'no-photo': 'no photo at all',
       'before-stage': 'photographed, but before the stage that is needed',
       'shows-the-covering': 'the photo already shows the covering',
       'after-closing': 'photographed after closing',
+      'perhaps-after-closing': 'photographed so shortly before closing that it may have been after it',
       undated: 'the photo has no date',
       'before-first-day': "the photo's date lies before the first day on site",
       'after-upload': "the photo's date lies after the day it was added",
@@ -74,6 +84,7 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       '撮影日時',
       '写真',
       '記録数',
+      '日時の根拠',
     ],
     kind: {
       plaster: '壁塗り',
@@ -84,11 +95,17 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
     },
     stage: { cut: '刻み', raised: '建て方', pegged: '栓打ち', 'lath-on': '小舞掻き', plastered: '壁塗り' },
     state: { 'on-record': '記録あり', gap: '未記録', lost: '記録不能', retired: '取りやめ' },
+    datedBy: {
+      file: '写真ファイル',
+      'clock-mark': '写真ファイル（時計の照合で補正）',
+      'by-hand': '人が入力した日時',
+    },
     miss: {
       'no-photo': '写真が一枚もない',
       'before-stage': '写真はあるが、必要な段階より前',
       'shows-the-covering': '写真ではもう隠れている',
       'after-closing': 'ふさいだ後の写真',
+      'perhaps-after-closing': 'ふさぐ直前の写真で、ふさいだ後かもしれない',
       undated: '写真に日付がない',
       'before-first-day': '写真の日付が現場の初日より前',
       'after-upload': '写真の日付が取り込みより後',

@@ -1,6 +1,7 @@
 import type { RecordReader } from '../services/record-store.ts';
 import type { Db } from './open-database.ts';
 import { readBriefDays } from './queries/brief-days.ts';
+import { readCameras, readClockMark, readGrounds } from './queries/clock.ts';
 import { readCovering, readCoverings } from './queries/coverings.ts';
 import { readDays, readNotes } from './queries/days.ts';
 import {
@@ -44,6 +45,9 @@ export function recordReader(db: Db): RecordReader {
     photoPlaces: (house, day) => readPhotoPlaces(db, house, day),
     photosWithoutPictures: () => readPhotosWithoutPictures(db),
     photoFile: (photo) => readPhotoFile(db, photo),
+    grounds: (photo) => readGrounds(db, photo),
+    clockMark: (mark) => readClockMark(db, mark),
+    cameras: (house) => readCameras(db, house),
     tag: (tag) => readTag(db, tag),
     tagsOn: (photo) => readTagsOn(db, photo),
     sightings: (house, mark) => readSightings(db, house, mark),

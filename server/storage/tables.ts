@@ -4,8 +4,10 @@ import type { Capture } from '#domain/contract/capture';
 import type { Finding } from '#domain/record/findings/finding';
 import type { Place, ReadPlace } from '#domain/contract/place';
 import type { Person, Readings, Role, Site } from '#domain/contract/shapes';
+import type { DatedBy } from '#domain/contract/clock';
 import type { Stage, Track } from '#domain/frame/stage';
 import type { CaptureDoubt } from '#domain/photo/capture-doubts';
+import type { SaidDate } from '#domain/photo/date-photo';
 import type { Region } from '#domain/photo/region';
 
 /** The tables as Kysely sees them: camel case here, snake case in SQL. */
@@ -99,6 +101,27 @@ export interface Tables {
     doubt: CaptureDoubt | null;
     place: ColumnType<ReadPlace, string | undefined, string>;
     devicePosition: JsonOrNull<NonNullable<Place['device']>>;
+    /** cameraKey of its readings. */
+    camera: string | null;
+    uncertaintyS: number | null;
+    datedBy: DatedBy | null;
+    byHand: JsonOrNull<SaidDate>;
+  };
+  /** Marks that were withdrawn stay, so that their ids are not used again. */
+  clockMark: {
+    id: string;
+    houseId: string;
+    photoId: string;
+    camera: string;
+    shownWall: string;
+    shownOffset: number | null;
+    trueTime: Time;
+    withinS: number;
+    note: string;
+    seq: number;
+    saidAt: Time;
+    saidBy: JsonOrNull<Person>;
+    withdrawnAt: TimeOrNull;
   };
   tag: {
     id: string;
@@ -173,6 +196,7 @@ export const PROJECTED = [
   'covering',
   'dayNote',
   'tag',
+  'clockMark',
   'photo',
   'member',
   'houseRole',

@@ -48,6 +48,7 @@ export function houseScreens({ house, photo, mark, covering, day }: HouseThings)
     report: `${house}/report`,
     findings: `${house}/findings`,
     people: `${house}/people`,
+    cameras: `${house}/cameras`,
     ledger: `${house}/ledger`,
     settings: `${house}/settings`,
   };

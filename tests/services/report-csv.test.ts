@@ -29,7 +29,15 @@ const tags = [
     doubt: null,
     contradicted: false,
   },
-  { id: 't2', photo: 'p2', mark: 'い三', stage: 'cut' as const, instant: closedAt, doubt: null, contradicted: false },
+  {
+    id: 't2',
+    photo: 'p2',
+    mark: 'い三',
+    stage: 'cut' as const,
+    instant: closedAt,
+    doubt: null,
+    contradicted: false,
+  },
 ];
 const house = (more: Partial<Parameters<typeof reportClosings>[0]> = {}): ClosingReportView =>
   reportClosings({

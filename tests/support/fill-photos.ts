@@ -69,5 +69,7 @@ function captureOf({ day, instant }: Pick<FilledPhoto, 'day' | 'instant'>): Capt
     uncertaintyS: 1,
     flags: [],
     rejected: [],
+    correction: null,
+    byHand: null,
   };
 }

@@ -37,7 +37,15 @@ export const ledger = {
       retired: 'Retired the member {{mark}}.',
       removed: 'Removed the member {{mark}}, to which nothing referred.',
     },
-    photo: { added: 'Added the photo {{file}}.' },
+    photo: {
+      added: 'Added the photo {{file}}.',
+      dated: 'Dated a photo by hand: {{when}}, {{span}}.',
+      'dating-withdrawn': 'Withdrew the date of a photo that was said by hand.',
+    },
+    clock: {
+      marked: 'Made a clock mark for {{camera}}: the clock showed {{shown}}, the true time was {{when}}.',
+      withdrawn: 'Withdrew a clock mark of {{camera}}.',
+    },
     tag: {
       placed: 'Tagged {{mark}} on a photo: {{stage}}.',
       superseded: 'Replaced a tag of {{was}}; it now says {{mark}}: {{stage}}.',

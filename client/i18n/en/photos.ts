@@ -69,7 +69,7 @@ export const photos = {
     toUndated_one: '{{count, number}} of them without a date',
     toUndated_other: '{{count, number}} of them without a date',
     undatedText:
-      'The camera wrote no time. These photos can be tagged, but they count as no record. Photograph the members again with a camera that keeps the time.',
+      'The camera wrote no time. These photos can be tagged, but they count as no record. Photograph the members again with a camera that keeps the time, or open a photo and date it by hand, with the reason.',
     none: 'No photo yet',
     noneText: 'Add the first ones above, straight from the phone or the camera.',
     noMatch: 'No photo fits',
@@ -95,6 +95,7 @@ export const photos = {
     'house-zone': 'Taken {{when}} (time on site), by the camera’s clock, read in the house’s time zone.',
     'gps-only':
       'Taken about {{when}} (time on site), by satellite time alone; the camera wrote no time of its own.',
+    'by-hand': 'Taken {{when}} (time on site), as a person has said.',
     within: 'Uncertain by {{span}}.',
     seconds: '± {{count}} s',
     minutes: '± {{count}} min',
@@ -107,6 +108,7 @@ export const photos = {
       'gps-offset': 'camera’s clock and satellite time',
       'house-zone': 'camera’s clock in the house’s zone',
       'gps-only': 'satellite time',
+      'by-hand': 'said by a person',
     },
     flag: {
       'camera-not-in-house-zone': 'The camera was not set to the house’s time zone.',
@@ -117,6 +119,10 @@ export const photos = {
       'gps-not-utc': 'The satellite time in the file is local time by mistake.',
       'gps-unusable': 'The satellite time in the file could not be used.',
       'implausible-year': 'The year is hard to believe.',
+      'clock-corrected': 'The camera’s clock was put right by clock marks.',
+      'clock-set-between-marks':
+        'Somebody set the camera’s clock between the two clock marks around this photo, and nobody knows when: the time is that uncertain.',
+      'dated-by-hand': 'Dated by hand.',
       'before-first-day':
         'This lies before the first day on site, so the photo counts as no record. If the first day is wrong, correct it in the house’s settings.',
       'after-upload':
@@ -130,6 +136,7 @@ export const photos = {
       'house-zone-preferred': 'the house’s own zone fits as well',
       'other-reading-of-the-hour': 'the other reading of that hour',
       'implausible-year': 'the year is hard to believe',
+      'dated-by-hand': 'dated by hand',
     },
   },
 } as const;

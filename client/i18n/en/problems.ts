@@ -78,6 +78,15 @@ export const problems = {
     'stage-outside-track':
       '{{mark}} cannot be asked for at the stage “{{stage}}” here. Choose a stage that it passes and at which it is still seen.',
     'closing-in-the-future': 'A closing cannot lie in the future. Give the time at which it closed.',
+    'clock-mark-without-camera':
+      '{{file}} does not say which camera took it, so no other photo can be put right by it. Date the photo by hand instead.',
+    'clock-mark-without-time':
+      '{{file}} holds no time of the camera’s clock. Photograph the clock with a camera that writes the time.',
+    'time-in-the-future':
+      'A photo cannot have been taken in the future. Correct the day and the time, and say it again.',
+    'photo-has-a-time':
+      '{{file}} says when it was taken, and nothing contradicts that. If the camera’s clock was wrong, put it right by a clock mark.',
+    'photo-not-dated-by-hand': '{{file}} is not dated by hand, so there is nothing to withdraw.',
     'schedule-unreadable':
       '{{file}} cannot be read as a schedule. Save it as CSV (UTF-8) or XLSX and choose it again.',
     'schedule-has-bad-rows':

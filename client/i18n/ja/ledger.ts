@@ -39,7 +39,15 @@ export const ledger = {
       retired: '部材 {{mark}} を取りやめた。',
       removed: '部材 {{mark}} を消した（記入もふさぎ工事もなかった）。',
     },
-    photo: { added: '写真 {{file}} を追加した。' },
+    photo: {
+      added: '写真 {{file}} を追加した。',
+      dated: '写真の撮影日時を人が入力した：{{when}}、{{span}}。',
+      'dating-withdrawn': '人が入力した写真の撮影日時を取り消した。',
+    },
+    clock: {
+      marked: '{{camera}} の時計を照合した：カメラの時計は {{shown}}、正しい時刻は {{when}}。',
+      withdrawn: '{{camera}} の時計の照合を取り消した。',
+    },
     tag: {
       placed: '写真に {{mark}} を「{{stage}}」と記入した。',
       superseded: '{{was}} の記入を改め、{{mark}} を「{{stage}}」とした。',

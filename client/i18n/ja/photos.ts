@@ -64,7 +64,7 @@ export const photos = {
     undated: '日付のない写真',
     toUndated_other: 'うち日付のない写真 {{count, number}}枚',
     undatedText:
-      'カメラが時刻を残していません。部材の記入はできますが、記録には数えません。時刻の残るカメラで撮り直してください。',
+      'カメラが時刻を残していません。部材の記入はできますが、記録には数えません。時刻の残るカメラで撮り直すか、写真を開いて、理由を添えて撮影日時を入力してください。',
     none: '写真はまだありません',
     noneText: '上のボタンから、スマートフォンやカメラの写真をそのまま追加してください。',
     noMatch: '当てはまる写真がありません',
@@ -89,6 +89,7 @@ export const photos = {
       '撮影 {{when}}（現場の時刻）。カメラの時計と衛星の時刻によります。カメラは別の時間帯（{{offset}}）でした。',
     'house-zone': '撮影 {{when}}（現場の時刻）。カメラの時計を建物の時間帯で読みました。',
     'gps-only': '撮影 {{when}} ごろ（現場の時刻）。衛星の時刻だけによります。カメラの時刻はありません。',
+    'by-hand': '撮影 {{when}}（現場の時刻）。人が入力した日時です。',
     within: '誤差は{{span}}です。',
     seconds: '±{{count}}秒',
     minutes: '±{{count}}分',
@@ -101,6 +102,7 @@ export const photos = {
       'gps-offset': 'カメラの時計と衛星の時刻',
       'house-zone': '建物の時間帯で読んだカメラの時計',
       'gps-only': '衛星の時刻',
+      'by-hand': '人の入力',
     },
     flag: {
       'camera-not-in-house-zone': 'カメラは建物の時間帯に合わせてありませんでした。',
@@ -111,6 +113,10 @@ export const photos = {
       'gps-not-utc': 'ファイルの衛星の時刻に、誤って現地の時刻が入っています。',
       'gps-unusable': 'ファイルの衛星の時刻は使えませんでした。',
       'implausible-year': '年が信じにくい値です。',
+      'clock-corrected': 'カメラの時計を照合で補正しました。',
+      'clock-set-between-marks':
+        '前後の照合のあいだに誰かがカメラの時計を合わせ直しており、いつかは分かりません。そのぶん時刻は不確かです。',
+      'dated-by-hand': '撮影日時を人が入力しました。',
       'before-first-day':
         '現場の初日より前なので、記録に数えません。初日が誤っているときは、建物の設定で直してください。',
       'after-upload': '写真を取り込んだ時より後の日時です。カメラの時計が狂っていたので、記録に数えません。',
@@ -123,6 +129,7 @@ export const photos = {
       'house-zone-preferred': '建物の時間帯でも合う',
       'other-reading-of-the-hour': '同じ時刻のもう一方の読み',
       'implausible-year': '年が信じにくい',
+      'dated-by-hand': '人が日時を入力した',
     },
   },
 } as const satisfies TranslationOf<typeof english>;

@@ -78,6 +78,14 @@ export const problems = {
       '{{mark}} には、ここで「{{stage}}」の記録を求められません。通る段階で、まだ見えるものを選んでください。',
     'closing-in-the-future':
       'ふさいだ日時が、これから先の日時になっています。実際にふさいだ日時を入れてください。',
+    'clock-mark-without-camera':
+      '{{file}} にはカメラの名がないので、ほかの写真の時刻を直せません。この写真の日時は人が入力してください。',
+    'clock-mark-without-time':
+      '{{file}} にはカメラの時計の時刻がありません。時刻を書き込むカメラで時計を撮ってください。',
+    'time-in-the-future': '撮影日時が、これから先の日時になっています。日付と時刻を直してください。',
+    'photo-has-a-time':
+      '{{file}} には撮影日時があり、矛盾もありません。カメラの時計が狂っていたときは、時計の照合で直してください。',
+    'photo-not-dated-by-hand': '{{file}} の日時は人が入力したものではないので、取り消すものがありません。',
     'schedule-unreadable':
       '{{file}} を部材表として読めません。CSV（UTF-8）か XLSX で保存して、選び直してください。',
     'schedule-has-bad-rows':

@@ -2,11 +2,12 @@ import type { ReactNode } from 'react';
 import type { PhotoView } from '#domain/contract/views';
 import type { Readings } from '#domain/contract/shapes';
 import { addressOf } from '../../api/address.ts';
+import { cameraName } from '../../i18n/camera-name.ts';
 import { formatBytes, formatInstant, formatNumber } from '../../i18n/format.ts';
 import { useWords, type WordsInUse } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
 import { WhereFact } from './where-fact.tsx';
-import { captureSentence, rejectedLines } from '../photos/capture-sentence.ts';
+import { TakenFact } from './taken-fact.tsx';
 import { joinWords } from '../../i18n/join-words.ts';
 
 /** What the file says of itself: when, where, with what. */
@@ -14,7 +15,6 @@ export function PhotoFacts({ photo }: { photo: PhotoView }) {
   const words = useWords();
   const { t, lang } = words;
   const { zone } = useHouse();
-  const rejected = rejectedLines(t, lang, zone, photo.capture);
   const added = formatInstant(photo.addedAt, zone, lang);
   const who = photo.addedBy?.name ?? t('common.nobody');
   return (
@@ -22,17 +22,7 @@ export function PhotoFacts({ photo }: { photo: PhotoView }) {
       <h2>{t('bench.facts.title')}</h2>
       <dl className="facts">
         <Fact title={t('bench.facts.taken')}>
-          {captureSentence(t, lang, zone, photo.capture)}
-          {rejected.length > 0 ? (
-            <details>
-              <summary>{t('photos.capture.rejected')}</summary>
-              <ul>
-                {rejected.map((line) => (
-                  <li key={line}>{line}</li>
-                ))}
-              </ul>
-            </details>
-          ) : null}
+          <TakenFact photo={photo} />
         </Fact>
         <WhereFact photo={photo} />
         <Fact title={t('bench.facts.camera')}>{cameraText(words, photo.readings)}</Fact>
@@ -65,10 +55,8 @@ function Fact({ title, children }: { title: string; children: ReactNode }) {
 }
 
 function cameraText({ t, lang }: WordsInUse, readings: Readings): string {
-  const { make, model, lens, focalLengthMm: mm, focalLength35Mm: equal } = readings;
-  // Many makers repeat their name in the model.
-  const body =
-    model !== null && make !== null && !model.startsWith(make) ? `${make} ${model}` : (model ?? make);
+  const { lens, focalLengthMm: mm, focalLength35Mm: equal } = readings;
+  const body = cameraName(readings);
   const focal =
     mm === null
       ? null

@@ -1,4 +1,5 @@
 import type { ClosingReportView } from '#domain/contract/views';
+import { isCertainlyBefore } from '#domain/record/requirement';
 import { inZone, wallMs } from '#domain/photo/wall-time';
 
 export type CoveringReport = ClosingReportView['days'][number]['coverings'][number];
@@ -15,12 +16,13 @@ export function isTimeToClose({ counts, daysLeft }: Pick<CoveringReport, 'counts
 
 /**
  * What would be lost by closing at this instant (UTC text): the gaps, and what has only records that were
- * taken at or after it.
+ * taken at or after it, or so shortly before that they prove nothing.
  */
 export function lostByClosing(lines: readonly CoveringLine[], closedAt: string): CoveringLine[] {
   return lines.filter((line) => {
     if (line.state === 'gap') return true;
-    const isBefore = ({ instant }: { instant: string | null }) => instant !== null && instant < closedAt;
+    const isBefore = ({ instant, uncertaintyS }: CoveringLine['records'][number]) =>
+      instant !== null && isCertainlyBefore(instant, uncertaintyS, closedAt);
     return line.state === 'on-record' && !line.records.some(isBefore);
   });
 }

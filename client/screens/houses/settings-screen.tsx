@@ -1,3 +1,4 @@
+import { Link } from 'react-router';
 import { useWords } from '../../i18n/use-words.ts';
 import { LinkButton } from '../../parts/button.tsx';
 import { Notice } from '../../parts/notice.tsx';
@@ -23,6 +24,9 @@ export function SettingsScreen() {
           <HouseFactsList house={house} />
         </>
       )}
+      <Link className="alone" to={`/houses/${house.id}/cameras`}>
+        {t('clock.toCameras')}
+      </Link>
     </Page>
   );
 }

@@ -2,10 +2,12 @@ import type { DevicePosition } from '#domain/contract/place';
 import { lengthWords, pairWords } from '../place/length-words.ts';
 import { reasonWords } from '../../i18n/taken-back.ts';
 import type { FindingKind } from '#domain/contract/findings';
-import type { Statement } from '#domain/ledger/statements';
 import type { LedgerEntryView } from '#domain/contract/views';
 import { formatDay, formatInstant, formatList } from '../../i18n/format.ts';
+import type { Statement, StatementOf } from '#domain/ledger/statements';
+import { cameraName } from '../../i18n/camera-name.ts';
 import { kindLabel } from '../../i18n/kind-label.ts';
+import { withinSpan } from '../../i18n/span-words.ts';
 import type { Language } from '../../i18n/language.ts';
 import type { Words } from '../../i18n/words.ts';
 
@@ -62,6 +64,11 @@ function sentence(telling: Telling, statement: Statement): string | undefined {
       return t('ledger.say.photo.added', { file: payload.fileName });
     case 'photo.position-added':
       return devicePositionSentence(telling, payload);
+    case 'photo.dated':
+    case 'photo.dating-withdrawn':
+    case 'clock.marked':
+    case 'clock.withdrawn':
+      return timeSentence(telling, statement);
     case 'tag.placed':
       return t('ledger.say.tag.placed', { mark: payload.mark, stage: t(`common.stage.${payload.stage}`) });
     case 'tag.superseded':
@@ -140,6 +147,31 @@ function devicePositionSentence({ t, lang, zone }: Telling, position: DevicePosi
     error: lengthWords(t, lang, position.errorM),
     when: formatInstant(position.measuredAt, zone, lang),
   });
+}
+
+type TimeStatement = StatementOf<
+  'photo.dated' | 'photo.dating-withdrawn' | 'clock.marked' | 'clock.withdrawn'
+>;
+function timeSentence({ t, lang, zone }: Telling, { kind, payload }: TimeStatement): string {
+  switch (kind) {
+    case 'photo.dated': {
+      const when = formatInstant(payload.taken, zone, lang);
+      const span = withinSpan(t, payload.withinS);
+      return withReason(t, t('ledger.say.photo.dated', { when, span }), payload.reason);
+    }
+    case 'photo.dating-withdrawn':
+      return withReason(t, t('ledger.say.photo.dating-withdrawn'), payload.reason);
+    case 'clock.marked': {
+      const camera = cameraName(payload.camera) ?? t('clock.unknownCamera');
+      const shown = payload.shown.wallTime.slice(0, 19).replace('T', ' ');
+      const when = formatInstant(payload.trueTime, zone, lang);
+      return t('ledger.say.clock.marked', { camera, shown, when });
+    }
+    case 'clock.withdrawn': {
+      const camera = cameraName(payload.camera) ?? t('clock.unknownCamera');
+      return withReason(t, t('ledger.say.clock.withdrawn', { camera }), payload.reason);
+    }
+  }
 }
 
 function kindWords({ t, lang }: Telling, kind: string): string {

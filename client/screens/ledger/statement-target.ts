@@ -11,6 +11,9 @@ export function statementTarget(
   switch (kind) {
     case 'photo.added':
     case 'photo.position-added':
+    case 'photo.dated':
+    case 'photo.dating-withdrawn':
+    case 'clock.marked':
     case 'tag.placed':
     case 'tag.superseded':
     case 'tag.withdrawn':
@@ -18,6 +21,8 @@ export function statementTarget(
     case 'member.entered':
     case 'member.retired':
       return `${base}/members/${encodeURIComponent(payload.mark)}`;
+    case 'clock.withdrawn':
+      return `${base}/cameras`;
     case 'schedule.imported':
       return `${base}/members`;
     case 'covering.planned':

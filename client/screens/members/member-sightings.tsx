@@ -9,6 +9,7 @@ import { EmptyState } from '../../parts/empty-state.tsx';
 import { StageName } from '../../parts/stage-name.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { RivalsNote } from '../bench/rivals-note.tsx';
+import { briefFlag } from '../photos/capture-sentence.ts';
 import { rivalsOf } from '../bench/rivals.ts';
 
 type Sighting = MemberHistoryView['sightings'][number];
@@ -57,6 +58,7 @@ interface SightingCardProps {
 function SightingCard({ sighting: { tag, fileName, capture, crop }, rivals }: SightingCardProps) {
   const { t, lang } = useWords();
   const { id: house, zone } = useHouse();
+  const brief = briefFlag(capture);
   const when = (instant: string) => formatInstant(instant, zone, lang);
   const stage = t(`common.stage.${tag.stage}`);
   const alt = t('members.history.cropAlt', { mark: tag.mark, file: fileName, stage });
@@ -67,7 +69,10 @@ function SightingCard({ sighting: { tag, fileName, capture, crop }, rivals }: Si
       </Link>
       <StageName stage={tag.stage} />
       {capture.state === 'dated' ? (
-        <p>{t('members.history.taken', { when: when(capture.instant) })}</p>
+        <p>
+          {t('members.history.taken', { when: when(capture.instant) })}
+          {brief === null ? null : <span className="soft"> {t(`clock.brief.${brief}`)}</span>}
+        </p>
       ) : null}
       <WhyNoEvidence capture={capture} />
       <p className="soft">

@@ -1,17 +1,60 @@
 import type { Capture } from '#domain/contract/capture';
 import { formatInstant } from '../../i18n/format.ts';
 import type { Language } from '../../i18n/language.ts';
+import { signedSpan, withinSpan } from '../../i18n/span-words.ts';
 import type { Words } from '../../i18n/words.ts';
 
-/** When a photo was taken, in words, with how that is known, how sure it is and what is odd about it. */
+type Dated = Extract<Capture, { state: 'dated' }>;
+
+/** When a photo was taken, in words, with how that is known and how sure it is. */
 export function captureSentence(t: Words, lang: Language, zone: string, capture: Capture): string {
   if (capture.state === 'undated') return t('photos.capture.undated');
   const when = formatInstant(capture.instant, zone, lang);
   const taken = t(`photos.capture.${capture.source}`, { when, offset: offsetText(capture.offsetMinutes) });
   const within =
-    capture.uncertaintyS >= 1 ? [t('photos.capture.within', { span: span(t, capture.uncertaintyS) })] : [];
-  const odd = capture.flags.map((flag) => t(`photos.capture.flag.${flag}`));
-  return [taken, ...within, ...odd].join(lang === 'ja' ? '' : ' ');
+    capture.uncertaintyS >= 1
+      ? [t('photos.capture.within', { span: withinSpan(t, capture.uncertaintyS) })]
+      : [];
+  return [
+    taken,
+    ...within,
+    ...correctionSentences(t, lang, zone, capture),
+    ...byHandSentence(t, lang, zone, capture),
+  ]
+    .filter((part) => part !== '')
+    .join(lang === 'ja' ? '' : ' ');
+}
+
+/** What is odd about the time, a line each; what marks and people did is no oddity and stands in the sentence. */
+export function againstLines(t: Words, capture: Capture): string[] {
+  if (capture.state === 'undated') return [];
+  return capture.flags
+    .filter((flag) => flag !== 'clock-corrected' && flag !== 'dated-by-hand')
+    .map((flag) => t(`photos.capture.flag.${flag}`));
+}
+
+/** For lists: the flag that says that the time is not simply the camera's, if one does. */
+export function briefFlag(capture: Capture): 'clock-corrected' | 'dated-by-hand' | null {
+  if (capture.state === 'undated') return null;
+  return capture.byHand ? 'dated-by-hand' : capture.correction ? 'clock-corrected' : null;
+}
+
+function correctionSentences(t: Words, lang: Language, zone: string, { correction, flags }: Dated): string[] {
+  if (!correction) return [];
+  const { seconds, uncertaintyS, basis, marks, uncorrected } = correction;
+  const values = {
+    count: marks.length,
+    was: formatInstant(uncorrected, zone, lang),
+    span: signedSpan(t, seconds),
+  };
+  const isConfirmed = Math.abs(seconds) <= uncertaintyS && !flags.includes('clock-set-between-marks');
+  return [t(isConfirmed ? 'clock.confirmedBy' : 'clock.correctedBy', values), t(`clock.basis.${basis}`)];
+}
+
+function byHandSentence(t: Words, lang: Language, zone: string, { byHand }: Dated): string[] {
+  if (!byHand) return [];
+  const who = byHand.by?.name ?? t('common.nobody');
+  return [t('clock.byHand', { who, when: formatInstant(byHand.at, zone, lang), reason: byHand.reason })];
 }
 
 /** One line for each reading of the time that was not believed. */
@@ -30,10 +73,4 @@ export function offsetText(minutes: number): string {
   const size = Math.abs(minutes);
   const two = (n: number) => String(n).padStart(2, '0');
   return `${minutes < 0 ? '−' : '+'}${two(Math.floor(size / 60))}:${two(size % 60)}`;
-}
-
-function span(t: Words, seconds: number): string {
-  if (seconds < 120) return t('photos.capture.seconds', { count: Math.round(seconds) });
-  if (seconds < 7200) return t('photos.capture.minutes', { count: Math.round(seconds / 60) });
-  return t('photos.capture.hours', { count: Math.round(seconds / 3600) });
 }

@@ -3,8 +3,10 @@ import { useHref, useLinkClickHandler } from 'react-router';
 import type { PhotoView } from '#domain/contract/views';
 import { addressOf } from '../../api/address.ts';
 import { formatTime } from '../../i18n/format.ts';
+import { joinWords } from '../../i18n/join-words.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
+import { briefFlag } from './capture-sentence.ts';
 import type { Slot } from './wall-layout.ts';
 
 export interface PhotoTileProps {
@@ -36,7 +38,9 @@ export const PhotoTile = memo(function PhotoTile(props: PhotoTileProps) {
       </li>
     );
   const { capture, fileName: file, tags } = photo;
-  const when = capture.state === 'dated' ? formatTime(capture.instant, zone, lang) : t('photos.list.noTime');
+  const brief = briefFlag(capture);
+  const time = capture.state === 'dated' ? formatTime(capture.instant, zone, lang) : t('photos.list.noTime');
+  const when = brief === 'dated-by-hand' ? joinWords([time, t(`clock.brief.${brief}`)], lang) : time;
   const said = tags === 0 ? t('photos.list.untagged') : t('common.count.tags', { count: tags });
   return (
     <li className={photo.height > photo.width ? 'photos-tile photos-tile-upright' : 'photos-tile'} {...place}>

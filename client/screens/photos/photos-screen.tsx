@@ -23,7 +23,12 @@ export function PhotosScreen() {
       title={t('photos.title')}
       lead={counts.photos === 0 ? t('photos.lead') : null}
       actions={
-        counts.photos === 0 ? null : <LinkButton to={`/houses/${house}/plan`}>{t('place.toPlan')}</LinkButton>
+        counts.photos === 0 ? null : (
+          <>
+            <LinkButton to={`/houses/${house}/plan`}>{t('place.toPlan')}</LinkButton>
+            <LinkButton to={`/houses/${house}/cameras`}>{t('clock.toCameras')}</LinkButton>
+          </>
+        )
       }
     >
       <OthersNotice house={house} />

@@ -1,11 +1,11 @@
 import { Link } from 'react-router';
 import type { ClosingReportView } from '#domain/contract/views';
-import { formatInstant } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { KindName } from '../../parts/kind-name.tsx';
 import { StageName } from '../../parts/stage-name.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { eachPhotoOnce } from './each-photo-once.ts';
+import { knownTime } from './known-time.ts';
 import { missSentence } from './miss-sentence.ts';
 
 export type Line = ClosingReportView['days'][number]['coverings'][number]['lines'][number];
@@ -69,8 +69,8 @@ function Records({ line: { mark, records } }: { line: Line }) {
   const seen = eachPhotoOnce(records);
   return (
     <ul className="plain-list report-records">
-      {seen.slice(0, SHOWN).map(({ tag, photo, stage: at, instant }) => {
-        const when = instant === null ? t('report.noTime') : formatInstant(instant, zone, lang);
+      {seen.slice(0, SHOWN).map(({ tag, photo, stage: at, instant, datedBy }) => {
+        const when = knownTime(t, lang, zone, { instant, datedBy });
         const stage = t(`common.stage.${at}`);
         return (
           <li key={tag}>

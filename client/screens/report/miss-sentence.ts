@@ -1,7 +1,8 @@
 import type { ClosingReportView } from '#domain/contract/views';
-import { formatInstant, formatList } from '../../i18n/format.ts';
+import { formatList } from '../../i18n/format.ts';
 import type { Language } from '../../i18n/language.ts';
 import type { Words } from '../../i18n/words.ts';
+import { knownTime } from './known-time.ts';
 
 type Line = ClosingReportView['days'][number]['coverings'][number]['lines'][number];
 
@@ -24,5 +25,5 @@ function seenText(t: Words, lang: Language, zone: string, { nearestMiss }: Line)
   const stage = t(`common.stage.${tag.stage}`);
   // That it has no date is one of the reasons.
   if (tag.instant === null) return stage;
-  return t('report.record', { stage, when: formatInstant(tag.instant, zone, lang) });
+  return t('report.record', { stage, when: knownTime(t, lang, zone, tag) });
 }

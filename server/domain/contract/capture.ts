@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { CAPTURE_DOUBTS } from '../photo/capture-doubts.ts';
-import { Day, Instant } from './shapes.ts';
+import { ClockCorrectionShape } from './clock.ts';
+import { Day, Instant, PersonShape } from './shapes.ts';
 
 export const CAPTURE_SOURCES = [
   'own-offset',
@@ -8,6 +9,8 @@ export const CAPTURE_SOURCES = [
   'gps-offset',
   'house-zone',
   'gps-only',
+  // A named person said when.
+  'by-hand',
 ] as const;
 export type CaptureSource = (typeof CAPTURE_SOURCES)[number];
 
@@ -24,6 +27,11 @@ export const CAPTURE_FLAGS = [
   // A GPS time was written but without a usable date, so it could not help.
   'gps-unusable',
   'implausible-year',
+  // Clock marks of this camera moved or confirmed what its clock said.
+  'clock-corrected',
+  // Somebody set the clock between the two marks around this photo, nobody knows when.
+  'clock-set-between-marks',
+  'dated-by-hand',
   ...CAPTURE_DOUBTS,
 ] as const;
 export type CaptureFlag = (typeof CAPTURE_FLAGS)[number];
@@ -36,6 +44,7 @@ export const REJECTION_REASONS = [
   'house-zone-preferred',
   'other-reading-of-the-hour',
   'implausible-year',
+  'dated-by-hand',
 ] as const;
 export type RejectionReason = (typeof REJECTION_REASONS)[number];
 
@@ -59,6 +68,12 @@ export const CaptureShape = z.discriminatedUnion('state', [
     uncertaintyS: z.number().min(0),
     flags: z.array(z.enum(CAPTURE_FLAGS)),
     rejected: z.array(RejectedCandidate),
+    correction: ClockCorrectionShape.extend({
+      uncorrected: Instant.meta({ description: 'What the camera’s own clock said.' }),
+    })
+      .nullable()
+      .meta({ description: 'What clock marks of the camera did to the reading; null without any.' }),
+    byHand: z.object({ by: PersonShape.nullable(), at: Instant, reason: z.string() }).nullable(),
   }),
   z.object({ state: z.literal('undated'), rejected: z.array(RejectedCandidate) }),
 ]);

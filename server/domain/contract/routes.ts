@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { CLOCK_ROUTES } from './routes/clock.ts';
 import { COVERING_ROUTES } from './routes/coverings.ts';
 import { FINDING_ROUTES } from './routes/findings.ts';
 import { HOUSE_ROUTES } from './routes/houses.ts';
@@ -16,6 +17,7 @@ export const ROUTES = {
   ...HOUSE_ROUTES,
   ...MEMBER_ROUTES,
   ...PHOTO_ROUTES,
+  ...CLOCK_ROUTES,
   ...COVERING_ROUTES,
   ...FINDING_ROUTES,
   ...JOURNAL_ROUTES,

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { CAPTURE_DOUBTS } from '../photo/capture-doubts.ts';
 import { CaptureShape } from './capture.ts';
 import { PlaceShape } from './place.ts';
+import { DATED_BY } from './clock.ts';
 import { ProblemShape } from './problems.ts';
 import { DERIVATIVE_STATES } from './small-photo.ts';
 import {
@@ -122,6 +123,7 @@ export const MISS_REASONS = [
   'before-stage',
   'shows-the-covering',
   'after-closing',
+  'perhaps-after-closing',
   'undated',
   ...CAPTURE_DOUBTS,
   'contradicted',
@@ -133,6 +135,8 @@ export const EvidenceView = z.object({
   photo: Id,
   stage: StageShape,
   instant: Instant.nullable(),
+  uncertaintyS: z.number().min(0),
+  datedBy: z.enum(DATED_BY).nullable(),
 });
 
 export const ReportLineView = z.object({

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { FindingKey, FindingKindShape, FindingSubjects } from '../contract/findings.ts';
 import { DevicePosition } from '../contract/place.ts';
+import { CameraShape, ClockMarkFacts, DatingFacts, ShownShape } from '../contract/clock.ts';
 import {
   CoveringFacts,
   Day,
@@ -59,6 +60,12 @@ export const STATEMENTS = {
     2: PhotoFacts.extend({ photo: Id }),
   },
   'photo.position-added': { 1: DevicePosition.safeExtend({ photo: Id }) },
+  'photo.dated': { 1: DatingFacts.extend({ photo: Id }) },
+  'photo.dating-withdrawn': { 1: z.strictObject({ photo: Id, reason: line(1000) }) },
+  'clock.marked': {
+    1: ClockMarkFacts.extend({ mark: Id, photo: Id, camera: CameraShape, shown: ShownShape }),
+  },
+  'clock.withdrawn': { 1: z.strictObject({ mark: Id, camera: CameraShape, reason: line(1000) }) },
   'tag.placed': { 1: TagFacts.extend({ tag: Id, photo: Id }) },
   'tag.superseded': { 1: TagFacts.extend({ tag: Id, photo: Id, supersedes: Id, was: MarkShape }) },
   'tag.withdrawn': { 1: z.strictObject({ tag: Id, photo: Id, mark: MarkShape, reason: paragraph(1000) }) },

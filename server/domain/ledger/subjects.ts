@@ -1,8 +1,10 @@
+import type { Camera } from '../contract/clock.ts';
+import { cameraKey } from '../photo/camera-key.ts';
 import type { Statement } from './statements.ts';
 
 export const memberSubject = (mark: string): string => `member:${mark}`;
 
-/** What a statement is about, as `member:<mark>`, `photo:<id>`, `covering:<id>`, `day:<date>`. */
+/** What a statement is about, as `member:<mark>`, `photo:<id>`, `camera:<key>`, `covering:<id>`, `day:<date>`. */
 export function subjectsOf(statement: Statement): string[] {
   return [...new Set(listSubjects(statement))];
 }
@@ -20,7 +22,13 @@ function listSubjects(statement: Statement): string[] {
       return [memberSubject(payload.mark)];
     case 'photo.added':
     case 'photo.position-added':
+    case 'photo.dated':
+    case 'photo.dating-withdrawn':
       return [photo(payload.photo)];
+    case 'clock.marked':
+      return [photo(payload.photo), camera(payload.camera)];
+    case 'clock.withdrawn':
+      return [camera(payload.camera)];
     case 'tag.placed':
     case 'tag.withdrawn':
       return [photo(payload.photo), memberSubject(payload.mark)];
@@ -52,4 +60,5 @@ function findingSubjects(about: { photos: string[]; marks: string[]; covering: s
 }
 
 const photo = (id: string) => `photo:${id}`;
+const camera = (facts: Camera) => `camera:${cameraKey(facts) ?? ''}`;
 const covering = (id: string) => `covering:${id}`;

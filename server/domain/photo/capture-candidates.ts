@@ -24,21 +24,24 @@ export interface Candidates {
   readonly gpsOnly: Candidate | null;
 }
 
+/** `deltaMs` is what the camera's clock was wrong by; its zone is read off the clock as it stood. */
 export function candidatesOf(
   wall: number,
   own: number | null,
   gpsMs: number | null,
   zone: string,
+  deltaMs = 0,
 ): Candidates {
   const { hour, readings } = inZone(wall, zone);
-  const fit = gpsMs === null ? null : nearestRealOffset((wall - gpsMs) / 60_000);
-  const house = houseCandidates(hour, readings, gpsMs);
+  const truly = wall + deltaMs;
+  const fit = gpsMs === null ? null : nearestRealOffset((truly - gpsMs) / 60_000);
+  const house = houseCandidates(hour, readings, gpsMs, deltaMs);
   return {
     gpsMs,
-    own: own === null ? null : { ...atOffset(wall, own), source: 'own-offset' },
+    own: own === null ? null : { ...atOffset(truly, own), source: 'own-offset' },
     hour,
     house,
-    gpsOffset: gpsMs === null || !fit ? null : offsetCandidate(wall, gpsMs, fit),
+    gpsOffset: gpsMs === null || !fit ? null : offsetCandidate(truly, gpsMs, fit),
     gpsFit: fit,
     gpsRepeatsClock: gpsMs !== null && repeatsClock(wall, gpsMs, house[0]),
     gpsOnly: gpsMs === null ? null : gpsCandidate(gpsMs, zone),
@@ -61,6 +64,7 @@ function houseCandidates(
   hour: ZoneReading['hour'],
   readings: ZoneReading['readings'],
   gpsMs: number | null,
+  deltaMs: number,
 ): Candidates['house'] {
   const [first, second] = readings;
   const order: [Reading, ...Reading[]] = !second
@@ -70,7 +74,7 @@ function houseCandidates(
       : [first, second];
   const close = (r: Reading): boolean => gpsMs !== null && minutesApart(r.ms, gpsMs) <= MINUTES.confirm;
   const named = (r: Reading): Candidate => ({ ...r, source: close(r) ? 'house-zone-and-gps' : 'house-zone' });
-  const [a, b] = order;
+  const [a, b] = order.map((r) => ({ ...r, ms: r.ms + deltaMs })) as typeof order;
   if (!b) return [named(a)];
   return close(b) && !close(a) ? [named(b), named(a)] : [named(a), named(b)];
 }

@@ -8,6 +8,7 @@ import {
   type Candidate,
   type Candidates,
 } from './capture-candidates.ts';
+import type { ClockCorrection } from './clock-correction.ts';
 import { dayOf } from '../record/zoned-day.ts';
 import { atOffset, instantMs, instantText, inZone, wallMs, zoneOffset } from './wall-time.ts';
 
@@ -22,17 +23,25 @@ const PLAUSIBLE_YEARS = { from: 1990, to: 2079 } as const;
 const UNCERTAINTY_S = { 'own-offset': 60, 'house-zone': 300, 'gps-only': 900 } as const;
 const OLDEST_FIX_MINUTES = 7 * 24 * 60;
 
+type Dated = Extract<Capture, { state: 'dated' }>;
 type Rejected = readonly [Candidate, RejectionReason];
 
 /**
  * When a picture was taken, by design §3.1 rules 1 to 5, with what was not believed and why.
  * `zone` is the IANA zone of the house; RangeError where the engine does not know it.
- * `instant` + `offsetMinutes` is the wall time that the camera showed, whenever it showed one.
+ * `instant` + `offsetMinutes` is the wall time that the camera showed, whenever it showed one; with a
+ * `correction` of its clock that is `correction.uncorrected` + `offsetMinutes`. A corrected reading is
+ * the instant: satellite time then confirms it or speaks against it, and replaces it no more.
  */
-export function decideCapture(readings: Readings, zone: string): Capture {
+export function decideCapture(
+  readings: Readings,
+  zone: string,
+  correction: ClockCorrection | null = null,
+): Capture {
   const wall = readings.wallTime === null ? null : wallMs(readings.wallTime);
   const gps = readings.gpsTime === null ? null : instantMs(readings.gpsTime);
-  const believedWall = wall !== null && isPlausible(wall) ? wall : null;
+  // A clock that fell back to its epoch is believed where marks bring it home.
+  const believedWall = wall !== null && isPlausible(wall + (correction?.deltaMs ?? 0)) ? wall : null;
   const believedGps = gps !== null && isPlausible(gps) ? gps : null;
   const unbelieved: Rejected[] = [];
   if (wall !== null && believedWall === null) {
@@ -41,14 +50,34 @@ export function decideCapture(readings: Readings, zone: string): Capture {
   if (gps !== null && believedGps === null) unbelieved.push([gpsCandidate(gps, zone), 'implausible-year']);
 
   if (believedWall === null) return withoutWall(believedGps, unbelieved, zone);
-  const found = candidatesOf(believedWall, readings.offsetMinutes, believedGps, zone);
-  const chosen = choose(found);
+  const found = candidatesOf(believedWall, readings.offsetMinutes, believedGps, zone, correction?.deltaMs);
+  const chosen = correction ? (found.own ?? found.house[0]) : choose(found);
   const rejected = [...losers(found, chosen), ...unbelieved];
   const flags = flagsOf(found, chosen, zone);
   if (unbelieved.length > 0) flags.push('implausible-year');
   if (chosen.source === 'house-zone' && gps === null && hasUnusableGpsTime(readings))
     flags.push('gps-unusable');
-  return dated(chosen, zone, uncertainty(found, chosen, rejected), flags, rejected);
+  if (!correction) return dated(chosen, zone, uncertainty(found, chosen, rejected), flags, rejected);
+  const otherHours = rejected.filter(([, why]) => why === 'other-reading-of-the-hour');
+  return corrected(dated(chosen, zone, rivalS(chosen, otherHours), flags, rejected), correction);
+}
+
+/** Marks say how sure the time is; only the other reading of an hour that came twice may be further off. */
+function corrected(capture: Dated, correction: ClockCorrection): Capture {
+  const { deltaMs, uncertaintyS, basis, marks, isSetBetween } = correction;
+  const uncorrected = instantText(Date.parse(capture.instant) - deltaMs);
+  if (uncorrected === null)
+    throw new RangeError(`No four-digit year: ${capture.instant} less ${deltaMs} ms.`);
+  return {
+    ...capture,
+    uncertaintyS: Math.max(uncertaintyS, capture.uncertaintyS),
+    flags: [
+      ...capture.flags,
+      'clock-corrected',
+      ...(isSetBetween ? (['clock-set-between-marks'] as const) : []),
+    ],
+    correction: { seconds: deltaMs / 1000, uncertaintyS, basis, marks: [...marks], uncorrected },
+  };
 }
 
 /** Rules 1 to 3. */
@@ -117,13 +146,19 @@ function gpsFlagOf({ gpsMs, gpsFit, gpsRepeatsClock }: Candidates, chosen: Candi
 
 /** Seconds. A confirming GPS time bounds the clock's error; a rival that could be true widens it to reach that rival. */
 function uncertainty(found: Candidates, chosen: Candidate, rejected: readonly Rejected[]): number {
+  const gap = found.gpsMs === null ? Infinity : Math.abs(found.gpsMs - chosen.ms) / 1000;
+  if (chosen.source === 'house-zone') return Math.max(UNCERTAINTY_S['house-zone'], rivalS(chosen, rejected));
+  if (gap <= MINUTES.infer * 60 && chosen.source !== 'own-offset') return Math.max(1, Math.ceil(gap));
+  return gap <= MINUTES.confirm * 60 ? Math.max(1, Math.ceil(gap)) : UNCERTAINTY_S['own-offset'];
+}
+
+/** Seconds to the furthest reading that could be true as well; 0 without one. */
+function rivalS(chosen: Candidate, rejected: readonly Rejected[]): number {
+  if (chosen.source !== 'house-zone') return 0;
   const rivals = rejected
     .filter(([c, why]) => isRival(c, why))
     .map(([c]) => Math.abs(c.ms - chosen.ms) / 1000);
-  const gap = found.gpsMs === null ? Infinity : Math.abs(found.gpsMs - chosen.ms) / 1000;
-  if (chosen.source === 'house-zone') return Math.ceil(Math.max(UNCERTAINTY_S['house-zone'], ...rivals));
-  if (gap <= MINUTES.infer * 60 && chosen.source !== 'own-offset') return Math.max(1, Math.ceil(gap));
-  return gap <= MINUTES.confirm * 60 ? Math.max(1, Math.ceil(gap)) : UNCERTAINTY_S['own-offset'];
+  return Math.ceil(Math.max(0, ...rivals));
 }
 
 function isRival({ source }: Candidate, why: RejectionReason): boolean {
@@ -153,7 +188,7 @@ function dated(
   uncertaintyS: number,
   flags: CaptureFlag[],
   rejected: readonly Rejected[],
-): Capture {
+): Dated {
   const { ms, offsetMinutes, source } = chosen;
   const instant = instantText(ms);
   if (instant === null) throw new RangeError(`No four-digit year: ${ms}.`);
@@ -167,6 +202,8 @@ function dated(
     uncertaintyS,
     flags,
     rejected: rejected.flatMap(written),
+    correction: null,
+    byHand: null,
   };
 }
 

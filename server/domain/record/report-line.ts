@@ -62,5 +62,6 @@ function byWorth({ tag: a }: Judged, { tag: b }: Judged): number {
 }
 
 function evidence(tag: StandingTag): Evidence {
-  return { tag: tag.id, photo: tag.photo, stage: tag.stage, instant: tag.instant };
+  const { id, photo, stage, instant, uncertaintyS, datedBy } = tag;
+  return { tag: id, photo, stage, instant, uncertaintyS, datedBy };
 }

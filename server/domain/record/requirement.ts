@@ -1,4 +1,5 @@
 import type { CoveringKind } from '../contract/shapes.ts';
+import type { DatedBy } from '../contract/clock.ts';
 import type { MissReason } from '../contract/views.ts';
 import { stageRank, type Stage } from '../frame/stage.ts';
 import type { CaptureDoubt } from '../photo/capture-doubts.ts';
@@ -11,6 +12,10 @@ export interface StandingTag {
   readonly stage: Stage;
   /** null where the photo is undated. */
   readonly instant: string | null;
+  /** Seconds by which the instant may be wrong; 0 where there is none. */
+  readonly uncertaintyS: number;
+  /** By what the instant is known; null where there is none. */
+  readonly datedBy: DatedBy | null;
   /** What contradicts the instant, if anything does. */
   readonly doubt: CaptureDoubt | null;
   /** Whether an unanswered finding says that it cannot be true as it stands. */
@@ -35,8 +40,19 @@ export function reasonsAgainst(tag: StandingTag, requirement: Requirement): Miss
   if (stageRank(tag.stage) < stageRank(least)) reasons.push('before-stage');
   if (covering === 'plaster' && tag.stage === 'plastered') reasons.push('shows-the-covering');
   if (tag.instant === null) reasons.push('undated');
-  else if (closedAt !== null && tag.instant >= closedAt) reasons.push('after-closing');
+  else if (closedAt !== null) reasons.push(...afterClosing(tag.instant, tag.uncertaintyS, closedAt));
   if (tag.doubt !== null) reasons.push(tag.doubt);
   if (tag.contradicted) reasons.push('contradicted');
   return reasons;
+}
+
+/** A photo taken before closing by less than its time may be wrong by proves nothing. */
+function afterClosing(instant: string, uncertaintyS: number, closedAt: string): MissReason[] {
+  if (instant >= closedAt) return ['after-closing'];
+  return isCertainlyBefore(instant, uncertaintyS, closedAt) ? [] : ['perhaps-after-closing'];
+}
+
+/** Whether an instant lies before a closing even if it is as wrong as it may be. */
+export function isCertainlyBefore(instant: string, uncertaintyS: number, closedAt: string): boolean {
+  return instant < closedAt && Date.parse(closedAt) - Date.parse(instant) >= uncertaintyS * 1000;
 }

@@ -29,7 +29,7 @@ export async function readPhotoEvidence(tx: Tx, house: string, only: Only): Prom
   let photos = tx
     .selectFrom('photo')
     .where('houseId', '=', house)
-    .select(['id', 'capture', 'readings'])
+    .select(['id', 'capture', 'readings', 'place'])
     .orderBy('id');
   let tags = standingTags(tx, house);
   if (only !== null) {
@@ -37,11 +37,11 @@ export async function readPhotoEvidence(tx: Tx, house: string, only: Only): Prom
     tags = tags.where('tag.photoId', 'in', only);
   }
   const tagsOf = groupBy(await tags.execute(), ({ photo }) => photo);
-  return (await photos.execute()).map(({ id, capture, readings }) => ({
+  return (await photos.execute()).map(({ id, capture, readings, place }) => ({
     photo: id,
     capture,
     readersDiffer: readings.rivals.map(({ field }) => field),
-    site: null,
+    site: place.site && place.position && { ...place.site, errorM: place.position.errorM },
     tags: (tagsOf.get(id) ?? []).map((tag) => ({ ...tag, unreadable: null })),
   }));
 }
@@ -71,16 +71,14 @@ export async function readMemberEvidence(tx: Tx, house: string, only: Only): Pro
   });
 }
 
-const POSITION = sql<MemberSighting['position'] | null>`photo.readings -> 'position'`;
-/** What a position is off by where the file does not say. Source: design 3.2. */
-const UNSTATED_ERROR_M = 10;
+const POSITION = sql<MemberSighting['position']>`photo.place -> 'position'`;
 
 function toSighting(
   row: SeenTag & {
     capturedAt: Date | null;
     capture: Capture;
     doubt: string | null;
-    position: { lat: number; lon: number; errorM: number | null } | null;
+    position: MemberSighting['position'];
   },
 ): MemberSighting {
   const { tag, photo, mark, stage, capturedAt, capture, doubt, position } = row;
@@ -88,7 +86,7 @@ function toSighting(
     ...{ tag, photo, mark, stage },
     takenMs: doubt === null && capturedAt ? capturedAt.getTime() : null,
     uncertaintyMs: capture.state === 'dated' ? capture.uncertaintyS * 1000 : 0,
-    position: position && { ...position, errorM: position.errorM ?? UNSTATED_ERROR_M },
+    position,
   };
 }
 

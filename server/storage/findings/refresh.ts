@@ -1,5 +1,5 @@
-import geographic from 'geographiclib-geodesic';
 import { sql } from 'kysely';
+import { measureLine } from '#domain/place/geodesic';
 import { canonicalJson } from '#domain/ledger/canonical-json';
 import type { Finding } from '#domain/record/findings/finding';
 import { findingsOfCovering } from '#domain/record/findings/of-covering';
@@ -11,8 +11,7 @@ import type { Tx } from '../tx.ts';
 import { readCoveringEvidence, readMemberEvidence, readPhotoEvidence, type Only } from './material.ts';
 import { nothingTouched, type Touched } from './touched.ts';
 
-const metresBetween: Distance = (a, b) =>
-  geographic.Geodesic.WGS84.Inverse(a.lat, a.lon, b.lat, b.lon).s12 ?? NaN;
+const metresBetween: Distance = (a, b) => measureLine(a, b).distanceM;
 
 type Room = 'photo' | 'member' | 'covering';
 
@@ -22,8 +21,10 @@ type Room = 'photo' | 'member' | 'covering';
  */
 export async function refreshFindings(tx: Tx, house: string, touched: Touched): Promise<void> {
   const { all } = touched;
-  const photos = all ? null : [...touched.photos];
-  const marks = all ? null : [...new Set([...touched.marks, ...(await marksOn(tx, house, touched.photos))])];
+  const photos = all
+    ? null
+    : [...new Set([...touched.photos, ...(await photosOf(tx, house, touched.cameras))])];
+  const marks = photos && [...new Set([...touched.marks, ...(await marksOn(tx, house, photos))])];
   const changed = new Set(marks ?? []);
   await renew(tx, house, 'photo', photos, changed, async (only) =>
     (await readPhotoEvidence(tx, house, only)).flatMap((photo) =>
@@ -129,9 +130,20 @@ function thingsOf({ photos, tags }: Finding): string[] {
   return [...photos.map((photo) => `photo:${photo}`), ...new Set(tags.map(({ tag }) => `tag:${tag}`))];
 }
 
-async function marksOn(tx: Tx, house: string, photos: ReadonlySet<string>): Promise<string[]> {
+async function photosOf(tx: Tx, house: string, cameras: ReadonlySet<string>): Promise<string[]> {
+  if (cameras.size === 0) return [];
+  const rows = await tx
+    .selectFrom('photo')
+    .select('id')
+    .where('houseId', '=', house)
+    .where('camera', 'in', [...cameras])
+    .execute();
+  return rows.map(({ id }) => id);
+}
+
+async function marksOn(tx: Tx, house: string, photos: readonly string[]): Promise<string[]> {
   const marks = new Set<string>();
-  await inBatches([...photos], 1000, async (batch) => {
+  await inBatches(photos, 1000, async (batch) => {
     const rows = await tx
       .selectFrom('tag')
       .where('houseId', '=', house)

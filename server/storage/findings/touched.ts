@@ -1,8 +1,11 @@
+import { cameraKey } from '#domain/photo/camera-key';
 import type { Entry } from '#domain/ledger/statements';
 
 /** What of a house has changed, so that the findings that rest on it must be made again. */
 export interface Touched {
   readonly photos: Set<string>;
+  /** cameraKey of those whose clocks were put right: all their photos. */
+  readonly cameras: Set<string>;
   readonly marks: Set<string>;
   readonly coverings: Set<string>;
   /** Everything, as when the house's zone or site is another. */
@@ -10,13 +13,15 @@ export interface Touched {
 }
 
 export function nothingTouched(): Touched {
-  return { photos: new Set(), marks: new Set(), coverings: new Set(), all: false };
+  return { photos: new Set(), cameras: new Set(), marks: new Set(), coverings: new Set(), all: false };
 }
 
 /** Adds what an entry changes. Which findings rest on it is followed from there by `refreshFindings`. */
 export function touch(touched: Touched, { kind, payload }: Entry): void {
   switch (kind) {
     case 'photo.added':
+    case 'photo.dated':
+    case 'photo.dating-withdrawn':
       touched.photos.add(payload.photo);
       return;
     case 'tag.placed':
@@ -28,6 +33,12 @@ export function touch(touched: Touched, { kind, payload }: Entry): void {
       touched.photos.add(payload.photo);
       touched.marks.add(payload.mark).add(payload.was);
       return;
+    case 'clock.marked':
+    case 'clock.withdrawn': {
+      const camera = cameraKey(payload.camera);
+      if (camera !== null) touched.cameras.add(camera);
+      return;
+    }
     case 'schedule.imported':
       for (const { mark } of [...payload.added, ...payload.changed]) touched.marks.add(mark);
       for (const mark of payload.retired) touched.marks.add(mark);
@@ -54,9 +65,13 @@ export function touch(touched: Touched, { kind, payload }: Entry): void {
     case 'house.changed':
       touched.all = true;
       return;
+    // Where a device was decides nothing.
+    case 'photo.position-added':
     case 'role.granted':
     case 'role.withdrawn':
     case 'note.written':
       return;
+    default:
+      kind satisfies never;
   }
 }

@@ -17,7 +17,7 @@ export const projectHouse: Projector<
   'house.changed': async (tx, { house, payload }) => {
     const before = await readDating(tx, house);
     await tx.updateTable('house').set(columns(payload)).where('id', '=', house).execute();
-    if (decidesOtherwise(before, payload)) await datePhotosAgain(tx, house, payload);
+    if (decidesOtherwise(before, payload)) await datePhotosAgain(tx, house);
   },
 
   'role.granted': async (tx, { house, payload: { person, role } }) => {

@@ -1,6 +1,7 @@
 import type { Entry, StatementKind } from '#domain/ledger/statements';
 import { memberSubject, subjectsOf } from '#domain/ledger/subjects';
 import type { Tx } from '../tx.ts';
+import { projectClock } from './clock.ts';
 import { projectCovering } from './covering.ts';
 import { projectFinding } from './finding.ts';
 import { projectHouse } from './house.ts';
@@ -15,6 +16,7 @@ const PROJECTORS: Projector<StatementKind> = {
   ...projectHouse,
   ...projectMember,
   ...projectPhoto,
+  ...projectClock,
   ...projectTag,
   ...projectCovering,
   ...projectFinding,

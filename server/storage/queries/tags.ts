@@ -66,6 +66,7 @@ export async function readReportMaterial(
     .where('tag.state', '=', 'standing')
     .where('tag.mark', 'in', hidden)
     .select(['tag.id', 'tag.photoId', 'tag.mark', 'tag.stage', 'photo.capturedAt', 'photo.doubt'])
+    .select(['photo.uncertaintyS', 'photo.datedBy'])
     .execute();
   const coverings = await readCoverings(db, house, part);
   const contradicted = await readContradictedTags(db, house);
@@ -78,6 +79,8 @@ export async function readReportMaterial(
       mark: row.mark,
       stage: row.stage,
       instant: row.capturedAt && row.capturedAt.toISOString(),
+      uncertaintyS: row.uncertaintyS ?? 0,
+      datedBy: row.datedBy,
       doubt: row.doubt,
       contradicted: contradicted.has(row.id),
     })),

@@ -12,6 +12,8 @@ const dated: Extract<Capture, { state: 'dated' }> = {
   uncertaintyS: 1,
   flags: [],
   rejected: [],
+  correction: null,
+  byHand: null,
 };
 const ZONE = 'Asia/Tokyo';
 

@@ -18,12 +18,18 @@ export interface OracleLine {
   miss: { reasons: string[]; tag: string | null } | null;
 }
 
+/** The latest moment at which the photo may have been taken. */
+function latest(tag: Tag): number {
+  return new Date(tag.instant ?? '').getTime() + tag.uncertaintyS * 1000;
+}
+
 function counts(tag: Tag, covering: Covering, least: string): boolean {
   const dated = tag.instant !== null;
   const before =
     dated &&
     (covering.closedAt === null ||
-      new Date(tag.instant ?? '').getTime() < new Date(covering.closedAt).getTime());
+      latest(tag) < new Date(covering.closedAt).getTime() ||
+      (latest(tag) === new Date(covering.closedAt).getTime() && tag.uncertaintyS > 0));
   const farEnough = ORDER_OF_WORK.indexOf(tag.stage) >= ORDER_OF_WORK.indexOf(least);
   const showsMember = !(covering.kind === 'plaster' && tag.stage === 'plastered');
   return dated && before && farEnough && showsMember && !tag.doubt && !tag.contradicted;
@@ -33,8 +39,11 @@ function reasons(tag: Tag, covering: Covering, least: string): string[] {
   const said: string[] = [];
   if (ORDER_OF_WORK.indexOf(tag.stage) < ORDER_OF_WORK.indexOf(least)) said.push('before-stage');
   if (covering.kind === 'plaster' && tag.stage === 'plastered') said.push('shows-the-covering');
-  if (tag.instant !== null && covering.closedAt !== null)
-    if (new Date(tag.instant).getTime() >= new Date(covering.closedAt).getTime()) said.push('after-closing');
+  if (tag.instant !== null && covering.closedAt !== null) {
+    const closed = new Date(covering.closedAt).getTime();
+    if (new Date(tag.instant).getTime() >= closed) said.push('after-closing');
+    else if (latest(tag) > closed) said.push('perhaps-after-closing');
+  }
   if (tag.instant === null) said.push('undated');
   if (tag.doubt) said.push(tag.doubt);
   if (tag.contradicted) said.push('contradicted');

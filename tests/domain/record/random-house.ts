@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { CAPTURE_DOUBTS } from '#domain/photo/capture-doubts';
+import { DATED_BY } from '#domain/contract/clock';
 import { COVERING_KINDS } from '#domain/contract/shapes';
 import { STAGES } from '#domain/frame/stage';
 import type { ClosingReportInput, ReportCovering } from '#domain/record/closing-report';
@@ -45,15 +46,20 @@ const tags = fc
       dated: fc.constantFrom(null, ...INSTANTS),
       doubt: fc.constantFrom(null, null, ...CAPTURE_DOUBTS),
       contradicted: fc.constantFrom(false, false, true),
+      // The instants lie whole days apart: just that, a hair more, and a day and a half.
+      uncertaintyS: fc.constantFrom(0, 1, 60, 86_400, 86_401, 129_600, 172_800),
+      datedBy: fc.constantFrom(...DATED_BY),
     }),
     { maxLength: 14 },
   )
   .map((list) =>
-    list.map(({ dated, doubt, ...tag }, i) => ({
+    list.map(({ dated, doubt, uncertaintyS, datedBy, ...tag }, i) => ({
       ...tag,
       id: `t${String((i * 7) % 15)}`,
       photo: `p${String(i)}`,
       instant: dated,
+      uncertaintyS: dated === null ? 0 : uncertaintyS,
+      datedBy: dated === null ? null : datedBy,
       // What has no date cannot have a doubtful one.
       doubt: dated === null ? null : doubt,
     })),

@@ -1,0 +1,28 @@
+import type { Words } from './words.ts';
+
+const UNITS = [
+  ['days', 86_400],
+  ['hours', 3600],
+  ['minutes', 60],
+  ['seconds', 1],
+] as const;
+
+/** A signed time in its two largest units or more, as −37 min 12 s; to the second. */
+export function signedSpan(t: Words, seconds: number): string {
+  let rest = Math.round(Math.abs(seconds));
+  const sign = rest === 0 ? '±' : seconds < 0 ? '−' : '+';
+  const parts: string[] = [];
+  for (const [unit, size] of UNITS) {
+    const n = Math.floor(rest / size);
+    rest -= n * size;
+    if (n > 0) parts.push(t(`clock.span.${unit}`, { n }));
+  }
+  return `${sign}${parts.join(' ') || t('clock.span.seconds', { n: 0 })}`;
+}
+
+/** By how much a time may be wrong: ± 60 s, ± 15 min, ± 12 h. */
+export function withinSpan(t: Words, seconds: number): string {
+  if (seconds < 120) return t('photos.capture.seconds', { count: Math.round(seconds) });
+  if (seconds < 7200) return t('photos.capture.minutes', { count: Math.round(seconds / 60) });
+  return t('photos.capture.hours', { count: Math.round(seconds / 3600) });
+}
