@@ -26,6 +26,8 @@ export function houseWith(tags: number): ClosingReportInput {
       stage: STAGES[i % 4] as Stage,
       doubt: null,
       contradicted: false,
+      uncertaintyS: 60,
+      datedBy: i % 13 === 0 ? null : ('file' as const),
       instant: i % 13 === 0 ? null : new Date(Date.UTC(2026, 3, 1, 0, i % 40_000)).toISOString(),
     })),
     asOf: '2026-05-01T00:00:00.000Z',

@@ -6,6 +6,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { MarkShape } from '#domain/contract/shapes';
 import { STAGES, type Stage } from '#domain/frame/stage';
 import { Failure } from '../../server/services/failure.ts';
+import { markClock, withdrawClockMark } from '../../server/services/clock.ts';
 import {
   changeCovering,
   closeCovering,
@@ -13,6 +14,7 @@ import {
   reopenCovering,
 } from '../../server/services/coverings.ts';
 import { addDevicePosition } from '../../server/services/device-position.ts';
+import { datePhoto, withdrawDate } from '../../server/services/date-photo.ts';
 import { writeNote } from '../../server/services/days.ts';
 import { changeHouse, createHouse } from '../../server/services/houses.ts';
 import { acceptFindings, reopenFinding } from '../../server/services/findings.ts';
@@ -50,7 +52,11 @@ interface Act {
     | 'unaccept'
     | 'first-day'
     | 'site'
-    | 'device';
+    | 'device'
+    | 'clock'
+    | 'clock-withdraw'
+    | 'date'
+    | 'date-withdraw';
   readonly n: number;
   readonly m: number;
   readonly second: boolean;
@@ -76,6 +82,10 @@ const anyAct: fc.Arbitrary<Act> = fc.record({
       'first-day',
       'site',
       'device',
+      'clock',
+      'clock-withdraw',
+      'date',
+      'date-withdraw',
     ] as const),
   ),
   n: fc.nat(4),
@@ -98,11 +108,12 @@ const stage = (n: number): Stage => STAGES[n % 5] as Stage;
 /** Plays acts through the real services; what they refuse is part of the history too. */
 async function play(record: TestRecord, house: string, acts: readonly Act[]): Promise<number> {
   const tags: string[] = [];
+  const clockMarks: string[] = [];
   const coverings = [0, 1, 2, 3, 4].map(() => randomUUID());
   let refused = 0;
   for (const act of acts) {
     try {
-      await perform(record, house, act, tags, coverings);
+      await perform(record, house, act, { tags, coverings, clockMarks });
     } catch (error) {
       if (!(error instanceof Failure)) throw error;
       refused++;
@@ -115,8 +126,7 @@ async function perform(
   { context }: TestRecord,
   house: string,
   { what, n, m, second }: Act,
-  tags: string[],
-  coverings: string[],
+  { tags, coverings, clockMarks }: { tags: string[]; coverings: string[]; clockMarks: string[] },
 ): Promise<void> {
   const who = second ? AKI : HARU;
   const covering = { house, covering: coverings[n] as string };
@@ -155,6 +165,7 @@ async function perform(
         wallTime: second ? `2026-04-0${m + 1}T09:30:00` : null,
         position: second ? { ...SITES[n % 3]!, errorM: m === 0 ? null : 30 * m, altitudeM: null } : null,
         heading: { degrees: 80 * n, reference: m % 2 ? 'magnetic' : 'unstated' },
+        model: m === 4 ? null : `Box ${m % 2}`,
       });
       return;
     case 'tag': {
@@ -209,7 +220,32 @@ async function perform(
       const measuredAt = `2026-04-0${m + 1}T01:00:00.000Z`;
       const photo = await addPhoto(context, house, n);
       await addDevicePosition(context, who, { house, photo }, { ...SITES[m % 3]!, errorM: n, measuredAt });
+      return;
     }
+    case 'clock': {
+      const taken = { wallTime: `2026-03-1${n}T09:30:00`, model: `Box ${m % 2}` };
+      const place = { house, photo: await addPhoto(context, house, 10 + n * 2 + (m % 2), taken), mark: tag };
+      const trueTime = `2026-03-1${n}T0${m}:00:07.000Z`;
+      await markClock(context, who, place, { trueTime, withinS: 5 + m, note: second ? 'phone' : '' });
+      clockMarks.push(tag);
+      return;
+    }
+    case 'clock-withdraw': {
+      const clockMark = clockMarks[(n * 5 + m) % Math.max(1, clockMarks.length)] ?? randomUUID();
+      await withdrawClockMark(context, who, { house, mark: clockMark }, 'the clock on the wall was wrong');
+      return;
+    }
+    case 'date': {
+      const date = {
+        taken: `2026-03-2${m}T03:00:00.000Z`,
+        withinS: second ? 60 : 43_200,
+        reason: `Diary ${m}`,
+      };
+      await datePhoto(context, who, { house, photo: await addPhoto(context, house, n) }, date);
+      return;
+    }
+    case 'date-withdraw':
+      await withdrawDate(context, who, { house, photo: await addPhoto(context, house, n) }, 'wrong day');
   }
 }
 

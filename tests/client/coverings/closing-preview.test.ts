@@ -14,7 +14,14 @@ const line = (mark: string, state: CoveringLine['state'], ...instants: (string |
   place: '',
   least: 'pegged',
   state,
-  records: instants.map((instant, i) => ({ tag: `t${i}`, photo: `p${i}`, stage: 'pegged', instant })),
+  records: instants.map((instant, i) => ({
+    tag: `t${i}`,
+    photo: `p${i}`,
+    stage: 'pegged',
+    instant,
+    uncertaintyS: 0,
+    datedBy: instant === null ? null : 'file',
+  })),
   nearestMiss: null,
 });
 

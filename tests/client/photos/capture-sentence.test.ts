@@ -1,6 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { CAPTURE_FLAGS, CAPTURE_SOURCES, REJECTION_REASONS, type Capture } from '#domain/contract/capture';
-import { captureSentence, rejectedLines } from '../../../client/screens/photos/capture-sentence.ts';
+import {
+  againstLines,
+  captureSentence,
+  rejectedLines,
+} from '../../../client/screens/photos/capture-sentence.ts';
 import { LANGUAGES, wordsOf } from '../words.ts';
 
 const dated: Extract<Capture, { state: 'dated' }> = {
@@ -25,12 +29,36 @@ describe.each(LANGUAGES)('when a photo was taken, in %s', async (lang) => {
     expect(sentence).not.toMatch(/photos\.|[{}]/);
   });
   test('says what is odd', () => {
-    const plain = captureSentence(t, lang, ZONE, dated);
+    const said = ['clock-corrected', 'dated-by-hand'];
     for (const flag of CAPTURE_FLAGS) {
-      const sentence = captureSentence(t, lang, ZONE, { ...dated, flags: [flag] });
-      expect(sentence.length).toBeGreaterThan(plain.length + 5);
-      expect(sentence).not.toMatch(/photos\./);
+      const lines = againstLines(t, { ...dated, flags: [flag] });
+      expect(lines.length, flag).toBe(said.includes(flag) ? 0 : 1);
+      for (const line of lines) expect(line).toMatch(/^(?!.*photos\.).{6,}/);
     }
+  });
+  test('says what clock marks moved, and what they confirm', () => {
+    const uncorrected = '2026-04-03T05:57:12.000Z';
+    const moved = (seconds: number) =>
+      captureSentence(t, lang, ZONE, {
+        ...dated,
+        correction: { seconds, uncertaintyS: 60, basis: 'between-marks', marks: ['a', 'b'], uncorrected },
+      });
+    expect(moved(-2232)).toContain(
+      lang === 'en' ? 'corrected by −37 min 12 s, by 2 clock marks' : '−37分12秒',
+    );
+    expect(moved(-2232)).toContain('14:57');
+    expect(moved(-59)).not.toMatch(/14:57|[{}]/);
+    expect(moved(-59)).toMatch(/confirm|確かめ/);
+  });
+  test('names who dated a photo by hand, and why', () => {
+    const byHand = { by: { id: 'p', name: 'Sato' }, at: '2026-05-01T00:00:00.000Z', reason: 'site diary' };
+    const sentence = captureSentence(t, lang, ZONE, {
+      ...dated,
+      source: 'by-hand',
+      uncertaintyS: 43_200,
+      byHand,
+    });
+    for (const word of ['Sato', 'site diary', '2026', '12']) expect(sentence).toContain(word);
   });
   test('lists what was not believed, with the reason', () => {
     const rejected = REJECTION_REASONS.map((why) => ({

@@ -23,7 +23,14 @@ const line = (mark: string, more: Partial<Line> = {}): Line => ({
   nearestMiss: { reasons: ['no-photo'], tag: null },
   ...more,
 });
-const seen = { tag: 't', photo: 'p', stage: 'raised', instant: '2026-04-03T05:20:00.000Z' } as const;
+const seen = {
+  tag: 't',
+  photo: 'p',
+  stage: 'raised',
+  instant: '2026-04-03T05:20:00.000Z',
+  uncertaintyS: 60,
+  datedBy: 'file',
+} as const;
 const early: Line = line('い三', { nearestMiss: { reasons: ['before-stage'], tag: seen } });
 
 describe('the nearest miss in words', () => {
@@ -132,6 +139,8 @@ test('a photo with two tags of one stage is said once, of two stages twice', () 
     photo,
     stage,
     instant: null,
+    uncertaintyS: 0,
+    datedBy: null,
   });
   const all = [record('a', 'p', 'pegged'), record('b', 'p', 'pegged'), record('c', 'q', 'pegged')];
   expect(eachPhotoOnce([...all, record('d', 'p', 'raised')]).map(({ tag }) => tag)).toEqual(['a', 'c', 'd']);

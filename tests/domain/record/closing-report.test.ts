@@ -23,12 +23,16 @@ const tag = (
   mark,
   stage,
   instant,
+  uncertaintyS: 0,
+  datedBy: instant === null ? null : ('file' as const),
 });
 const seen = (n: number, stage: Stage, instant: string | null) => ({
   tag: uuid(n),
   photo: uuid(100 + n),
   stage,
   instant,
+  uncertaintyS: 0,
+  datedBy: instant === null ? null : 'file',
 });
 
 const NORTH: ReportCovering = {
@@ -81,6 +85,20 @@ describe('one hidden rail, pegging asked for before plaster', () => {
       miss: { reasons: ['before-stage'], tag: seen(1, 'raised', at(5)) },
     }));
 
+  it.each([
+    [0, 'on-record', null],
+    [60, 'on-record', null],
+    [61, 'lost', 'perhaps-after-closing'],
+    [43_200, 'lost', 'perhaps-after-closing'],
+  ] as const)('a minute before closing and uncertain by %i s is %s', (uncertaintyS, state, reason) => {
+    const before = tag(1, 'い三', 'pegged', '2026-04-08T02:59:00.000Z');
+    const found = only([{ ...before, uncertaintyS }], closed('2026-04-08T03:00:00.000Z', ['い三']));
+    expect([found.state, found.miss?.reasons[0] ?? null]).toEqual([state, reason]);
+  });
+  it('an open covering asks nothing of how sure a time is', () => {
+    const unsure = { ...tag(1, 'い三', 'pegged', at(8)), uncertaintyS: 86_400 };
+    expect(only([unsure]).state).toBe('on-record');
+  });
   it.each(['before-first-day', 'after-upload'] as const)(
     'was photographed, with a date that cannot be: %s',
     (doubt) =>

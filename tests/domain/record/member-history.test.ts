@@ -138,6 +138,8 @@ describe('defaultLeast', () => {
           instant: at(1),
           doubt: null,
           contradicted: false,
+          uncertaintyS: 60,
+          datedBy: 'file' as const,
         };
         expect(reasonsAgainst(tag, { covering, least, closedAt: at(2) })).toEqual([]);
       }
