@@ -1,3 +1,4 @@
+import type { Language } from './language.ts';
 import type { Words } from './words.ts';
 
 const UNITS = [
@@ -8,7 +9,7 @@ const UNITS = [
 ] as const;
 
 /** A signed time in its two largest units or more, as −37 min 12 s; to the second. */
-export function signedSpan(t: Words, seconds: number): string {
+export function signedSpan(t: Words, lang: Language, seconds: number): string {
   let rest = Math.round(Math.abs(seconds));
   const sign = rest === 0 ? '±' : seconds < 0 ? '−' : '+';
   const parts: string[] = [];
@@ -17,7 +18,7 @@ export function signedSpan(t: Words, seconds: number): string {
     rest -= n * size;
     if (n > 0) parts.push(t(`clock.span.${unit}`, { n }));
   }
-  return `${sign}${parts.join(' ') || t('clock.span.seconds', { n: 0 })}`;
+  return `${sign}${parts.join(lang === 'ja' ? '' : ' ') || t('clock.span.seconds', { n: 0 })}`;
 }
 
 /** By how much a time may be wrong: ± 60 s, ± 15 min, ± 12 h. */

@@ -118,7 +118,7 @@ describe('reportCsv', () => {
       'plaster coat',
       '2026-04-07',
       '2026-04-08 15:30:00',
-      ...Array<string>(11).fill(''),
+      ...Array<string>(12).fill(''),
     ]);
     expect(parse(reportCsv(house({ coverings: [] }), 'en', 'UTC'), { bom: true })).toHaveLength(1);
   });

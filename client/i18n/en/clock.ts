@@ -38,9 +38,7 @@ export const clock = {
   confirmedBy_one: '{{count}} clock mark confirms the camera’s clock.',
   confirmedBy_other: '{{count}} clock marks confirm the camera’s clock.',
   basis: {
-    'one-mark': '',
     'before-first-mark': 'It was taken before the first clock mark of this camera.',
-    'between-marks': '',
     'after-last-mark': 'It was taken after the last clock mark of this camera.',
   },
   byHand: 'Dated by {{who}} on {{when}}: {{reason}}',

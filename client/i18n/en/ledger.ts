@@ -43,7 +43,7 @@ export const ledger = {
       'dating-withdrawn': 'Withdrew the date of a photo that was said by hand.',
     },
     clock: {
-      marked: 'Made a clock mark for {{camera}}: the clock showed {{shown}}, the true time was {{when}}.',
+      marked: 'Made a clock mark for {{camera}}: the clock showed {{clock}}, the true time was {{when}}.',
       withdrawn: 'Withdrew a clock mark of {{camera}}.',
     },
     tag: {

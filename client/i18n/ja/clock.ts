@@ -38,9 +38,7 @@ export const clock = {
   correctedBy_other: 'カメラの時計は {{was}} でした。{{count}}件の照合により {{span}} 補正しました。',
   confirmedBy_other: '{{count}}件の照合で、カメラの時計が合っていることを確かめました。',
   basis: {
-    'one-mark': '',
     'before-first-mark': 'このカメラの最初の照合より前の写真です。',
-    'between-marks': '',
     'after-last-mark': 'このカメラの最後の照合より後の写真です。',
   },
   byHand: '{{who}}が {{when}} に日時を入力：{{reason}}',

@@ -45,7 +45,7 @@ export const ledger = {
       'dating-withdrawn': '人が入力した写真の撮影日時を取り消した。',
     },
     clock: {
-      marked: '{{camera}} の時計を照合した：カメラの時計は {{shown}}、正しい時刻は {{when}}。',
+      marked: '{{camera}} の時計を照合した：カメラの時計は {{clock}}、正しい時刻は {{when}}。',
       withdrawn: '{{camera}} の時計の照合を取り消した。',
     },
     tag: {

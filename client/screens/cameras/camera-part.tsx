@@ -31,9 +31,9 @@ export function CameraPart({ camera }: { camera: CameraView }) {
 }
 
 function ClockNow({ now }: Pick<CameraView, 'now'>) {
-  const { t } = useWords();
+  const { t, lang } = useWords();
   if (!now) return null;
   const within = withinSpan(t, now.uncertaintyS);
   if (Math.abs(now.seconds) <= now.uncertaintyS) return t('clock.nowRight', { within });
-  return t('clock.nowOff', { span: signedSpan(t, now.seconds), within });
+  return t('clock.nowOff', { span: signedSpan(t, lang, now.seconds), within });
 }

@@ -60,7 +60,7 @@ function MarkRow({ mark, wasSet, onWithdraw }: MarkRowProps) {
       </th>
       <td data-label={t('clock.column.true')}>{when}</td>
       <td data-label={t('clock.column.off')}>
-        {signedSpan(t, mark.seconds)}{' '}
+        {signedSpan(t, lang, mark.seconds)}{' '}
         <span className="soft">{t('clock.within', { span: withinSpan(t, mark.withinS) })}</span>
       </td>
       <td data-label={t('clock.column.by')}>

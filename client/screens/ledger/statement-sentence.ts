@@ -163,9 +163,9 @@ function timeSentence({ t, lang, zone }: Telling, { kind, payload }: TimeStateme
       return withReason(t, t('ledger.say.photo.dating-withdrawn'), payload.reason);
     case 'clock.marked': {
       const camera = cameraName(payload.camera) ?? t('clock.unknownCamera');
-      const shown = payload.shown.wallTime.slice(0, 19).replace('T', ' ');
+      const clock = payload.shown.wallTime.slice(0, 19).replace('T', ' ');
       const when = formatInstant(payload.trueTime, zone, lang);
-      return t('ledger.say.clock.marked', { camera, shown, when });
+      return t('ledger.say.clock.marked', { camera, clock, when });
     }
     case 'clock.withdrawn': {
       const camera = cameraName(payload.camera) ?? t('clock.unknownCamera');

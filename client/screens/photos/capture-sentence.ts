@@ -20,9 +20,7 @@ export function captureSentence(t: Words, lang: Language, zone: string, capture:
     ...within,
     ...correctionSentences(t, lang, zone, capture),
     ...byHandSentence(t, lang, zone, capture),
-  ]
-    .filter((part) => part !== '')
-    .join(lang === 'ja' ? '' : ' ');
+  ].join(lang === 'ja' ? '' : ' ');
 }
 
 /** What is odd about the time, a line each; what marks and people did is no oddity and stands in the sentence. */
@@ -45,10 +43,14 @@ function correctionSentences(t: Words, lang: Language, zone: string, { correctio
   const values = {
     count: marks.length,
     was: formatInstant(uncorrected, zone, lang),
-    span: signedSpan(t, seconds),
+    span: signedSpan(t, lang, seconds),
   };
   const isConfirmed = Math.abs(seconds) <= uncertaintyS && !flags.includes('clock-set-between-marks');
-  return [t(isConfirmed ? 'clock.confirmedBy' : 'clock.correctedBy', values), t(`clock.basis.${basis}`)];
+  return [t(isConfirmed ? 'clock.confirmedBy' : 'clock.correctedBy', values), ...beyondMarks(t, basis)];
+}
+
+function beyondMarks(t: Words, basis: NonNullable<Dated['correction']>['basis']): string[] {
+  return basis === 'before-first-mark' || basis === 'after-last-mark' ? [t(`clock.basis.${basis}`)] : [];
 }
 
 function byHandSentence(t: Words, lang: Language, zone: string, { byHand }: Dated): string[] {
