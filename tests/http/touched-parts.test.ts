@@ -28,15 +28,15 @@ describeOverBothDatabases('what a statement changes on the screens', (make) => {
       plannedDay: '2026-04-20',
       hides: [{ mark: 'い一', least: 'pegged' }],
     });
-    photos = [await addPhoto(1), await addPhoto(2)];
+    photos = [await addPhoto(1), await addPhoto(2, '2079-04-01T09:30:00')];
   });
   afterAll(async () => {
     await server.close();
     await place.remove();
   });
 
-  const addPhoto = async (seed: number): Promise<string> => {
-    const bytes = await makeJpeg(seed, takenAt('2026-04-01T09:30:00'));
+  const addPhoto = async (seed: number, wallTime = '2026-04-01T09:30:00'): Promise<string> => {
+    const bytes = await makeJpeg(seed, takenAt(wallTime));
     const { results } = await server.owner.upload<{ results: UploadOutcome[] }>(house.id, [
       { name: `${seed}.jpg`, bytes },
     ]);
@@ -81,6 +81,7 @@ describeOverBothDatabases('what a statement changes on the screens', (make) => {
     const made = async () =>
       (await server.owner.get<{ pictures: number }>(`/houses/${house.id}/changes`)).pictures;
     await expect.poll(made, { timeout: 20_000 }).toBe(2);
+    const future = photos[1] ?? '';
     let tag = '';
     const body = (stage: string) => ({ id: crypto.randomUUID(), mark: 'い一', stage, region: REGION });
     const acts: [kind: string, photo: string | null, act: () => Promise<unknown>][] = [
@@ -107,6 +108,17 @@ describeOverBothDatabases('what a statement changes on the screens', (make) => {
         () => server.owner.put(`/photos/${photos[0]}/device-position`, DEVICE),
       ],
       ['photo.added', null, () => addPhoto(3)],
+      [
+        'photo.dated',
+        future,
+        () =>
+          server.owner.put(`/photos/${future}/date`, {
+            taken: '2026-04-01T03:00:00.000Z',
+            withinS: 60,
+            reason: 'diary',
+          }),
+      ],
+      ['photo.dating-withdrawn', future, () => server.owner.delete(`/photos/${future}/date?reason=wrong`)],
     ];
     for (const [kind, photo, act] of acts) {
       const before = await readAll();

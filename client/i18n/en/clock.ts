@@ -10,8 +10,9 @@ export const clock = {
   noSerial: 'Its files hold no serial number: all cameras of this make and model count as this one.',
   serial: 'Serial number {{serial}}',
   unknownCamera: 'a camera',
-  days: 'Photos from {{first}} to {{last}}',
-  noDays: 'No photo of it has a date',
+  days: 'taken from {{first}} to {{last}}',
+  oneDay: 'taken on {{first}}',
+  noDays: 'none of them with a date',
   corrected_one: '{{count, number}} photo is dated with the help of clock marks.',
   corrected_other: '{{count, number}} photos are dated with the help of clock marks.',
   noMarks: 'No clock mark yet: its clock is believed as it is.',
@@ -45,7 +46,7 @@ export const clock = {
   brief: { 'clock-corrected': 'clock put right', 'dated-by-hand': 'dated by hand' },
   against: 'What speaks against it',
   mark: {
-    open: 'The clock in this picture …',
+    open: 'The clock in this picture',
     title: 'The clock in this picture',
     text: 'If this picture shows a clock that is right, say what it shows. The times of all photos of this camera follow.',
     noSerial:

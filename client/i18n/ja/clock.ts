@@ -13,7 +13,8 @@ export const clock = {
   noSerial: 'ファイルに製造番号がないので、同じ機種のカメラはすべてこの一台とみなします。',
   serial: '製造番号 {{serial}}',
   unknownCamera: 'カメラ',
-  days: '写真 {{first}}～{{last}}',
+  days: '撮影 {{first}}～{{last}}',
+  oneDay: '撮影 {{first}}',
   noDays: '日付のある写真がありません',
   corrected_other: '写真{{count, number}}枚の時刻を、時計の照合で決めています。',
   noMarks: '照合はまだありません。時計をそのまま信じています。',
@@ -45,7 +46,7 @@ export const clock = {
   brief: { 'clock-corrected': '時計を補正', 'dated-by-hand': '人が入力' },
   against: '疑わしい点',
   mark: {
-    open: 'この写真の時計…',
+    open: 'この写真の時計',
     title: 'この写真の時計',
     text: '正しい時計が写っているときは、その時刻を入力してください。このカメラの写真すべての時刻が直ります。',
     noSerial: 'このカメラのファイルには製造番号がないので、この建物にある同じ機種の写真すべてが直ります。',

@@ -13,7 +13,10 @@ export function CameraPart({ camera }: { camera: CameraView }) {
   const days =
     firstDay === null || lastDay === null
       ? t('clock.noDays')
-      : t('clock.days', { first: formatDay(firstDay, lang), last: formatDay(lastDay, lang) });
+      : t(firstDay === lastDay ? 'clock.oneDay' : 'clock.days', {
+          first: formatDay(firstDay, lang),
+          last: formatDay(lastDay, lang),
+        });
   return (
     <section className="section">
       <h2>{name}</h2>
