@@ -43,6 +43,8 @@ export const PATHS: Paths = {
   addDevicePosition: ['PUT', '/photos/{photo}/device-position'],
   readPhoto: ['GET', '/photos/{photo}'],
   photoOriginal: ['GET', '/photos/{photo}/original'],
+  photoWhole: ['GET', '/photos/{photo}/whole'],
+  photoCopy: ['GET', '/photos/{photo}/copy'],
   photoPreview: ['GET', '/photos/{photo}/preview'],
   photoThumb: ['GET', '/photos/{photo}/thumb'],
   photoCrop: ['GET', '/photos/{photo}/crop'],

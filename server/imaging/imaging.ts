@@ -1,7 +1,9 @@
 import sharp from 'sharp';
 import type { Imaging } from '../services/ports.ts';
+import { copyPicture } from './copy-picture.ts';
 import { cropPicture } from './crop-picture.ts';
 import { HeicDecoder } from './heic-decoder.ts';
+import { inTurn } from './in-turn.ts';
 import { inspectImage } from './inspect-image.ts';
 import { makePictures } from './make-pictures.ts';
 
@@ -15,11 +17,13 @@ export function createImaging(options: ImagingOptions): Imaging {
   sharp.concurrency(1);
   sharp.cache(false);
   const heic = new HeicDecoder(options.heicWorker);
+  const copyTurn = inTurn(2);
   return {
     inspect: (path) => inspectImage(path, heic),
     makePictures: (original, mediaType, to) => makePictures(original, mediaType, to, heic),
     crop: (original, mediaType, box, width, outline) =>
       cropPicture({ original, mediaType, box, width, outline }, heic),
+    copy: (original, mediaType, facts) => copyTurn(() => copyPicture(original, mediaType, facts, heic)),
     close: () => heic.close(),
   };
 }

@@ -21,6 +21,21 @@ export interface Refusal {
 
 export type PictureState = 'ready' | 'damaged' | 'unreadable';
 
+/** All that a copy to hand on may say of itself. */
+export interface CopyFacts extends Pick<
+  Readings,
+  | 'wallTime'
+  | 'offsetMinutes'
+  | 'position'
+  | 'heading'
+  | 'make'
+  | 'model'
+  | 'serial'
+  | 'lens'
+  | 'focalLengthMm'
+  | 'focalLength35Mm'
+> {}
+
 export interface Imaging {
   /** Looks at a file that lies complete on disk: true type by content, size in pixels, what is written in it. Never throws for bad content. */
   inspect(path: string): Promise<Inspection | Refusal>;
@@ -38,5 +53,7 @@ export interface Imaging {
     width: number,
     outline?: Region,
   ): Promise<Uint8Array>;
+  /** The whole upright original as JPEG that holds exactly `facts`, or nothing at all where null. */
+  copy(original: string, mediaType: MediaType, facts: CopyFacts | null): Promise<Uint8Array>;
   close(): Promise<void>;
 }

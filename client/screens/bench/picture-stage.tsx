@@ -45,7 +45,7 @@ export function PictureStage(props: PictureStageProps) {
     return pictureLevels(photo, isPhone ? MAX_PIXELS.phone : MAX_PIXELS.desk);
   }, [photo]);
   const [round, setRound] = useState(0);
-  const hasOriginal = levels.at(-1)?.source === 'photoOriginal';
+  const hasOriginal = levels.at(-1)?.source === 'photoWhole';
   if (levels.length === 0) {
     return (
       <p className="bench-stage bench-stage-empty">

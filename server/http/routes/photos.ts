@@ -5,6 +5,7 @@ import { parseMark } from '#domain/frame/mark';
 import type { MediaType } from '#domain/contract/shapes';
 import type { Context } from '../../services/context.ts';
 import { addDevicePosition } from '../../services/device-position.ts';
+import { copyPhoto } from '../../services/copy-photo.ts';
 import { cropPhoto } from '../../services/crop-photo.ts';
 import { Failure } from '../../services/failure.ts';
 import { makePicturesAgain } from '../../services/make-pictures.ts';
@@ -45,6 +46,21 @@ export function photoHandlers(context: Context, log: Logger, wakeJobs: () => voi
       const { sha256, mediaType, fileName } = await required(read.photoFile(params.photo));
       res.setHeader('content-disposition', `inline; filename*=UTF-8''${encodeURIComponent(fileName)}`);
       return sendFile(res, context.files.original(sha256), mediaType);
+    },
+    photoWhole: async ({ params, res }) => {
+      const { jpeg } = await copyPhoto(context, params.photo, null);
+      res.setHeader('cache-control', FOREVER);
+      res.type('image/jpeg').send(Buffer.from(jpeg));
+      return undefined;
+    },
+    photoCopy: async ({ params, query, res }) => {
+      const wish = { position: query.position === '1', serial: query.serial === '1' };
+      const { name, jpeg } = await copyPhoto(context, params.photo, wish);
+      // Its capture time may be decided anew.
+      res.setHeader('cache-control', 'private, no-store');
+      res.setHeader('content-disposition', `attachment; filename*=UTF-8''${encodeURIComponent(name)}`);
+      res.type('image/jpeg').send(Buffer.from(jpeg));
+      return undefined;
     },
     photoPreview: ({ params, res }) => sendPicture(context, wakeJobs, res, params.photo, 'preview'),
     photoThumb: ({ params, res }) => sendPicture(context, wakeJobs, res, params.photo, 'thumb'),

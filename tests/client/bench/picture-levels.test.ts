@@ -13,7 +13,7 @@ describe('the pictures of a photo', () => {
     expect(pictureLevels(photo(), MANY)).toEqual([
       { source: 'photoThumb', width: 320, height: 240 },
       { source: 'photoPreview', width: 1600, height: 1200 },
-      { source: 'photoOriginal', width: 4000, height: 3000 },
+      { source: 'photoWhole', width: 4000, height: 3000 },
     ]);
     for (const { width, height } of pictureLevels(photo({ width: 3999, height: 3001 }), MANY))
       expect(width / height).toBeCloseTo(3999 / 3001, 12);
@@ -35,7 +35,7 @@ describe('the pictures of a photo', () => {
     expect(sources(photo({ width: 200, height: 100 }))).toEqual(['photoThumb']);
   });
   test('only the original while the small ones are being made', () => {
-    expect(sources(photo({ pictures: 'pending' }))).toEqual(['photoOriginal']);
+    expect(sources(photo({ pictures: 'pending' }))).toEqual(['photoWhole']);
     expect(sources(photo({ pictures: 'pending', mediaType: 'image/heic' }))).toEqual([]);
   });
   test('none of a file that cannot be read', () =>

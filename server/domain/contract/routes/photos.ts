@@ -133,6 +133,26 @@ export const PHOTO_ROUTES = {
     status: 200,
     produces: ['image/*'],
   }),
+  photoWhole: route({
+    method: 'GET',
+    path: '/photos/{photo}/whole',
+    summary: 'Upright, at full size, with nothing written in it.',
+    access: 'house',
+    status: 200,
+    produces: ['image/jpeg'],
+  }),
+  photoCopy: route({
+    method: 'GET',
+    path: '/photos/{photo}/copy',
+    summary: 'The whole picture to hand on: without position and serial number unless asked for.',
+    access: 'house',
+    query: z.object({
+      position: z.enum(['0', '1']).default('0'),
+      serial: z.enum(['0', '1']).default('0'),
+    }),
+    status: 200,
+    produces: ['image/jpeg'],
+  }),
   photoPreview: route({
     method: 'GET',
     path: '/photos/{photo}/preview',

@@ -1,0 +1,48 @@
+import type { PhotoView } from '#domain/contract/views';
+import { wallTextOf } from '#domain/photo/wall-text';
+import type { Context } from './context.ts';
+import { Failure } from './failure.ts';
+import type { CopyFacts } from './ports.ts';
+
+export interface CopyWish {
+  readonly position: boolean;
+  readonly serial: boolean;
+}
+
+/** The whole picture to be handed on. Position and serial number are in it only where they were asked for. */
+export async function copyPhoto(context: Context, photo: string, wish: CopyWish | null): Promise<PhotoCopy> {
+  const view = await context.store.read.photo(photo);
+  if (!view) throw new Failure('not-found', { what: 'photo' });
+  if (view.pictures === 'unreadable') throw new Failure('photo-damaged', { file: view.fileName });
+  const facts = wish && copyFacts(view, wish);
+  const original = context.files.original(view.sha256);
+  return { name: copyName(view.fileName), jpeg: await context.imaging.copy(original, view.mediaType, facts) };
+}
+
+export interface PhotoCopy {
+  readonly name: string;
+  readonly jpeg: Uint8Array;
+}
+
+export function copyFacts(
+  { readings, capture }: Pick<PhotoView, 'readings' | 'capture'>,
+  wish: CopyWish,
+): CopyFacts {
+  const { make, model, lens, focalLengthMm, focalLength35Mm } = readings;
+  const isDated = capture.state === 'dated';
+  return {
+    ...{ make, model, lens, focalLengthMm, focalLength35Mm },
+    wallTime: isDated ? wallTextOf(capture.instant, capture.offsetMinutes) : null,
+    offsetMinutes: isDated ? capture.offsetMinutes : null,
+    position: wish.position ? readings.position : null,
+    heading: wish.position ? readings.heading : null,
+    serial: wish.serial ? readings.serial : null,
+  };
+}
+
+/** `<original name>.jpg`, without path, control or reserved characters, or dots in front. */
+export function copyName(fileName: string): string {
+  const clean = fileName.replace(/[\p{Cc}\p{Cf}/\\:*?"<>|]+/gu, '_').replace(/^[.\s]+/u, '');
+  const stem = clean.replace(/\.[A-Za-z0-9]{1,5}$/u, '').trim();
+  return `${stem === '' ? 'photo' : stem.slice(0, 200)}.jpg`;
+}

@@ -1,0 +1,128 @@
+import { ExifTool } from 'exiftool-vendored';
+import sharp from 'sharp';
+import { afterAll, describe, expect, it } from 'vitest';
+import { writeFile } from 'node:fs/promises';
+import { copyFacts, copyName } from '../../server/services/copy-photo.ts';
+import { someReadings } from '../support/some-readings.ts';
+import { put, sign, useImaging } from './some-pictures.ts';
+
+const { imaging, file } = useImaging();
+const exiftool = new ExifTool();
+afterAll(() => exiftool.end());
+
+const readings = someReadings({
+  ...{
+    make: 'Maker',
+    model: 'Model 1',
+    serial: 'SN-77',
+    lens: 'Lens 35',
+    focalLengthMm: 4.25,
+    focalLength35Mm: 26,
+  },
+  position: { lat: -35.0123456, lon: 135.7654321, errorM: 4.5, altitudeM: 60 },
+  heading: { degrees: 123.5, reference: 'true' },
+});
+const capture = {
+  ...{ state: 'dated', instant: '2024-05-01T00:30:00.250Z', offsetMinutes: 540, day: '2024-05-01' },
+  ...{ source: 'house-zone', uncertaintyS: 300, flags: [], rejected: [] },
+} as const;
+const BASE = {
+  ...{ 'IFD0:Make': 'Maker', 'IFD0:Model': 'Model 1', 'ExifIFD:LensModel': 'Lens 35' },
+  ...{ 'ExifIFD:FocalLength': 4.25, 'ExifIFD:FocalLengthIn35mmFormat': 26 },
+  ...{ 'ExifIFD:DateTimeOriginal': '2024:05:01 09:30:00', 'ExifIFD:OffsetTimeOriginal': '+09:00' },
+};
+/** What every Exif block has to hold, or libvips writes of its own: nothing of it tells of a person or place. */
+const STRUCTURE =
+  /:(XResolution|YResolution|ResolutionUnit|YCbCrPositioning|ExifVersion|ComponentsConfiguration|FlashpixVersion|ColorSpace|ExifImageWidth|ExifImageHeight|GPSVersionID|SubSecTimeOriginal)$/;
+
+/** All metadata groups that ExifTool finds, numeric. Source: exiftool.org, by the exiftool-vendored package. */
+async function tagsOf(path: string): Promise<Record<string, unknown>> {
+  const tags = await exiftool.readRaw(path, { readArgs: ['-G1', '-n', '-a', '-ee', '-u', '-U'] });
+  const metadata = Object.entries(tags).filter(
+    ([name]) =>
+      /:/.test(name) && !/^(System|File|ExifTool|Composite|JFIF):/.test(name) && !STRUCTURE.test(name),
+  );
+  return Object.fromEntries(metadata);
+}
+
+/** A picture that says too much in every way: Exif of all blocks, owner, comments, XMP place, a tail of other data. */
+async function talkative(): Promise<string> {
+  const path = await put(file('talkative.jpg'), await sign(400, 300).jpeg().toBuffer());
+  const write = {
+    ...{
+      GPSLatitude: 35,
+      GPSLatitudeRef: 'N',
+      GPSLongitude: 135,
+      GPSLongitudeRef: 'E',
+      SerialNumber: 'SN-77',
+    },
+    ...{
+      OwnerName: 'Somebody',
+      LensSerialNumber: 'L1',
+      ImageDescription: 'said',
+      UserComment: 'said',
+      Artist: 'x',
+    },
+    ...{ 'XMP-exif:GPSLatitude': 35, 'IPTC:City': 'Somewhere', Comment: 'said', 'XMP-dc:Creator': 'x' },
+  };
+  const thumbnail = await sign(100, 80)
+    .withExif({ IFD0: { Copyright: 'thumb' } })
+    .jpeg()
+    .toBuffer();
+  const thumb = await put(file('thumb.jpg'), thumbnail);
+  await exiftool.write(path, write as never, ['-overwrite_original', `-ThumbnailImage<=${thumb}`]);
+  const whole = await sharp(path).metadata();
+  expect(whole.exif).toBeDefined();
+  await writeFile(path, 'ftypmp42 trailing video', { flag: 'a' });
+  return path;
+}
+
+async function copied(wish: { position: boolean; serial: boolean } | null): Promise<string> {
+  const facts = wish && copyFacts({ readings, capture: { ...capture, flags: [], rejected: [] } }, wish);
+  return put(file('copy.jpg'), Buffer.from(await imaging().copy(await talkative(), 'image/jpeg', facts)));
+}
+
+describe('a copy to hand on', () => {
+  it('is made of an original that does say too much', async () => {
+    const names = Object.keys(await tagsOf(await talkative())).join(' ');
+    for (const said of ['GPS:GPSLatitude', 'SerialNumber', 'OwnerName', 'XMP-exif:GPSLatitude', 'IPTC:City'])
+      expect(names).toContain(said);
+    expect(names).toContain('IFD1:');
+  });
+
+  it('holds the time and the camera, and nothing else', async () => {
+    expect(await tagsOf(await copied({ position: false, serial: false }))).toEqual(BASE);
+  });
+
+  it('holds the serial number where asked for', async () => {
+    const tags = await tagsOf(await copied({ position: false, serial: true }));
+    expect(tags).toEqual({ ...BASE, 'ExifIFD:SerialNumber': 'SN-77' });
+  });
+
+  it('holds the place where asked for', async () => {
+    const tags = await tagsOf(await copied({ position: true, serial: false }));
+    const { 'GPS:GPSLatitude': lat, 'GPS:GPSLongitude': lon, ...rest } = tags;
+    expect(Number(lat)).toBeCloseTo(35.0123456, 6);
+    expect(Number(lon)).toBeCloseTo(135.7654321, 6);
+    expect(rest).toEqual({
+      ...BASE,
+      ...{ 'GPS:GPSLatitudeRef': 'S', 'GPS:GPSLongitudeRef': 'E', 'GPS:GPSHPositioningError': 4.5 },
+      ...{ 'GPS:GPSImgDirectionRef': 'T', 'GPS:GPSImgDirection': 123.5 },
+    });
+  });
+
+  it('holds nothing at all as the whole picture of the bench, nor any bytes of the tail', async () => {
+    const path = await copied(null);
+    expect(await tagsOf(path)).toEqual({});
+    const bytes = await sharp(path).metadata();
+    expect(bytes).toMatchObject({ format: 'jpeg', width: 400, height: 300 });
+  });
+
+  it.each([
+    ['IMG_1.HEIC', 'IMG_1.jpg'],
+    ['../../etc/passwd', '_.._etc_passwd.jpg'],
+    ['.jpg', 'jpg.jpg'],
+    ['', 'photo.jpg'],
+    ['柱 い一.jpeg', '柱 い一.jpg'],
+  ])('of %s is called %s', (name, copy) => expect(copyName(name)).toBe(copy));
+});
