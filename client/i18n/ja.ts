@@ -5,6 +5,7 @@ import { common } from './ja/common.ts';
 import { coverings } from './ja/coverings.ts';
 import { days } from './ja/days.ts';
 import { findings } from './ja/findings.ts';
+import { handOn } from './ja/hand-on.ts';
 import { houses } from './ja/houses.ts';
 import { ledger } from './ja/ledger.ts';
 import { members } from './ja/members.ts';
@@ -23,6 +24,7 @@ export const ja = {
   coverings,
   days,
   findings,
+  handOn,
   houses,
   ledger,
   members,

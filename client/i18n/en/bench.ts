@@ -7,7 +7,6 @@ export const bench = {
   coming: 'The picture is on its way. It can be tagged once it is here.',
   notYet: 'The picture is being made and will appear here.',
   previewOnly: 'Shown from a copy of 1600 px; the original itself cannot be shown here.',
-  original: 'Open the original file',
   previous: 'Earlier photo',
   next: 'Later photo',
   onward: 'On to the later photo',

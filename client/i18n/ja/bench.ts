@@ -10,7 +10,6 @@ export const bench = {
   coming: '写真を読み込んでいます。表示されたら記入できます。',
   notYet: '画像を作っています。できしだいここに出ます。',
   previewOnly: '1600 px の写しを表示しています。元の画像はここでは表示できません。',
-  original: '元のファイルを開く',
   previous: '前の写真',
   next: '次の写真',
   onward: '次の写真へ進む',

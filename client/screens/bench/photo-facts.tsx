@@ -9,6 +9,7 @@ import { useHouse } from '../../shell/use-house.ts';
 import { WhereFact } from './where-fact.tsx';
 import { TakenFact } from './taken-fact.tsx';
 import { joinWords } from '../../i18n/join-words.ts';
+import { HandOn } from './hand-on.tsx';
 
 /** What the file says of itself: when, where, with what. */
 export function PhotoFacts({ photo }: { photo: PhotoView }) {
@@ -33,14 +34,10 @@ export function PhotoFacts({ photo }: { photo: PhotoView }) {
           {photo.pictures === 'damaged' ? (
             <div className="act-text">{t('photos.picture.damaged')}</div>
           ) : null}
-          <div>
-            <a href={addressOf('photoOriginal', { photo: photo.id })} target="_blank" rel="noreferrer">
-              {t('bench.original')}
-            </a>
-          </div>
         </Fact>
         <Fact title={t('bench.facts.added')}>{t('bench.facts.addedBy', { when: added, who })}</Fact>
       </dl>
+      <HandOn photo={photo.id} />
     </section>
   );
 }
