@@ -32,6 +32,8 @@ const capture: Capture = {
   uncertaintyS: 300,
   flags: [],
   rejected: [],
+  correction: null,
+  byHand: null,
 };
 const BASE = {
   ...{ 'IFD0:Make': 'Maker', 'IFD0:Model': 'Model 1', 'ExifIFD:LensModel': 'Lens 35' },
