@@ -22,7 +22,7 @@ export interface Refusal {
 export type PictureState = 'ready' | 'damaged' | 'unreadable';
 
 /** All that a copy to hand on may say of itself. */
-export interface CopyFacts extends Pick<
+export type CopyFacts = Pick<
   Readings,
   | 'wallTime'
   | 'offsetMinutes'
@@ -34,7 +34,7 @@ export interface CopyFacts extends Pick<
   | 'lens'
   | 'focalLengthMm'
   | 'focalLength35Mm'
-> {}
+>;
 
 export interface Imaging {
   /** Looks at a file that lies complete on disk: true type by content, size in pixels, what is written in it. Never throws for bad content. */

@@ -79,7 +79,7 @@ async function talkative(): Promise<string> {
     .jpeg()
     .toBuffer();
   const thumb = await put(file('thumb.jpg'), thumbnail);
-  await exiftool.write(path, write as never, ['-overwrite_original', `-ThumbnailImage<=${thumb}`]);
+  await exiftool.write(path, write, ['-overwrite_original', `-ThumbnailImage<=${thumb}`]);
   const whole = await sharp(path).metadata();
   expect(whole.exif).toBeDefined();
   await writeFile(path, 'ftypmp42 trailing video', { flag: 'a' });

@@ -1,7 +1,6 @@
 import type { ReactNode } from 'react';
 import type { PhotoView } from '#domain/contract/views';
 import type { Readings } from '#domain/contract/shapes';
-import { addressOf } from '../../api/address.ts';
 import { cameraName } from '../../i18n/camera-name.ts';
 import { formatBytes, formatInstant, formatNumber } from '../../i18n/format.ts';
 import { useWords, type WordsInUse } from '../../i18n/use-words.ts';
