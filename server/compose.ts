@@ -5,6 +5,7 @@ import { createImaging } from './imaging/imaging.ts';
 import { packageRoot } from './package-root.ts';
 import type { Context } from './services/context.ts';
 import { makePictures } from './services/make-pictures.ts';
+import { measureLegibility } from './services/measure-legibility.ts';
 import { accounts } from './storage/accounts/accounts.ts';
 import { instanceSecret } from './storage/accounts/secrets.ts';
 import { signInLibrary } from './storage/accounts/sign-in-library.ts';
@@ -12,6 +13,7 @@ import { lockFolder } from './storage/folder-lock.ts';
 import { openJobQueue, type JobQueue } from './storage/job-queue.ts';
 import { LedgerFolder } from './storage/ledger-folder.ts';
 import { migrate } from './storage/migrate.ts';
+import { legibilityLog } from './storage/legibility-log.ts';
 import { openDatabase, type Database } from './storage/open-database.ts';
 import { DiskPhotoFiles } from './storage/photo-files.ts';
 import { pictureLog } from './storage/picture-log.ts';
@@ -71,7 +73,8 @@ async function build(config: Config, options: ComposeOptions, undo: Undo[]): Pro
     db: database.db,
     keeper,
     now,
-    enqueuePictures: (tx, photo) => jobs.enqueuePictures(tx, photo),
+    enqueuePictures: (tx, photo) => jobs.enqueue('pictures', tx, photo),
+    enqueueLegibility: (tx, photo) => jobs.enqueue('legibility', tx, photo),
   });
   const library = signInLibrary(database.pool, await signInSettings(config, database));
   const context: Context = { store, accounts: accounts(database.db, library, now), files, imaging, now };
@@ -87,7 +90,10 @@ async function signInSettings({ origin, host, port }: Config, { db }: Database) 
   };
 }
 
-/** Also what an earlier process left: a photo whose job died with it still gets its pictures. */
+/**
+ * Also what an earlier process left: a photo whose job died with it still gets its pictures, and tags that were
+ * measured by older rules are measured again.
+ */
 async function startWorking(
   database: Database,
   jobs: JobQueue,
@@ -95,11 +101,23 @@ async function startWorking(
   log: Logger,
 ): Promise<void> {
   const made = pictureLog(database.db);
-  await jobs.workOnPictures((photos) => makePictures(context, made, photos));
-  const left = await context.store.read.photosWithoutPictures();
-  if (left.length === 0) return;
-  log.info({ photos: left.length }, 'making pictures that are missing');
-  await database.db.transaction().execute(async (tx) => {
-    for (const photo of left) await jobs.enqueuePictures(tx, photo);
+  const legible = legibilityLog(database.db);
+  await jobs.work('pictures', (photos) => makePictures(context, made, photos));
+  await jobs.work('legibility', async (photos) => {
+    for (const photo of new Set(photos)) {
+      await jobs.rested('pictures');
+      await measureLegibility(context, legible, photo);
+    }
   });
+  const left = {
+    pictures: await context.store.read.photosWithoutPictures(),
+    legibility: await legible.photosToMeasure(),
+  };
+  for (const kind of ['pictures', 'legibility'] as const) {
+    if (left[kind].length === 0) continue;
+    log.info({ photos: left[kind].length, kind }, 'making what is missing');
+    await database.db.transaction().execute(async (tx) => {
+      for (const photo of left[kind]) await jobs.enqueue(kind, tx, photo);
+    });
+  }
 }

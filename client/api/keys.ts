@@ -20,6 +20,9 @@ export const keys = {
   cameras: (house: string) => ['house', house, 'photos', 'cameras'] as const,
   allSingle: (house: string) => ['house', house, 'photo'] as const,
   photo: (house: string, photo: string) => ['house', house, 'photo', photo] as const,
+  alike: (house: string, photo: string) => ['house', house, 'photo', photo, 'alike'] as const,
+  regionLegibility: (house: string, photo: string, region: string) =>
+    ['house', house, 'region', photo, region] as const,
   coverings: (house: string) => ['house', house, 'coverings'] as const,
   report: (house: string) => ['house', house, 'report'] as const,
   allFindings: (house: string) => ['house', house, 'findings'] as const,

@@ -48,6 +48,8 @@ export const PATHS: Paths = {
   photoPreview: ['GET', '/photos/{photo}/preview'],
   photoThumb: ['GET', '/photos/{photo}/thumb'],
   photoCrop: ['GET', '/photos/{photo}/crop'],
+  photoLegibility: ['GET', '/photos/{photo}/legibility'],
+  alikePhotos: ['GET', '/photos/{photo}/alike'],
   placeTag: ['POST', '/photos/{photo}/tags'],
   supersedeTag: ['PUT', '/tags/{tag}'],
   withdrawTag: ['DELETE', '/tags/{tag}'],

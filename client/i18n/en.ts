@@ -8,6 +8,7 @@ import { findings } from './en/findings.ts';
 import { handOn } from './en/hand-on.ts';
 import { houses } from './en/houses.ts';
 import { ledger } from './en/ledger.ts';
+import { legibility } from './en/legibility.ts';
 import { members } from './en/members.ts';
 import { people } from './en/people.ts';
 import { photos } from './en/photos.ts';
@@ -28,6 +29,7 @@ export const en = {
   handOn,
   houses,
   ledger,
+  legibility,
   members,
   people,
   photos,

@@ -8,6 +8,7 @@ import { findings } from './ja/findings.ts';
 import { handOn } from './ja/hand-on.ts';
 import { houses } from './ja/houses.ts';
 import { ledger } from './ja/ledger.ts';
+import { legibility } from './ja/legibility.ts';
 import { members } from './ja/members.ts';
 import { people } from './ja/people.ts';
 import { photos } from './ja/photos.ts';
@@ -27,6 +28,7 @@ export const ja = {
   handOn,
   houses,
   ledger,
+  legibility,
   members,
   people,
   photos,

@@ -4,7 +4,7 @@ import { startLink, stepLink, wakeAt, type Link, type LinkEffect, type LinkEvent
 
 /** What has changed in a house: statements, a finished picture; null where it may be anything. */
 export type Change =
-  Exclude<HouseEvent, { type: 'here' }> | { readonly type: 'pictures'; readonly photo: null };
+  Exclude<HouseEvent, { type: 'here' }> | { readonly type: 'pictures' | 'legibility'; readonly photo: null };
 export type Changed = (changes: readonly Change[] | null) => void;
 
 export interface LiveParts {
@@ -69,7 +69,7 @@ export function startLiveHouse(parts: LiveParts): LiveHouse {
   };
   const note = (event: Exclude<HouseEvent, { type: 'here' }>) => {
     const state = known.state;
-    if (event.type === 'pictures') {
+    if (event.type !== 'statement') {
       if (state) known.state = { ...state, pictures: Math.max(state.pictures, event.made) };
       changed([event]);
     } else if (!state || event.seq >= state.size) {
@@ -85,7 +85,10 @@ export function startLiveHouse(parts: LiveParts): LiveHouse {
     };
     if (!before) return;
     if (size > before.size) changed(statements && statements.filter(({ seq }) => seq >= before.size));
-    if (pictures > before.pictures) changed([{ type: 'pictures', photo: null }]);
+    if (pictures > before.pictures) {
+      const what = ['pictures', 'legibility'] as const;
+      changed(what.map((type) => ({ type, photo: null })));
+    }
   };
 
   happen('tick');

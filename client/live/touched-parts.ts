@@ -44,10 +44,14 @@ const TOUCHES: Readonly<Record<string, readonly HouseData[]>> = {
   'photo.dating-withdrawn': DATED,
   'note.written': ['days', 'ledger'],
 };
-const PICTURES: readonly HouseData[] = ['photo', 'photos', 'days'];
+const MADE = {
+  pictures: ['photo', 'photos', 'days'],
+  /** What can be read counts in the report, in the journal's gaps and in histories. */
+  legibility: ['photo', 'members', 'report', 'days'],
+} as const satisfies Readonly<Record<string, readonly HouseData[]>>;
 
 export function touchedBy(change: Change): Touched[] {
-  const parts = change.type === 'pictures' ? PICTURES : TOUCHES[change.kind];
+  const parts = change.type === 'statement' ? TOUCHES[change.kind] : MADE[change.type];
   return (parts ?? HOUSE_DATA).map((part) => ({
     part,
     photo: part === 'photo' && parts ? change.photo : null,

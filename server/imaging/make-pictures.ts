@@ -1,9 +1,10 @@
 import sharp, { type Sharp } from 'sharp';
 import type { MediaType } from '#domain/contract/shapes';
-import type { PictureState } from '../services/ports.ts';
+import type { MadePictures } from '../services/ports.ts';
 import type { HeicDecoder } from './heic-decoder.ts';
 import { JPEG_QUALITY, PREVIEW_SIDE, strictness, THUMB_SIDE, withinLimit } from './limits.ts';
 import { colourProfile, isHeic, openHeic, openUpright, withProfile } from './open-pixels.ts';
+import { pictureTraits } from './picture-traits.ts';
 import { writeWhole } from './write-whole.ts';
 
 /** The original is decoded once, for the preview; the thumbnail is made from that. Rejects only where the disk fails. */
@@ -12,15 +13,15 @@ export async function makePictures(
   mediaType: MediaType,
   to: { thumb: string; preview: string },
   heic: HeicDecoder,
-): Promise<PictureState> {
+): Promise<MadePictures> {
   const made = isHeic(mediaType)
     ? await fromHeic(original, heic)
     : await withinLimit(fromFile(original, mediaType)).catch(() => null);
-  if (made === null) return 'unreadable';
+  if (made === null) return { state: 'unreadable', traits: null };
   const thumb = await jpeg(fitInside(sharp(made.preview), THUMB_SIDE));
   await writeWhole(to.preview, made.preview);
   await writeWhole(to.thumb, thumb);
-  return made.state;
+  return { state: made.state, traits: await pictureTraits(made.preview) };
 }
 
 interface Made {

@@ -1,13 +1,14 @@
-import type { PictureState } from './ports.ts';
+import type { MadePictures, PictureState } from './ports.ts';
 import type { Context } from './context.ts';
 
 /** Two photos at once keep two cores busy; more only take memory. */
 const AT_ONCE = 2;
 
 export interface PictureLog {
-  isMade(photo: string): Promise<boolean>;
+  /** What was made of a photo; without traits where an older program made it. */
+  find(photo: string): Promise<{ state: PictureState; hasTraits: boolean } | undefined>;
   /** Notes the state and tells whoever looks at the house. */
-  made(house: string, photo: string, state: PictureState): Promise<void>;
+  made(house: string, photo: string, made: MadePictures): Promise<void>;
 }
 
 /** Makes thumbnail and preview of each photo that has none; one that fails does not stop the others. */
@@ -33,14 +34,19 @@ export async function makePicturesAgain({ store }: Context, photo: string): Prom
 }
 
 async function makeOne(context: Context, log: PictureLog, photo: string): Promise<void> {
-  if (await log.isMade(photo)) return;
+  const before = await log.find(photo);
+  if (before && (before.hasTraits || before.state === 'unreadable')) return;
   const file = await context.store.read.photoFile(photo);
   if (!file) return;
   const { files, imaging } = context;
+  const preview = files.picture(file.sha256, 'preview');
+  const traits = before && (await imaging.traits(preview).catch(() => null));
+  if (before && traits) return log.made(file.house, photo, { state: before.state, traits });
   await files.prepareForPictures(file.sha256);
-  const state = await imaging.makePictures(files.original(file.sha256), file.mediaType, {
-    thumb: files.picture(file.sha256, 'thumb'),
-    preview: files.picture(file.sha256, 'preview'),
-  });
-  await log.made(file.house, photo, state);
+  const to = { thumb: files.picture(file.sha256, 'thumb'), preview };
+  await log.made(
+    file.house,
+    photo,
+    await imaging.makePictures(files.original(file.sha256), file.mediaType, to),
+  );
 }

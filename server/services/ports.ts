@@ -1,5 +1,6 @@
 import type { Region, UnitBox } from '#domain/photo/region';
 import type { MediaType, Readings } from '#domain/contract/shapes';
+import type { LegibilityMeasures } from '#domain/photo/legibility';
 import type { ProblemCode } from '#domain/contract/problems';
 
 /** What the services need from image files; server/imaging implements it. */
@@ -35,6 +36,19 @@ export type CopyFacts = Pick<
   | 'focalLengthMm'
   | 'focalLength35Mm'
 >;
+/** What is known of a whole picture, to find others like it and the sharpest of them. */
+export interface PictureTraits {
+  /** Difference hash: 64 bits as 16 hex digits. */
+  readonly hash: string;
+  /** Comparable between pictures of one scene only. */
+  readonly sharpness: number;
+}
+
+export interface MadePictures {
+  readonly state: PictureState;
+  /** null where there is no picture. */
+  readonly traits: PictureTraits | null;
+}
 
 export interface Imaging {
   /** Looks at a file that lies complete on disk: true type by content, size in pixels, what is written in it. Never throws for bad content. */
@@ -44,7 +58,9 @@ export interface Imaging {
     original: string,
     mediaType: MediaType,
     to: { thumb: string; preview: string },
-  ): Promise<PictureState>;
+  ): Promise<MadePictures>;
+  /** Of a preview that was made before. Rejects where it cannot be read. */
+  traits(preview: string): Promise<PictureTraits>;
   /** A part of the upright original as JPEG, at most `width` px wide, with the region's outline drawn when given. */
   crop(
     original: string,
@@ -55,5 +71,11 @@ export interface Imaging {
   ): Promise<Uint8Array>;
   /** The whole upright original as JPEG that holds exactly `facts`, or nothing at all where null. */
   copy(original: string, mediaType: MediaType, facts: CopyFacts | null): Promise<Uint8Array>;
+  /** One for each region, or null where the original cannot be decoded. */
+  measure(
+    original: string,
+    mediaType: MediaType,
+    regions: readonly Region[],
+  ): Promise<LegibilityMeasures[] | null>;
   close(): Promise<void>;
 }

@@ -4,6 +4,7 @@ import type { BriefDayView, JournalView } from '#domain/contract/journal-views';
 import type { Camera, CameraView, ClockMarkView } from '#domain/contract/clock';
 import type { MediaType, MemberFacts, Person, Role } from '#domain/contract/shapes';
 import type {
+  AlikePhotoView,
   CoveringView,
   DaySummaryView,
   DayView,
@@ -137,6 +138,8 @@ export interface RecordReader {
   clockMark(mark: string): Promise<(KeptMark & { readonly stands: boolean }) | undefined>;
   /** The cameras that photos name; marks that stand, in the order of saying. */
   cameras(house: string): Promise<{ cameras: CameraFacts[]; unnamed: number }>;
+  /** Those of its burst and those almost identical, with the sharpest of all. */
+  alike(photo: string): Promise<{ photos: AlikePhotoView[]; sharpest: string | null }>;
 
   tag(tag: string): Promise<TagView | undefined>;
   tagsOn(photo: string): Promise<TagView[]>;
@@ -179,6 +182,8 @@ export interface HouseWriting extends RecordReader {
   say(statement: Statement): Promise<Entry>;
   /** Has thumbnail and preview made once this is committed, whether or not there were any before. */
   requestPictures(photo: string): Promise<void>;
+  /** Has the regions of a photo's tags measured once this is committed. */
+  requestLegibility(photo: string): Promise<void>;
 }
 
 export interface RecordStore {

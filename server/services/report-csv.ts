@@ -59,6 +59,7 @@ function lineCells(line: Line, words: ReportWords, local: (instant: string | nul
     tag ? tag.photo : '',
     line.records.length,
     tag?.datedBy ? words.datedBy[tag.datedBy] : '',
+    tag?.legibility ? words.legibility[tag.legibility] : '',
   ];
 }
 

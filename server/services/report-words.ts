@@ -1,6 +1,7 @@
 import type { DatedBy } from '#domain/contract/clock';
 import type { CoveringKind } from '#domain/contract/shapes';
 import type { ClosingReportView, MissReason } from '#domain/contract/views';
+import type { Verdict } from '#domain/photo/legibility';
 import type { Stage } from '#domain/frame/stage';
 
 type LineState = ClosingReportView['days'][number]['coverings'][number]['lines'][number]['state'];
@@ -13,6 +14,7 @@ export interface ReportWords {
   /** How the time of the photo came to be known. */
   readonly datedBy: Readonly<Record<DatedBy, string>>;
   readonly miss: Readonly<Record<MissReason, string>>;
+  readonly legibility: Readonly<Record<Verdict, string>>;
   /** Between several reasons. */
   readonly and: string;
 }
@@ -38,6 +40,7 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       'Photo',
       'Records',
       'Time known by',
+      'Legibility',
     ],
     kind: {
       plaster: 'plaster coat',
@@ -63,7 +66,9 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       'before-first-day': "the photo's date lies before the first day on site",
       'after-upload': "the photo's date lies after the day it was added",
       contradicted: 'something on record contradicts it; see the findings',
+      unreadable: 'the member cannot be read in the photo',
     },
+    legibility: { clear: 'clear', weak: 'weak', unreadable: 'unreadable' },
     and: '; ',
   },
   ja: {
@@ -85,6 +90,7 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       '写真',
       '記録数',
       '日時の根拠',
+      '写り',
     ],
     kind: {
       plaster: '壁塗り',
@@ -110,7 +116,9 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       'before-first-day': '写真の日付が現場の初日より前',
       'after-upload': '写真の日付が取り込みより後',
       contradicted: 'ほかの記録と食い違う（要確認を参照）',
+      unreadable: '写真で部材が判別できない',
     },
+    legibility: { clear: 'はっきり', weak: 'やや不鮮明', unreadable: '判別できない' },
     and: '、',
   },
 };

@@ -17,6 +17,7 @@ export async function placeTag(
     if (before) return repeated(before, { photo: place.photo, supersedes: null, ...facts });
     const payload = { ...facts, tag: place.tag, photo: place.photo };
     await writing.say({ kind: 'tag.placed', version: 1, payload });
+    await writing.requestLegibility(place.photo);
     return read(writing, place.tag);
   });
 }
@@ -38,6 +39,7 @@ export async function supersedeTag(
     if (old.state === 'withdrawn') throw new Failure('tag-withdrawn', { mark: old.mark });
     const payload = { ...facts, tag: place.tag, photo: old.photo, supersedes: old.id, was: old.mark };
     await writing.say({ kind: 'tag.superseded', version: 1, payload });
+    await writing.requestLegibility(old.photo);
     return read(writing, place.tag);
   });
 }

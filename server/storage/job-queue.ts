@@ -3,18 +3,27 @@ import PgBoss from 'pg-boss';
 import type { Database } from './open-database.ts';
 import type { Tx } from './tx.ts';
 
-const PICTURES = 'make-pictures';
-/** The queue sleeps half a second between fetches, so a fetch takes as many as two hands finish in about that time. */
-const BATCH = 8;
+/** What is made of photos; those named first go before the others where they come together. */
+const QUEUES = { pictures: 'make-pictures', legibility: 'measure-legibility' } as const;
+export type JobKind = keyof typeof QUEUES;
+const KINDS = Object.keys(QUEUES) as JobKind[];
+
+/**
+ * The queue sleeps half a second between fetches, so a fetch takes as many pictures as two hands finish in about
+ * that time. Tags come in quick succession on one photo, and a fetch takes what there is of them.
+ */
+const BATCH: Readonly<Record<JobKind, number>> = { pictures: 8, legibility: 40 };
 const EXPIRE_S = 300;
 /** Any fixed number, other than that of the migrations. */
 const START_LOCK = 4_310_002;
 
 export interface JobQueue {
   /** Part of the transaction: the job exists only if the statement does. */
-  enqueuePictures(tx: Tx, photo: string): Promise<void>;
+  enqueue(kind: JobKind, tx: Tx, photo: string): Promise<void>;
   /** Starts to work; `photos` come in small batches, a batch that throws is tried again. */
-  workOnPictures(make: (photos: readonly string[]) => Promise<void>): Promise<void>;
+  work(kind: JobKind, make: (photos: readonly string[]) => Promise<void>): Promise<void>;
+  /** Resolves when no batch of this kind is being worked on. */
+  rested(kind: JobKind): Promise<void>;
   /** Looks for work now and not at the next half second. */
   wake(): void;
   close(): Promise<void>;
@@ -30,24 +39,34 @@ export async function openJobQueue(database: Database, onError: (error: Error) =
   boss.on('error', onError);
   await oneStarterAtATime(database, async () => {
     await boss.start();
-    await boss.createQueue(PICTURES);
+    for (const kind of KINDS) await boss.createQueue(QUEUES[kind]);
   });
-  let worker: string | undefined;
+  const workers: string[] = [];
+  const running = new Map<JobKind, Promise<unknown>>();
   return {
-    enqueuePictures: async (tx, photo) => {
+    enqueue: async (kind, tx, photo) => {
       const executeSql = (text: string, values: unknown[]) =>
         tx.executeQuery(CompiledQuery.raw(text, values));
       const options = { retryLimit: 3, retryDelay: 5, expireInSeconds: EXPIRE_S, db: { executeSql } };
-      await boss.send(PICTURES, { photo }, options as PgBoss.SendOptions);
+      await boss.send(QUEUES[kind], { photo }, options as PgBoss.SendOptions);
     },
-    workOnPictures: async (make) => {
-      const options = { batchSize: BATCH, pollingIntervalSeconds: 0.5 };
-      worker = await boss.work<{ photo: string }>(PICTURES, options, (jobs) =>
-        line.during(() => make(jobs.map((job) => job.data.photo))),
-      );
+    work: async (kind, make) => {
+      const options = { batchSize: BATCH[kind], pollingIntervalSeconds: 0.5 };
+      const worker = await boss.work<{ photo: string }>(QUEUES[kind], options, (jobs) => {
+        const batch = line.during(() => make(jobs.map((job) => job.data.photo)));
+        running.set(
+          kind,
+          batch.catch(() => undefined),
+        );
+        return batch;
+      });
+      workers.push(worker);
+    },
+    rested: async (kind) => {
+      for (let seen; seen !== running.get(kind);) await (seen = running.get(kind));
     },
     wake: () => {
-      if (worker !== undefined) boss.notifyWorker(worker);
+      for (const worker of workers) boss.notifyWorker(worker);
     },
     close: async () => {
       await boss.stop({ graceful: true, close: false, wait: true, timeout: 20_000 });

@@ -1,5 +1,6 @@
 import type { RecordReader } from '../services/record-store.ts';
 import type { Db } from './open-database.ts';
+import { readAlike } from './queries/alike.ts';
 import { readBriefDays } from './queries/brief-days.ts';
 import { readCameras, readClockMark, readGrounds } from './queries/clock.ts';
 import { readCovering, readCoverings } from './queries/coverings.ts';
@@ -48,6 +49,7 @@ export function recordReader(db: Db): RecordReader {
     grounds: (photo) => readGrounds(db, photo),
     clockMark: (mark) => readClockMark(db, mark),
     cameras: (house) => readCameras(db, house),
+    alike: (photo) => readAlike(db, photo),
     tag: (tag) => readTag(db, tag),
     tagsOn: (photo) => readTagsOn(db, photo),
     sightings: (house, mark) => readSightings(db, house, mark),

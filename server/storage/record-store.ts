@@ -18,6 +18,8 @@ export interface RecordStoreParts {
   readonly now: () => Date;
   /** Puts the making of pictures in the queue, inside the transaction. */
   readonly enqueuePictures: (tx: Tx, photo: string) => Promise<void>;
+  /** The same for the measuring of regions. */
+  readonly enqueueLegibility: (tx: Tx, photo: string) => Promise<void>;
 }
 
 export function recordStore(parts: RecordStoreParts): RecordStore {
@@ -70,6 +72,7 @@ function houseWriting(
       await tx.deleteFrom('picture').where('photoId', '=', photo).execute();
       await parts.enqueuePictures(tx, photo);
     },
+    requestLegibility: (photo) => parts.enqueueLegibility(tx, photo),
   };
 }
 

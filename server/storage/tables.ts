@@ -8,6 +8,7 @@ import type { DatedBy } from '#domain/contract/clock';
 import type { Stage, Track } from '#domain/frame/stage';
 import type { CaptureDoubt } from '#domain/photo/capture-doubts';
 import type { SaidDate } from '#domain/photo/date-photo';
+import type { LegibilityMeasures, LegibilityReason, Verdict } from '#domain/photo/legibility';
 import type { Region } from '#domain/photo/region';
 
 /** The tables as Kysely sees them: camel case here, snake case in SQL. */
@@ -183,7 +184,22 @@ export interface Tables {
   projectionVersion: { version: number };
   /** Grows with every finished picture of the house. */
   picturesMade: { houseId: string; made: number };
-  picture: { photoId: string; state: 'ready' | 'damaged' | 'unreadable'; madeAt: Generated<Date> };
+  picture: {
+    photoId: string;
+    state: 'ready' | 'damaged' | 'unreadable';
+    madeAt: Generated<Date>;
+    /** 64 characters 0 and 1. */
+    hash: string | null;
+    sharpness: number | null;
+  };
+  legibility: {
+    tagId: string;
+    houseId: string;
+    measures: JsonOrNull<LegibilityMeasures>;
+    verdict: Verdict | null;
+    reasons: Json<LegibilityReason[]>;
+    version: number;
+  };
 }
 
 export type Row<T extends keyof Tables> = Selectable<Tables[T]>;

@@ -28,6 +28,8 @@ export function houseWith(tags: number): ClosingReportInput {
       contradicted: false,
       uncertaintyS: 60,
       datedBy: i % 13 === 0 ? null : ('file' as const),
+      legibility: null,
+      acceptedUnreadable: false,
       instant: i % 13 === 0 ? null : new Date(Date.UTC(2026, 3, 1, 0, i % 40_000)).toISOString(),
     })),
     asOf: '2026-05-01T00:00:00.000Z',

@@ -16,7 +16,8 @@ async function pass(path: string): Promise<Outcome> {
   const inspection = await imaging().inspect(path);
   if (!inspection.ok) return { end: inspection.code, readings: null };
   const to = { thumb: file('thumb.jpg'), preview: file('preview.jpg') };
-  return { end: await imaging().makePictures(path, inspection.mediaType, to), readings: inspection.readings };
+  const { state } = await imaging().makePictures(path, inspection.mediaType, to);
+  return { end: state, readings: inspection.readings };
 }
 
 const REFUSALS = ['photo-empty', 'photo-not-an-image', 'photo-type-not-supported', 'photo-damaged'];

@@ -65,6 +65,6 @@ describe('the HEIC worker', () => {
   it('makes nothing of a file that is no HEIC', async () => {
     const path = await put(file('really.jpg'), await sign(16, 16).jpeg().toBuffer());
     const to = { thumb: file('t.jpg'), preview: file('p.jpg') };
-    expect(await imaging().makePictures(path, 'image/heic', to)).toBe('unreadable');
+    expect((await imaging().makePictures(path, 'image/heic', to)).state).toBe('unreadable');
   });
 });

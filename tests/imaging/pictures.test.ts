@@ -10,7 +10,7 @@ const { imaging, file } = useImaging();
 async function make(name: string, bytes: Uint8Array, mediaType: MediaType = 'image/jpeg') {
   const original = await put(file(name), bytes);
   const to = { thumb: file(`${name}-made/thumb.jpg`), preview: file(`${name}-made/preview.jpg`) };
-  return { state: await imaging().makePictures(original, mediaType, to), ...to };
+  return { ...(await imaging().makePictures(original, mediaType, to)), ...to };
 }
 
 describe('thumbnail and preview', () => {

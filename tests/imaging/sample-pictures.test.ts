@@ -13,7 +13,7 @@ async function thumbOf(
   const inspection = await imaging().inspect(sample(set, name));
   if (!inspection.ok) throw new Error(`${set}/${name}: ${inspection.code}`);
   const to = { thumb: file(`${name}-t.jpg`), preview: file(`${name}-p.jpg`) };
-  const state = await imaging().makePictures(sample(set, name), inspection.mediaType, to);
+  const { state } = await imaging().makePictures(sample(set, name), inspection.mediaType, to);
   return { thumb: to.thumb, state, width: inspection.width, height: inspection.height };
 }
 

@@ -30,6 +30,8 @@ const tags = [
     contradicted: false,
     uncertaintyS: 0,
     datedBy: 'by-hand' as const,
+    legibility: 'weak' as const,
+    acceptedUnreadable: false,
   },
   {
     id: 't2',
@@ -41,6 +43,8 @@ const tags = [
     contradicted: false,
     uncertaintyS: 60,
     datedBy: 'file' as const,
+    legibility: null,
+    acceptedUnreadable: false,
   },
 ];
 const house = (more: Partial<Parameters<typeof reportClosings>[0]> = {}): ClosingReportView =>

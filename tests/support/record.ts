@@ -40,7 +40,13 @@ export async function openRecord(config: DatabaseConfig, houses?: string): Promi
   const keeper = houses === undefined ? null : await LedgerFolder.open(database.db, houses);
   let clock = Date.parse('2026-04-01T00:00:00.000Z');
   const now = () => new Date((clock += 1000));
-  const store = recordStore({ db: database.db, keeper, now, enqueuePictures: () => Promise.resolve() });
+  const store = recordStore({
+    db: database.db,
+    keeper,
+    now,
+    enqueuePictures: () => Promise.resolve(),
+    enqueueLegibility: () => Promise.resolve(),
+  });
   // Accounts, files and imaging are absent on purpose: a test that reaches for them fails loudly.
   const context = { store, now } as Context;
   return {

@@ -196,6 +196,7 @@ export const bench = {
       undo: 'Ctrl+Z, Ctrl+Shift+Z: undo, redo',
       zoom: '+, −, 0: closer, farther, whole picture',
       turn: 'Page up, Page down: earlier, later photo',
+      sharpest: 'G: to the sharpest of the photos that show nearly the same',
     },
   },
 } as const;

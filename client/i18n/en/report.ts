@@ -65,6 +65,7 @@ export const report = {
     'before-first-day': 'photographed, but dated before the first day on site ({{seen}})',
     'after-upload': 'photographed, but dated later than it was added ({{seen}})',
     contradicted: 'photographed, but something on record contradicts it ({{seen}})',
+    unreadable: 'photographed, but the member cannot be read there ({{seen}})',
     joined: '{{first}}; that photo also {{rest}}',
     and: {
       'no-photo': 'does not show it',
@@ -76,6 +77,7 @@ export const report = {
       'before-first-day': 'is dated before the first day on site',
       'after-upload': 'is dated later than it was added',
       contradicted: 'is contradicted by something on record',
+      unreadable: 'cannot be read',
     },
   },
   short: {
@@ -88,6 +90,7 @@ export const report = {
     'before-first-day': 'photographed, but dated before the first day',
     'after-upload': 'photographed, but dated later than added',
     contradicted: 'photographed, but contradicted',
+    unreadable: 'photographed, but cannot be read',
   },
   lost: {
     'no-photo': 'it was covered without any photo',
@@ -100,6 +103,7 @@ export const report = {
     'before-first-day': 'it was covered; the photo is dated before the first day on site ({{seen}})',
     'after-upload': 'it was covered; the photo is dated later than it was added ({{seen}})',
     contradicted: 'it was covered; something on record contradicts the photo ({{seen}})',
+    unreadable: 'it was covered; the member cannot be read in the photo ({{seen}})',
   },
   tickHint: 'Tick on paper what has been photographed.',
   signature: 'Checked on site by / date',

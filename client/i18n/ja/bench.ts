@@ -191,6 +191,7 @@ export const bench = {
       undo: 'Ctrl+Z、Ctrl+Shift+Z：元に戻す、やり直す',
       zoom: '+、−、0：寄る、引く、全体',
       turn: 'Page Up、Page Down：前の写真、次の写真',
+      sharpest: 'G：ほとんど同じ写真のうち一番鮮明なものへ',
     },
   },
 } as const satisfies TranslationOf<typeof english>;

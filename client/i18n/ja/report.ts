@@ -62,6 +62,7 @@ export const report = {
     'before-first-day': '写真はあるが、日付が現場の初日より前（{{seen}}）',
     'after-upload': '写真はあるが、日付が取り込みより後（{{seen}}）',
     contradicted: '写真はあるが、ほかの記録と食い違う（{{seen}}）',
+    unreadable: '写真はあるが、部材が判別できない（{{seen}}）',
     joined: '{{first}}。しかも、その写真は{{rest}}',
     and: {
       'no-photo': '部材が写っていない',
@@ -73,6 +74,7 @@ export const report = {
       'before-first-day': '現場の初日より前の日付',
       'after-upload': '取り込みより後の日付',
       contradicted: 'ほかの記録と食い違うもの',
+      unreadable: '判別できない',
     },
   },
   short: {
@@ -85,6 +87,7 @@ export const report = {
     'before-first-day': '写真はあるが、日付が初日より前',
     'after-upload': '写真はあるが、日付が取り込みより後',
     contradicted: '写真はあるが、ほかの記録と食い違う',
+    unreadable: '写真はあるが、判別できない',
   },
   lost: {
     'no-photo': '写真がないままふさがれた',
@@ -96,6 +99,7 @@ export const report = {
     'before-first-day': 'ふさがれた。写真の日付が現場の初日より前（{{seen}}）',
     'after-upload': 'ふさがれた。写真の日付が取り込みより後（{{seen}}）',
     contradicted: 'ふさがれた。写真はほかの記録と食い違う（{{seen}}）',
+    unreadable: 'ふさがれた。写真では部材が判別できない（{{seen}}）',
   },
   tickHint: '撮影したら、この紙に印を付けてください。',
   signature: '現場確認者・日付',

@@ -16,7 +16,7 @@ export type KeyOrder =
   | { do: 'tool'; tool: Tool }
   | { do: 'stage'; stage: Stage }
   | { do: 'nudge' | 'grow'; by: UnitPoint }
-  | { do: 'box-in-middle' | 'halve' | 'same' | 'escape' | 'undo' | 'redo' | 'remove' | 'enter' }
+  | { do: 'box-in-middle' | 'halve' | 'same' | 'escape' | 'undo' | 'redo' | 'remove' | 'enter' | 'sharpest' }
   | { do: 'zoom'; by: 'in' | 'out' | 'all' }
   | { do: 'turn'; to: 'previous' | 'next' };
 
@@ -37,6 +37,7 @@ const LETTERS: Readonly<Record<string, KeyOrder>> = {
   r: { do: 'box-in-middle' },
   h: { do: 'halve' },
   s: { do: 'same' },
+  g: { do: 'sharpest' },
   '+': { do: 'zoom', by: 'in' },
   '=': { do: 'zoom', by: 'in' },
   '-': { do: 'zoom', by: 'out' },

@@ -3,6 +3,7 @@ import { useNavigate } from 'react-router';
 import type { PhotoDetailView } from '#domain/contract/views';
 import type { PhotoFilter } from '../photos/photo-filter.ts';
 import { filterAddress } from '../photos/photo-filter.ts';
+import { AlikeStrip } from './alike-strip.tsx';
 import type { BenchTag } from './bench-tags.ts';
 import type { TagActs } from './tag-acts-row.tsx';
 import { InARow } from './in-a-row.tsx';
@@ -19,6 +20,7 @@ import { ToolBar } from './tool-bar.tsx';
 import { UnsentNotice } from '../../outbox/unsent-notice.tsx';
 import { sayAsLast } from './last-said.ts';
 import { FindingsHere } from '../findings/findings-here.tsx';
+import { useAlike } from './use-alike.ts';
 import { useAround } from './use-around.ts';
 import { focusPicture, useBenchKeys } from './use-bench-keys.ts';
 import { useDesk } from './use-desk.ts';
@@ -40,6 +42,7 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
   const around = useAround(photo.house, neighbours);
   const inUse = useDesk({ photo, index, around, wanted });
   const { store, desk, tags, outboxInUse, said, suggestions, place, putRight, withdraw, goBack } = inUse;
+  const alike = useAlike(photo.house, photo.id);
   const navigate = useNavigate();
   const address = (id: string) => `/houses/${photo.house}/photos/${id}${filterAddress(filter)}`;
   const [withdrawing, setWithdrawing] = useState<BenchTag | null>(null);
@@ -86,6 +89,10 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
     turn(to) {
       const id = neighbours?.[to];
       if (id) void navigate(address(id));
+    },
+    toSharpest() {
+      const id = alike?.sharpest;
+      if (id && id !== photo.id) void navigate(address(id));
     },
   };
   const acts: TagActs = {
@@ -137,6 +144,7 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
           }}
         />
         <TagForm
+          photo={photo}
           desk={desk}
           tags={tags}
           index={index}
@@ -155,6 +163,7 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
         />
         <TagList tags={tags} index={index} selected={desk.bench.selected} tell={store.tell} acts={acts} />
         <FindingsHere about={{ photo: photo.id }} />
+        <AlikeStrip photo={photo.id} alike={alike} address={address} />
         <PhotoFacts photo={photo} />
         <KeysHelp />
       </div>

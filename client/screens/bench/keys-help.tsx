@@ -19,6 +19,7 @@ const KEYS = [
   'undo',
   'zoom',
   'turn',
+  'sharpest',
 ] as const;
 
 export function KeysHelp() {

@@ -14,6 +14,8 @@ export interface BenchHands {
   readonly toWords: () => void;
   readonly onWithdraw: (tag: BenchTag) => void;
   readonly turn: (to: 'previous' | 'next') => void;
+  /** To the sharpest of those that show nearly the same. */
+  readonly toSharpest: () => void;
   readonly goBack: (which: 'undo' | 'redo') => void;
   /** Writes the words of the last tag to the drawing. */
   readonly asLast: () => void;
@@ -48,6 +50,9 @@ export function obey(order: KeyOrder, hands: BenchHands, target: Element): boole
       return true;
     case 'turn':
       hands.turn(order.to);
+      return true;
+    case 'sharpest':
+      hands.toSharpest();
       return true;
     case 'undo':
     case 'redo':

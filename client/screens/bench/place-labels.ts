@@ -1,3 +1,4 @@
+import type { Verdict } from '#domain/photo/legibility';
 import { boundingBox, type Region } from '#domain/photo/region';
 
 /** A label as wide and high as it is drawn, in CSS pixels. */
@@ -10,6 +11,8 @@ export interface Labelled {
   readonly id: string;
   readonly mark: string;
   readonly region: Region;
+  /** What has a sign of its own on the label. */
+  readonly legibility?: { readonly verdict: Verdict | null };
 }
 
 interface Box extends LabelSize {
@@ -22,10 +25,22 @@ const SIGNS_WIDTH = 24;
 const WIDE = 13;
 const NARROW = 7.8;
 const HEIGHT = 20;
+const VERDICT_WIDTH = 16;
 
-export function labelSize(mark: string): LabelSize {
+/** Only what is against a region is worth a sign among many labels. */
+export function signedVerdict({
+  legibility,
+}: Pick<Labelled, 'legibility'>): Exclude<Verdict, 'clear'> | null {
+  const verdict = legibility?.verdict ?? null;
+  return verdict === 'clear' ? null : verdict;
+}
+
+export function labelSize(mark: string, hasVerdict = false): LabelSize {
   const letters = [...mark].map((sign) => (sign >= '\u2e80' ? WIDE : NARROW));
-  return { width: letters.reduce((sum, width) => sum + width, SIGNS_WIDTH), height: HEIGHT };
+  return {
+    width: letters.reduce((sum, width) => sum + width, SIGNS_WIDTH + (hasVerdict ? VERDICT_WIDTH : 0)),
+    height: HEIGHT,
+  };
 }
 
 /**
@@ -40,8 +55,8 @@ export function placeLabels(
 ): ReadonlyMap<string, readonly [number, number]> {
   const placed: Box[] = [];
   const offsets = new Map<string, readonly [number, number]>();
-  for (const { id, mark, box } of inReadingOrder(tags, width, tallness)) {
-    const size = labelSize(mark);
+  for (const { id, mark, hasVerdict, box } of inReadingOrder(tags, width, tallness)) {
+    const size = labelSize(mark, hasVerdict);
     const isFree = (at: Box) => !placed.some((other) => overlaps(at, other));
     // Whole at the edge of the picture, or its last sign would be cut off.
     const within = (x: number) => Math.min(Math.max(0, x), Math.max(0, width - size.width));
@@ -55,7 +70,7 @@ export function placeLabels(
 
 function inReadingOrder(tags: readonly Labelled[], width: number, tallness: number) {
   return tags
-    .map(({ id, mark, region }) => {
+    .map(({ id, mark, region, ...rest }) => {
       const { x, y, w, h } = boundingBox(region);
       const box: Box = {
         x: x * width,
@@ -63,7 +78,7 @@ function inReadingOrder(tags: readonly Labelled[], width: number, tallness: numb
         width: w * width,
         height: h * width * tallness,
       };
-      return { id, mark, box };
+      return { id, mark, hasVerdict: signedVerdict(rest) !== null, box };
     })
     .sort((a, b) => a.box.y - b.box.y || a.box.x - b.box.x || (a.id < b.id ? -1 : 1));
 }

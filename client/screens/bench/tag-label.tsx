@@ -1,7 +1,8 @@
 import { boundingBox } from '#domain/photo/region';
 import { STROKES, strokeStates } from '../../parts/stage-glyph.ts';
+import { VERDICT_PATHS } from '../../parts/verdict-paths.ts';
 import type { BenchTag } from './bench-tags.ts';
-import { labelSize } from './place-labels.ts';
+import { labelSize, signedVerdict } from './place-labels.ts';
 import { onSheet } from './region-shape.ts';
 
 export interface TagLabelProps {
@@ -20,7 +21,8 @@ export function TagLabel({ tag, tallness, at: [dx, dy], isSelected }: TagLabelPr
   const { id, mark, stage, region } = tag;
   const { x, y } = boundingBox(region);
   const [left, top] = onSheet([x, y], tallness);
-  const size = labelSize(mark);
+  const verdict = signedVerdict(tag);
+  const size = labelSize(mark, verdict !== null);
   return (
     <g
       className={isSelected ? 'bench-label bench-label-selected' : 'bench-label'}
@@ -38,6 +40,12 @@ export function TagLabel({ tag, tallness, at: [dx, dy], isSelected }: TagLabelPr
       <text x="21" y="15">
         {mark}
       </text>
+      {verdict === null ? null : (
+        <g className="bench-label-verdict" transform={`translate(${size.width - 16} 4)`}>
+          <path className="bench-verdict-line" d={VERDICT_PATHS[verdict].line} />
+          <path className="bench-verdict-fill" d={VERDICT_PATHS[verdict].fill} />
+        </g>
+      )}
     </g>
   );
 }

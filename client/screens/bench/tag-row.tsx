@@ -3,6 +3,7 @@ import type { MemberView } from '#domain/contract/views';
 import { formatInstant } from '../../i18n/format.ts';
 import { kindLabel } from '../../i18n/kind-label.ts';
 import { useWords } from '../../i18n/use-words.ts';
+import { LegibilityMark } from '../../parts/legibility-mark.tsx';
 import { StageName } from '../../parts/stage-name.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import type { BenchTag } from './bench-tags.ts';
@@ -53,6 +54,7 @@ function TagRemarks({ tag }: { tag: BenchTag }) {
         <span className="act-text">{t('bench.list.unknown')}</span>
       )}
       <span className="soft">{t('bench.list.by', { who, when: formatInstant(tag.at, zone, lang) })}</span>
+      <LegibilityMark legibility={tag.legibility} />
       {tag.note === '' ? null : <span>{tag.note}</span>}
     </div>
   );

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import type { PhotoDetailView } from '#domain/contract/views';
 import { parseMark } from '#domain/frame/mark';
 import { meantMember, offeredFor, type MemberIndex } from '../../finding/member-index.ts';
 import { useWords } from '../../i18n/use-words.ts';
@@ -8,6 +9,7 @@ import { AboutMark } from './about-mark.tsx';
 import type { Draft } from './bench-model.ts';
 import type { Desk, DeskEvent, Entry } from './desk-state.ts';
 import { checkEntry, type EntryCheck } from './entry-check.ts';
+import { DraftLegibility } from './draft-legibility.tsx';
 import { LikelyMarks } from './likely-marks.tsx';
 import { MarkField } from './mark-field.tsx';
 import { NoteField } from './note-field.tsx';
@@ -15,6 +17,7 @@ import type { Suggestion } from './suggest-marks.ts';
 import { suggestedIn } from './suggested.ts';
 
 export interface TagWordsProps {
+  photo: PhotoDetailView;
   desk: Desk;
   draft: Draft;
   index: MemberIndex;
@@ -73,6 +76,7 @@ export function TagWords(props: TagWordsProps) {
         place(entry);
       }}
     >
+      <DraftLegibility photo={props.photo} region={draft.region} />
       <LikelyMarks
         suggestions={isNew ? props.suggestions : props.suggestions.filter(({ why }) => why !== 'same')}
         onChoose={choose}

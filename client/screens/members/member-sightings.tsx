@@ -6,6 +6,7 @@ import { reasonWords } from '../../i18n/taken-back.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { LinkButton } from '../../parts/button.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
+import { LegibilityMark } from '../../parts/legibility-mark.tsx';
 import { StageName } from '../../parts/stage-name.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { RivalsNote } from '../bench/rivals-note.tsx';
@@ -75,6 +76,9 @@ function SightingCard({ sighting: { tag, fileName, capture, crop }, rivals }: Si
         </p>
       ) : null}
       <WhyNoEvidence capture={capture} />
+      <p>
+        <LegibilityMark legibility={tag.legibility} />
+      </p>
       <p className="soft">
         {t('members.history.taggedBy', { name: tag.by?.name ?? t('common.nobody'), when: when(tag.at) })}
       </p>

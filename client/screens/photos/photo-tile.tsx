@@ -7,6 +7,7 @@ import { joinWords } from '../../i18n/join-words.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
 import { briefFlag } from './capture-sentence.ts';
+import { alikeWords } from './alike-words.ts';
 import type { Slot } from './wall-layout.ts';
 
 export interface PhotoTileProps {
@@ -41,11 +42,20 @@ export const PhotoTile = memo(function PhotoTile(props: PhotoTileProps) {
   const brief = briefFlag(capture);
   const time = capture.state === 'dated' ? formatTime(capture.instant, zone, lang) : t('photos.list.noTime');
   const when = brief === 'dated-by-hand' ? joinWords([time, t(`clock.brief.${brief}`)], lang) : time;
+  const alike = alikeWords(t, photo.id, photo.alike.burst);
   const said = tags === 0 ? t('photos.list.untagged') : t('common.count.tags', { count: tags });
   return (
     <li className={photo.height > photo.width ? 'photos-tile photos-tile-upright' : 'photos-tile'} {...place}>
-      <TileLink {...props} label={t('photos.list.openPhoto', { file, when, tags: said })}>
+      <TileLink
+        {...props}
+        label={[t('photos.list.openPhoto', { file, when, tags: said }), alike?.label ?? ''].join(' ').trim()}
+      >
         <TilePicture key={`${photo.id} ${photo.pictures}`} photo={photo} isRushing={isRushing} />
+        {alike ? (
+          <span className="photos-tile-alike" aria-hidden="true">
+            <span>{alike.mark}</span> {alike.isSharpest ? <b>{t('legibility.alike.sharpest')}</b> : null}
+          </span>
+        ) : null}
         <span className="photos-tile-words" aria-hidden="true">
           <span>{when}</span> <span className={tags === 0 ? 'photos-tile-untagged' : undefined}>{said}</span>
         </span>

@@ -2,6 +2,7 @@ import { Link } from 'react-router';
 import type { ClosingReportView } from '#domain/contract/views';
 import { useWords } from '../../i18n/use-words.ts';
 import { KindName } from '../../parts/kind-name.tsx';
+import { LegibilityMark } from '../../parts/legibility-mark.tsx';
 import { StageName } from '../../parts/stage-name.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { eachPhotoOnce } from './each-photo-once.ts';
@@ -69,7 +70,7 @@ function Records({ line: { mark, records } }: { line: Line }) {
   const seen = eachPhotoOnce(records);
   return (
     <ul className="plain-list report-records">
-      {seen.slice(0, SHOWN).map(({ tag, photo, stage: at, instant, datedBy }) => {
+      {seen.slice(0, SHOWN).map(({ tag, photo, stage: at, instant, datedBy, legibility }) => {
         const when = knownTime(t, lang, zone, { instant, datedBy });
         const stage = t(`common.stage.${at}`);
         return (
@@ -79,7 +80,10 @@ function Records({ line: { mark, records } }: { line: Line }) {
               aria-label={t('report.openRecord', { mark, stage, when })}
             >
               {t('report.record', { stage, when })}
-            </Link>
+            </Link>{' '}
+            {legibility === 'weak' ? (
+              <LegibilityMark legibility={{ verdict: legibility, reasons: [] }} />
+            ) : null}
           </li>
         );
       })}

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { CAPTURE_DOUBTS } from '../photo/capture-doubts.ts';
+import { LEGIBILITY_REASONS, VERDICTS } from '../photo/legibility.ts';
 import { CaptureShape } from './capture.ts';
 import { PlaceShape } from './place.ts';
 import { DATED_BY } from './clock.ts';
@@ -56,6 +57,14 @@ export const MemberView = MemberFacts.extend({
 }).meta({ id: 'Member' });
 export type MemberView = z.infer<typeof MemberView>;
 
+export const BurstView = z
+  .object({
+    photos: z.array(Id).meta({ description: 'In order of capture, this one among them.' }),
+    sharpest: Id,
+  })
+  .meta({ id: 'Burst' });
+export type BurstView = z.infer<typeof BurstView>;
+
 export const PhotoView = PhotoFacts.extend({
   id: Id,
   house: Id,
@@ -67,8 +76,38 @@ export const PhotoView = PhotoFacts.extend({
     description: 'Thumbnail and preview: not made yet, made, made from a damaged file, cannot be made.',
   }),
   tags: z.int().meta({ description: 'Tags that stand.' }),
+  alike: z.object({
+    burst: BurstView.nullable().meta({ description: 'Taken in one go and nearly the same.' }),
+  }),
 }).meta({ id: 'Photo' });
 export type PhotoView = z.infer<typeof PhotoView>;
+
+export const VerdictShape = z.enum(VERDICTS).nullable().meta({
+  description: 'Whether a stranger could read the member in the region; null: not measured, or not yet.',
+});
+
+export const LegibilityView = z
+  .object({
+    verdict: VerdictShape,
+    reasons: z
+      .array(z.enum(LEGIBILITY_REASONS))
+      .meta({ description: 'What is against it, the worst first.' }),
+    acrossPx: z.number().nullable().meta({ description: 'Pixels of the original across the narrow side.' }),
+    sharpness: z.int().nullable().meta({ description: 'How many of the finest details fit across it.' }),
+  })
+  .meta({ id: 'Legibility' });
+export type LegibilityView = z.infer<typeof LegibilityView>;
+
+export const AlikePhotoView = z.object({
+  id: Id,
+  fileName: z.string(),
+  width: z.int(),
+  height: z.int(),
+  pictures: z.enum(DERIVATIVE_STATES),
+  instant: Instant.nullable(),
+  distance: z.int().meta({ description: 'Bits in which the two pictures differ, of 64.' }),
+});
+export type AlikePhotoView = z.infer<typeof AlikePhotoView>;
 
 export const TagView = z
   .object({
@@ -84,6 +123,7 @@ export const TagView = z
     supersedes: Id.nullable(),
     state: z.enum(['standing', 'superseded', 'withdrawn']),
     ended: z.object({ at: Instant, by: PersonShape.nullable(), reason: z.string() }).nullable(),
+    legibility: LegibilityView,
   })
   .meta({ id: 'Tag' });
 export type TagView = z.infer<typeof TagView>;
@@ -127,6 +167,7 @@ export const MISS_REASONS = [
   'undated',
   ...CAPTURE_DOUBTS,
   'contradicted',
+  'unreadable',
 ] as const;
 export type MissReason = (typeof MISS_REASONS)[number];
 
@@ -137,6 +178,7 @@ export const EvidenceView = z.object({
   instant: Instant.nullable(),
   uncertaintyS: z.number().min(0),
   datedBy: z.enum(DATED_BY).nullable(),
+  legibility: VerdictShape,
 });
 
 export const ReportLineView = z.object({
@@ -347,6 +389,11 @@ export const HouseEvent = z
       photo: Id,
       pictures: z.enum(DERIVATIVE_STATES),
       made: z.int().meta({ description: 'How many have been finished in this house.' }),
+    }),
+    z.object({
+      type: z.literal('legibility'),
+      photo: Id,
+      made: z.int().meta({ description: 'Counted together with the pictures.' }),
     }),
   ])
   .meta({ id: 'HouseEvent' });

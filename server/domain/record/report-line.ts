@@ -62,6 +62,6 @@ function byWorth({ tag: a }: Judged, { tag: b }: Judged): number {
 }
 
 function evidence(tag: StandingTag): Evidence {
-  const { id, photo, stage, instant, uncertaintyS, datedBy } = tag;
-  return { tag: id, photo, stage, instant, uncertaintyS, datedBy };
+  const { id, photo, stage, instant, uncertaintyS, datedBy, legibility } = tag;
+  return { tag: id, photo, stage, instant, uncertaintyS, datedBy, legibility };
 }

@@ -3,6 +3,7 @@ import type { DatedBy } from '../contract/clock.ts';
 import type { MissReason } from '../contract/views.ts';
 import { stageRank, type Stage } from '../frame/stage.ts';
 import type { CaptureDoubt } from '../photo/capture-doubts.ts';
+import type { Verdict } from '../photo/legibility.ts';
 
 /** A tag that stands, with the instant of its photo; instants are UTC text of one form and compare as text. */
 export interface StandingTag {
@@ -20,6 +21,10 @@ export interface StandingTag {
   readonly doubt: CaptureDoubt | null;
   /** Whether an unanswered finding says that it cannot be true as it stands. */
   readonly contradicted: boolean;
+  /** null: not measured; that must not be held against a photo. */
+  readonly legibility: Verdict | null;
+  /** Somebody has said by name that it shows the member all the same. */
+  readonly acceptedUnreadable: boolean;
 }
 
 /** What a covering needs on record about one member. */
@@ -43,6 +48,7 @@ export function reasonsAgainst(tag: StandingTag, requirement: Requirement): Miss
   else if (closedAt !== null) reasons.push(...afterClosing(tag.instant, tag.uncertaintyS, closedAt));
   if (tag.doubt !== null) reasons.push(tag.doubt);
   if (tag.contradicted) reasons.push('contradicted');
+  if (tag.legibility === 'unreadable' && !tag.acceptedUnreadable) reasons.push('unreadable');
   return reasons;
 }
 

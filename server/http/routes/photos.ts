@@ -9,6 +9,7 @@ import { copyPhoto } from '../../services/copy-photo.ts';
 import { cropPhoto } from '../../services/crop-photo.ts';
 import { Failure } from '../../services/failure.ts';
 import { makePicturesAgain } from '../../services/make-pictures.ts';
+import { regionLegibility } from '../../services/region-legibility.ts';
 import type { PhotoFilter } from '../../services/record-store.ts';
 import { placeTag, supersedeTag, withdrawTag } from '../../services/tags.ts';
 import type { Handlers } from '../implement.ts';
@@ -19,6 +20,11 @@ const FOREVER = 'private, max-age=31536000, immutable';
 
 export function photoHandlers(context: Context, log: Logger, wakeJobs: () => void): Handlers {
   const { read } = context.store;
+  const thenWake = async <T>(said: Promise<T>): Promise<T> => {
+    const answer = await said;
+    wakeJobs();
+    return answer;
+  };
   return {
     findPhoto: async ({ house, query }) => ({
       photo: (await read.photoByContent(house, query.sha256)) ?? null,
@@ -71,10 +77,13 @@ export function photoHandlers(context: Context, log: Logger, wakeJobs: () => voi
       return undefined;
     },
 
+    photoLegibility: ({ params, query }) => regionLegibility(context, params.photo, query.region),
+    alikePhotos: ({ params }) => read.alike(params.photo),
+
     placeTag: ({ account, house, params, body: { id, ...facts } }) =>
-      placeTag(context, account, { house, photo: params.photo, tag: id }, facts),
+      thenWake(placeTag(context, account, { house, photo: params.photo, tag: id }, facts)),
     supersedeTag: ({ account, house, params, body: { id, ...facts } }) =>
-      supersedeTag(context, account, { house, supersedes: params.tag, tag: id }, facts),
+      thenWake(supersedeTag(context, account, { house, supersedes: params.tag, tag: id }, facts)),
     withdrawTag: ({ account, house, params, query }) =>
       withdrawTag(context, account, { house, tag: params.tag }, query.reason),
   };

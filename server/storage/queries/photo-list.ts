@@ -8,7 +8,7 @@ import type {
   PhotoWindow,
 } from '../../services/record-store.ts';
 import type { Db } from '../open-database.ts';
-import { photosWithState, viewOf } from './photos.ts';
+import { photosWithState, viewsOf } from './photos.ts';
 
 /** The list of photos: which of them, in which order, and its shape. Undated photos are last in every order. */
 
@@ -46,7 +46,7 @@ export async function readPhotos(
     .offset(offset)
     .limit(limit + 1);
   const rows = await photosWithState(db).where('photo.id', 'in', page).orderBy(ORDERED_BY[order]).execute();
-  const photos = rows.slice(0, limit).map(viewOf);
+  const photos = await viewsOf(db, rows.slice(0, limit));
   return { photos, total, next: rows.length > limit ? (photos.at(-1)?.id ?? null) : null };
 }
 

@@ -1,6 +1,7 @@
 import type { MediaType } from '#domain/contract/shapes';
 import type { PhotoView } from '#domain/contract/views';
 import type { Db } from '../open-database.ts';
+import { readBursts } from './alike.ts';
 import { toPhotoView } from './views.ts';
 
 /** Photos with what the machine has made of them and how many tags stand on them. */
@@ -21,11 +22,22 @@ export function photosWithState(db: Db) {
 }
 
 type PhotoRow = Awaited<ReturnType<ReturnType<typeof photosWithState>['execute']>>[number];
-export const viewOf = (row: PhotoRow): PhotoView => toPhotoView({ ...row, tags: row.tags ?? 0 });
+
+/** With the bursts to which they belong, looked for once for all of them. */
+export async function viewsOf(db: Db, rows: readonly PhotoRow[]): Promise<PhotoView[]> {
+  const [first] = rows;
+  if (!first) return [];
+  const bursts = await readBursts(
+    db,
+    first.houseId,
+    rows.map((row) => row.capturedAt),
+  );
+  return rows.map((row) => toPhotoView({ ...row, tags: row.tags ?? 0, burst: bursts.get(row.id) ?? null }));
+}
 
 export async function readPhoto(db: Db, photo: string): Promise<PhotoView | undefined> {
   const row = await photosWithState(db).where('photo.id', '=', photo).executeTakeFirst();
-  return row && viewOf(row);
+  return row && (await viewsOf(db, [row]))[0];
 }
 
 export async function readPhotoByContent(
@@ -37,18 +49,24 @@ export async function readPhotoByContent(
     .where('photo.houseId', '=', house)
     .where('photo.sha256', '=', sha256)
     .executeTakeFirst();
-  return row && viewOf(row);
+  return row && (await viewsOf(db, [row]))[0];
 }
 
 /** Ids of photos with a tag that stands. */
 export const taggedPhotos = (db: Db, house: string) =>
   db.selectFrom('tag').select('photoId').where('houseId', '=', house).where('state', '=', 'standing');
 
+/** Also those of which an older program has made pictures without looking at what they are like. */
 export async function readPhotosWithoutPictures(db: Db): Promise<string[]> {
   const rows = await db
     .selectFrom('photo')
     .leftJoin('picture', 'picture.photoId', 'photo.id')
-    .where('picture.photoId', 'is', null)
+    .where((eb) =>
+      eb.or([
+        eb('picture.photoId', 'is', null),
+        eb.and([eb('picture.hash', 'is', null), eb('picture.state', '!=', 'unreadable')]),
+      ]),
+    )
     .select('photo.id')
     .orderBy('photo.addedAt')
     .execute();

@@ -3,6 +3,7 @@ import type { ReportMaterial, ReportPart, Sighting } from '../../services/record
 import type { Db } from '../open-database.ts';
 import { readContradictedTags } from './findings.ts';
 import { readCoverings } from './coverings.ts';
+import { toLegibilityView } from './legibility.ts';
 import { toTagView } from './views.ts';
 
 function tagsWithSchedule(db: Db) {
@@ -11,12 +12,15 @@ function tagsWithSchedule(db: Db) {
     .leftJoin('member', (join) =>
       join.onRef('member.houseId', '=', 'tag.houseId').onRef('member.mark', '=', 'tag.mark'),
     )
+    .leftJoin('legibility', 'legibility.tagId', 'tag.id')
     .selectAll('tag')
+    .select(['legibility.measures', 'legibility.verdict', 'legibility.reasons'])
     .select((eb) => eb('member.mark', 'is not', null).as('known'));
 }
 
 type TagRow = Awaited<ReturnType<ReturnType<typeof tagsWithSchedule>['execute']>>[number];
-const view = (row: TagRow): TagView => toTagView({ ...row, known: Boolean(row.known) });
+const view = (row: TagRow): TagView =>
+  toTagView({ ...row, known: Boolean(row.known), legibility: toLegibilityView(row) });
 
 export async function readTag(db: Db, tag: string): Promise<TagView | undefined> {
   const row = await tagsWithSchedule(db).where('tag.id', '=', tag).executeTakeFirst();
@@ -62,9 +66,11 @@ export async function readReportMaterial(
   const tags = await db
     .selectFrom('tag')
     .innerJoin('photo', 'photo.id', 'tag.photoId')
+    .leftJoin('legibility', 'legibility.tagId', 'tag.id')
     .where('tag.houseId', '=', house)
     .where('tag.state', '=', 'standing')
     .where('tag.mark', 'in', hidden)
+    .select('legibility.verdict')
     .select(['tag.id', 'tag.photoId', 'tag.mark', 'tag.stage', 'photo.capturedAt', 'photo.doubt'])
     .select(['photo.uncertaintyS', 'photo.datedBy'])
     .execute();
@@ -83,6 +89,8 @@ export async function readReportMaterial(
       datedBy: row.datedBy,
       doubt: row.doubt,
       contradicted: contradicted.has(row.id),
+      legibility: row.verdict,
+      acceptedUnreadable: false,
     })),
   };
 }

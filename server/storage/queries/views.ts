@@ -1,6 +1,6 @@
 import { sql, type ExpressionBuilder } from 'kysely';
 import type { CoveringKind, MediaType } from '#domain/contract/shapes';
-import type { CoveringView, MemberView, PhotoView, TagView } from '#domain/contract/views';
+import type { BurstView, CoveringView, MemberView, PhotoView, TagView } from '#domain/contract/views';
 import type { Mark } from '#domain/frame/mark';
 import { STAGES, type Stage } from '#domain/frame/stage';
 import { trackOf } from '#domain/lexicon/track-of-kind';
@@ -8,7 +8,9 @@ import type { Row, Tables } from '../tables.ts';
 
 /** How rows become views: one function a noun. */
 
-export function toPhotoView(row: Row<'photo'> & { pictures: string | null; tags: number }): PhotoView {
+type PhotoRow = Row<'photo'> & { pictures: string | null; tags: number; burst: BurstView | null };
+
+export function toPhotoView(row: PhotoRow): PhotoView {
   return {
     id: row.id,
     house: row.houseId,
@@ -25,10 +27,11 @@ export function toPhotoView(row: Row<'photo'> & { pictures: string | null; tags:
     place: { ...row.place, device: row.devicePosition },
     pictures: (row.pictures ?? 'pending') as PhotoView['pictures'],
     tags: row.tags,
+    alike: { burst: row.burst },
   };
 }
 
-export function toTagView(row: Row<'tag'> & { known: boolean }): TagView {
+export function toTagView(row: Row<'tag'> & { known: boolean; legibility: TagView['legibility'] }): TagView {
   return {
     id: row.id,
     photo: row.photoId,
@@ -42,6 +45,7 @@ export function toTagView(row: Row<'tag'> & { known: boolean }): TagView {
     supersedes: row.supersedes,
     state: row.state,
     ended: row.endedAt && { at: row.endedAt.toISOString(), by: row.endedBy, reason: row.endReason ?? '' },
+    legibility: row.legibility,
   };
 }
 

@@ -21,6 +21,7 @@ const tag = (id: string, more: Partial<TagView> = {}): TagView => ({
   supersedes: null,
   state: 'standing',
   ended: null,
+  legibility: { verdict: null, reasons: [], acrossPx: null, sharpness: null },
   ...more,
 });
 const unsent = (write: TagWrite, more: Partial<Unsent> = {}): Unsent => ({

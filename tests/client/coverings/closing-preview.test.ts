@@ -21,6 +21,7 @@ const line = (mark: string, state: CoveringLine['state'], ...instants: (string |
     instant,
     uncertaintyS: 0,
     datedBy: instant === null ? null : 'file',
+    legibility: null,
   })),
   nearestMiss: null,
 });

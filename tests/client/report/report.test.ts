@@ -30,6 +30,7 @@ const seen = {
   instant: '2026-04-03T05:20:00.000Z',
   uncertaintyS: 60,
   datedBy: 'file',
+  legibility: 'clear',
 } as const;
 const early: Line = line('い三', { nearestMiss: { reasons: ['before-stage'], tag: seen } });
 
@@ -141,6 +142,7 @@ test('a photo with two tags of one stage is said once, of two stages twice', () 
     instant: null,
     uncertaintyS: 0,
     datedBy: null,
+    legibility: null,
   });
   const all = [record('a', 'p', 'pegged'), record('b', 'p', 'pegged'), record('c', 'q', 'pegged')];
   expect(eachPhotoOnce([...all, record('d', 'p', 'raised')]).map(({ tag }) => tag)).toEqual(['a', 'c', 'd']);

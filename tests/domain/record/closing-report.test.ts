@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Verdict } from '#domain/photo/legibility';
 import type { CaptureDoubt } from '#domain/photo/capture-doubts';
 import { ClosingReportView } from '#domain/contract/views';
 import type { Stage } from '#domain/frame/stage';
@@ -25,6 +26,8 @@ const tag = (
   instant,
   uncertaintyS: 0,
   datedBy: instant === null ? null : ('file' as const),
+  legibility: null as Verdict | null,
+  acceptedUnreadable: false,
 });
 const seen = (n: number, stage: Stage, instant: string | null) => ({
   tag: uuid(n),
@@ -33,6 +36,7 @@ const seen = (n: number, stage: Stage, instant: string | null) => ({
   instant,
   uncertaintyS: 0,
   datedBy: instant === null ? null : 'file',
+  legibility: null as Verdict | null,
 });
 
 const NORTH: ReportCovering = {

@@ -140,6 +140,8 @@ describe('defaultLeast', () => {
           contradicted: false,
           uncertaintyS: 60,
           datedBy: 'file' as const,
+          legibility: null,
+          acceptedUnreadable: false,
         };
         expect(reasonsAgainst(tag, { covering, least, closedAt: at(2) })).toEqual([]);
       }

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { CAPTURE_DOUBTS } from '#domain/photo/capture-doubts';
 import { DATED_BY } from '#domain/contract/clock';
 import { COVERING_KINDS } from '#domain/contract/shapes';
+import { VERDICTS } from '#domain/photo/legibility';
 import { STAGES } from '#domain/frame/stage';
 import type { ClosingReportInput, ReportCovering } from '#domain/record/closing-report';
 
@@ -49,6 +50,8 @@ const tags = fc
       // The instants lie whole days apart: just that, a hair more, and a day and a half.
       uncertaintyS: fc.constantFrom(0, 1, 60, 86_400, 86_401, 129_600, 172_800),
       datedBy: fc.constantFrom(...DATED_BY),
+      legibility: fc.constantFrom(null, ...VERDICTS),
+      acceptedUnreadable: fc.boolean(),
     }),
     { maxLength: 14 },
   )

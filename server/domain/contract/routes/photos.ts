@@ -1,7 +1,15 @@
 import { z } from 'zod';
 import { DevicePosition } from '../place.ts';
 import { Day, Id, PersonShape, Sha256, StageShape, TagFacts } from '../shapes.ts';
-import { PhotoDetailView, PhotoPlaceView, PhotoView, TagView, UploadOutcome } from '../views.ts';
+import {
+  AlikePhotoView,
+  LegibilityView,
+  PhotoDetailView,
+  PhotoPlaceView,
+  PhotoView,
+  TagView,
+  UploadOutcome,
+} from '../views.ts';
 import { route, type Route } from './route.ts';
 
 /** Which photos of a house; whatever is given must hold. */
@@ -180,6 +188,29 @@ export const PHOTO_ROUTES = {
     }),
     status: 200,
     produces: ['image/jpeg'],
+  }),
+
+  photoLegibility: route({
+    method: 'GET',
+    path: '/photos/{photo}/legibility',
+    summary: 'Whether a stranger could read a member in a region of the original.',
+    access: 'house',
+    query: z.object({
+      region: z.string().max(12_000).meta({
+        description:
+          'A region as in a tag, in JSON, or xywh=percent:x,y,w,h (Media Fragments) without the name.',
+      }),
+    }),
+    status: 200,
+    answer: LegibilityView,
+  }),
+  alikePhotos: route({
+    method: 'GET',
+    path: '/photos/{photo}/alike',
+    summary: 'Photos nearly the same as this one, and the sharpest of all of them.',
+    access: 'house',
+    status: 200,
+    answer: z.object({ photos: z.array(AlikePhotoView), sharpest: Id.nullable() }),
   }),
 
   placeTag: route({

@@ -1,0 +1,47 @@
+/** How well a member can be read in its region, and photos that are nearly the same. */
+export const legibility = {
+  verdict: { clear: 'clear', weak: 'weak', unreadable: 'unreadable' },
+  reason: {
+    'too-small': 'too small',
+    blurred: 'blurred',
+    'too-dark': 'dark',
+    'too-bright': 'too bright',
+    'not-measured': 'cannot be measured',
+  },
+  because: '{{verdict}} ({{reasons}})',
+  notMeasured: 'how clear it is cannot be measured',
+  notYet: 'how clear it is has not been looked at yet',
+  mark: 'In the picture: {{words}}',
+  line: {
+    clear: 'Clear enough to read.',
+    'not-measured': 'How clear this is cannot be measured in this file.',
+    weak: {
+      'too-small': 'Small: {{px}} px across. Closer is better.',
+      blurred: 'Somewhat blurred.',
+      'too-dark': 'Dark.',
+      'too-bright': 'Very bright: part of it is lost in white.',
+    },
+    unreadable: {
+      'too-small': 'Too small to read: {{px}} px across. Go closer.',
+      blurred: 'Too blurred to read. Hold the camera still and take it again.',
+      'too-dark': 'Too dark to read. Bring a light and take it again.',
+      'too-bright': 'Too bright to read. Turn away from the light and take it again.',
+    },
+  },
+  noRecord: 'It counts as no record like this.',
+  alike: {
+    of: '{{at}} of {{total}} alike',
+    sharpest: 'sharpest',
+    label: '{{at}} of {{total}} that are alike.',
+    labelSharpest: '{{at}} of {{total}} that are alike, the sharpest of them.',
+    title: 'Nearly the same',
+    lead_one: 'One other photo shows nearly the same.',
+    lead_other: '{{count}} other photos show nearly the same.',
+    thisIs: 'This one is the sharpest: tag this one.',
+    go: 'Go to the sharpest',
+    open: 'Open {{file}}, {{when}}',
+    openSharpest: 'Open {{file}}, {{when}}, the sharpest',
+    noTime: 'without a date',
+    strip: 'Photos that show nearly the same',
+  },
+} as const;

@@ -1,0 +1,94 @@
+/** 64 bits of a difference hash as 16 hex digits, row by row; a bit is set where the left of two is darker. */
+export type PictureHash = string;
+
+/**
+ * Bits in which two pictures of one scene may differ: "distance of 5 means … almost identical" (README of the
+ * dHash tool by Tom64b).
+ */
+export const NEARLY_SAME_BITS = 5;
+/** Of two taken in one go, between which the hand moved; 6 to 10 bits are "possibly related" (libphp guide). */
+export const BURST_BITS = 10;
+/** Between one photo of a burst and the next. *Common practice.* */
+export const BURST_GAP_MS = 10_000;
+/** Fewer bits of one kind are a blank wall or a plain gradient, which says nothing of what is shown. */
+export const LEAST_BITS = 8;
+
+export function hamming(a: PictureHash, b: PictureHash): number {
+  return countBits(BigInt(`0x${a}`) ^ BigInt(`0x${b}`));
+}
+
+/** Whether a hash tells pictures apart at all. */
+export function tellsApart(hash: PictureHash): boolean {
+  const set = countBits(BigInt(`0x${hash}`));
+  return set >= LEAST_BITS && set <= 64 - LEAST_BITS;
+}
+
+export interface BurstPhoto {
+  readonly id: string;
+  /** Milliseconds since 1970. */
+  readonly at: number;
+  /** Same text, same camera; null: unknown. */
+  readonly camera: string | null;
+  readonly hash: PictureHash | null;
+  readonly sharpness: number | null;
+}
+
+export interface Burst {
+  /** In order of capture, two at least. */
+  readonly photos: string[];
+  readonly sharpest: string;
+}
+
+/** Photos of one camera, each at most ten seconds and ten bits away from the one before. */
+export function findBursts(photos: readonly BurstPhoto[]): Burst[] {
+  const inOrder = [...photos].sort((a, b) => a.at - b.at || (a.id < b.id ? -1 : 1));
+  const open = new Map<string, BurstPhoto[]>();
+  const found: BurstPhoto[][] = [];
+  for (const photo of inOrder) {
+    if (photo.camera === null) continue;
+    const burst = open.get(photo.camera);
+    const last = burst?.at(-1);
+    if (burst && last && follows(last, photo)) {
+      burst.push(photo);
+      continue;
+    }
+    const begun = [photo];
+    open.set(photo.camera, begun);
+    found.push(begun);
+  }
+  return found.filter((burst) => burst.length > 1).map(toBurst);
+}
+
+function follows(before: BurstPhoto, after: BurstPhoto): boolean {
+  if (before.hash === null || after.hash === null) return false;
+  return (
+    after.at - before.at <= BURST_GAP_MS &&
+    tellsApart(before.hash) &&
+    tellsApart(after.hash) &&
+    hamming(before.hash, after.hash) <= BURST_BITS
+  );
+}
+
+function toBurst(photos: readonly BurstPhoto[]): Burst {
+  return { photos: photos.map(({ id }) => id), sharpest: sharpestOf(photos) };
+}
+
+/** Of equals the first. */
+export function sharpestOf(photos: readonly { id: string; sharpness: number | null }[]): string {
+  return photos.reduce((best, photo) => ((photo.sharpness ?? -1) > (best.sharpness ?? -1) ? photo : best)).id;
+}
+
+function countBits(value: bigint): number {
+  let count = 0;
+  for (let rest = value; rest > 0n; rest &= rest - 1n) count += 1;
+  return count;
+}
+
+/** The same hash as a database keeps it: 64 characters 0 and 1, the first bit first. */
+export function bitsOfHash(hash: PictureHash): string {
+  return BigInt(`0x${hash}`).toString(2).padStart(64, '0');
+}
+
+export function hashOfBits(bits: string): PictureHash {
+  return BigInt(`0b${bits}`).toString(16).padStart(16, '0');
+}
