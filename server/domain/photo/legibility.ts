@@ -28,11 +28,11 @@ export const LEGIBILITY_VERSION = 1;
  * From where on a region is weak, and from where on it is unreadable. 'Clear' means that bars of 1/16 of the
  * member (an ink line, a gap beside a wedge) keep half of their contrast: blur 0.0234. 'Unreadable' means that
  * bars of 1/8 of it (the head of a peg) keep less than a tenth: blur 0.0854. A Gaussian of deviation s leaves
- * exp(-2 π² s² / p²) of a period p. Grounds and trials on real photos: tests/calibration/README.md.
+ * exp(-2 π² s² / p²) of a period p. The first limit is set lower, since fine meshes look sharper than they are. Grounds and trials on real photos: tests/calibration/README.md.
  */
 export const LIMITS = {
   acrossPx: { weak: 28, unreadable: 12 },
-  fineBlur: { weak: 0.025 },
+  fineBlur: { weak: 0.02 },
   coarseBlur: { unreadable: 0.085 },
   middle: { weak: 30, unreadable: 8 },
   clipped: { weak: 0.5, unreadable: 0.8 },

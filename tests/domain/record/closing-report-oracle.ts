@@ -32,7 +32,8 @@ function counts(tag: Tag, covering: Covering, least: string): boolean {
       (latest(tag) === new Date(covering.closedAt).getTime() && tag.uncertaintyS > 0));
   const farEnough = ORDER_OF_WORK.indexOf(tag.stage) >= ORDER_OF_WORK.indexOf(least);
   const showsMember = !(covering.kind === 'plaster' && tag.stage === 'plastered');
-  return dated && before && farEnough && showsMember && !tag.doubt && !tag.contradicted;
+  const canBeRead = tag.acceptedUnreadable || tag.legibility !== 'unreadable';
+  return dated && before && farEnough && showsMember && !tag.doubt && !tag.contradicted && canBeRead;
 }
 
 function reasons(tag: Tag, covering: Covering, least: string): string[] {
@@ -47,6 +48,7 @@ function reasons(tag: Tag, covering: Covering, least: string): string[] {
   if (tag.instant === null) said.push('undated');
   if (tag.doubt) said.push(tag.doubt);
   if (tag.contradicted) said.push('contradicted');
+  if (!tag.acceptedUnreadable && tag.legibility === 'unreadable') said.push('unreadable');
   return said;
 }
 

@@ -1,0 +1,102 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  bitsOfHash,
+  findBursts,
+  hamming,
+  hashOfBits,
+  sharpestOf,
+  tellsApart,
+  type BurstPhoto,
+} from '#domain/photo/alike';
+
+const hex = fc.bigInt({ min: 0n, max: 2n ** 64n - 1n }).map((value) => value.toString(16).padStart(16, '0'));
+const HASH = 'e0f8fef6f2ecfcf4';
+const flip = (hash: string, bits: number) =>
+  (BigInt(`0x${hash}`) ^ (2n ** BigInt(bits) - 1n)).toString(16).padStart(16, '0');
+
+function photo(id: string, seconds: number, more: Partial<BurstPhoto> = {}): BurstPhoto {
+  return { id, at: seconds * 1000, camera: 'Test Bars', hash: HASH, sharpness: 100, ...more };
+}
+
+describe('how alike two pictures are', () => {
+  // The pair published in the README of Tom64b/dHash.
+  it('is 4 bits for the published pair', () => expect(hamming(HASH, 'e0f8eed4d2ecfcf4')).toBe(4));
+
+  it('is a distance', () =>
+    fc.assert(
+      fc.property(hex, hex, hex, (a, b, c) => {
+        expect(hamming(a, a)).toBe(0);
+        expect(hamming(a, b)).toBe(hamming(b, a));
+        expect(hamming(a, c)).toBeLessThanOrEqual(hamming(a, b) + hamming(b, c));
+      }),
+    ));
+
+  it('goes into a database and back', () =>
+    fc.assert(
+      fc.property(hex, (hash) => {
+        expect(bitsOfHash(hash)).toHaveLength(64);
+        expect(hashOfBits(bitsOfHash(hash))).toBe(hash);
+      }),
+    ));
+
+  it('is not said of blank walls and plain gradients', () => {
+    expect(['0000000000000000', 'ffffffffffffffff', '0000000000000007'].map(tellsApart)).toEqual([
+      false,
+      false,
+      false,
+    ]);
+    expect(tellsApart(HASH)).toBe(true);
+  });
+});
+
+describe('a burst', () => {
+  it('is what one camera took, each within ten seconds and ten bits of the one before', () =>
+    expect(
+      findBursts([
+        photo('a', 0),
+        photo('b', 10, { hash: flip(HASH, 10), sharpness: 300 }),
+        photo('c', 20, { hash: HASH }),
+        photo('late', 30.001),
+        photo('other', 31, { hash: flip(HASH, 11) }),
+      ]),
+    ).toEqual([{ photos: ['a', 'b', 'c'], sharpest: 'b' }]));
+
+  it('goes on over a photo that another camera takes in between', () =>
+    expect(findBursts([photo('a', 0), photo('x', 1, { camera: 'Another' }), photo('b', 2)])).toEqual([
+      { photos: ['a', 'b'], sharpest: 'a' },
+    ]));
+
+  it('ends with a photo that looks different', () =>
+    expect(findBursts([photo('a', 0), photo('x', 1, { hash: flip(HASH, 30) }), photo('b', 2)])).toEqual([]));
+
+  it('is none of blank pictures, of unknown cameras, or without a hash', () => {
+    const none: Partial<BurstPhoto>[] = [{ hash: '0'.repeat(16) }, { camera: null }, { hash: null }];
+    for (const more of none) expect(findBursts([photo('a', 0, more), photo('b', 1, more)])).toEqual([]);
+  });
+
+  it('does not depend on the order in which photos come, and has each once', () =>
+    fc.assert(
+      fc.property(
+        fc
+          .uniqueArray(fc.integer({ min: 0, max: 100 }), { maxLength: 12 })
+          .chain((times) =>
+            fc.tuple(
+              fc.constant(times.map((at) => photo(`p${at}`, at))),
+              fc.shuffledSubarray(times, { minLength: times.length }),
+            ),
+          ),
+        ([photos, order]) => {
+          const shuffled = order.map((at) => photo(`p${at}`, at));
+          expect(findBursts(shuffled)).toEqual(findBursts(photos));
+          const all = findBursts(photos).flatMap((burst) => burst.photos);
+          expect(new Set(all).size).toBe(all.length);
+        },
+      ),
+    ));
+
+  it('proposes the first of equally sharp ones, and one that is known', () => {
+    expect(sharpestOf([photo('a', 0), photo('b', 1)])).toBe('a');
+    expect(sharpestOf([photo('a', 0, { sharpness: null }), photo('b', 1, { sharpness: 0 })])).toBe('b');
+  });
+});
