@@ -2,6 +2,7 @@ import { randomUUID } from 'node:crypto';
 import type { Page } from 'playwright-core';
 import type { CoveringView, HouseView } from '#domain/contract/views';
 import type { Words } from '../../client/i18n/words.ts';
+import { addAlike } from './alike-photos.ts';
 import { chooseTool, dragBox, markField, pictureDrawn, stageOf } from './bench-hands.ts';
 import { button, chooseFiles, field, link, PASSWORD, tick } from './hands.ts';
 import { houseScreens } from './screens.ts';
@@ -22,9 +23,12 @@ export interface MoreThings {
   readonly closed: string;
   readonly link: string;
   readonly empty: string;
+  /** A photo that others are nearly the same as, with tags that cannot be read. */
+  readonly alike: string;
 }
 
-export async function prepareMore({ client, things }: Site): Promise<MoreThings> {
+export async function prepareMore(site: Site): Promise<MoreThings> {
+  const { client, things } = site;
   const { id: closed } = await client.post<CoveringView>(`${things.house}/coverings`, {
     id: randomUUID(),
     name: 'Loft floor',
@@ -38,14 +42,15 @@ export async function prepareMore({ client, things }: Site): Promise<MoreThings>
   const house = { id: randomUUID(), name: 'Tea house', zone: 'Asia/Tokyo' };
   const { id } = await client.post<HouseView>('/houses', house);
   await client.post('/tokens', { id: randomUUID(), name: 'photos from the office' });
-  return { closed, link, empty: `/houses/${id}` };
+  return { closed, link, empty: `/houses/${id}`, alike: await addAlike(site) };
 }
 
 /** Every screen as it opens. */
-export function screensOf({ things }: Site, { closed, link, empty }: MoreThings): View[] {
+export function screensOf({ things }: Site, { closed, link, empty, alike }: MoreThings): View[] {
   const named = Object.entries({
     ...houseScreens(things),
     'covering-closed': `${things.house}/coverings/${closed}`,
+    'bench-alike': `${things.house}/photos/${alike}`,
     'not-found-in-house': `${things.house}/nowhere`,
     'not-found': '/nowhere',
     houses: '/',
@@ -118,6 +123,16 @@ export function momentsOf({ things, photos }: Site, { closed, link: oneTime }: M
         await dragBox(page, t, [0.3, 0.3], [0.6, 0.7]);
         await markField(page, t).fill('柱');
         await page.getByRole('option').first().waitFor();
+      },
+    },
+    {
+      name: 'bench-too-small',
+      address: `${house}/photos/${photos.box}`,
+      enter: async (page, t) => {
+        await pictureDrawn(page, t);
+        await chooseTool(page, t, 'rectangle');
+        await dragBox(page, t, [0.3, 0.3], [0.6, 0.304]);
+        await page.locator('.bench-legibility.act-text').waitFor();
       },
     },
     {

