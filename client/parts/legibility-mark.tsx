@@ -1,4 +1,4 @@
-import type { LegibilityView } from '#domain/contract/views';
+import type { LegibilityView } from '#domain/contract/legibility-views';
 import type { Verdict } from '#domain/photo/legibility';
 import { formatList } from '../i18n/format.ts';
 import { useWords } from '../i18n/use-words.ts';

@@ -3,8 +3,8 @@ import type { FindingKind, FindingView, FindingsView, FINDING_STATES } from '#do
 import type { BriefDayView, JournalView } from '#domain/contract/journal-views';
 import type { Camera, CameraView, ClockMarkView } from '#domain/contract/clock';
 import type { MediaType, MemberFacts, Person, Role } from '#domain/contract/shapes';
+import type { AlikePhotoView } from '#domain/contract/alike-views';
 import type {
-  AlikePhotoView,
   CoveringView,
   DaySummaryView,
   DayView,

@@ -1,5 +1,5 @@
 import { RegionShape } from '#domain/contract/shapes';
-import type { LegibilityView } from '#domain/contract/views';
+import type { LegibilityView } from '#domain/contract/legibility-views';
 import { readability, sharpnessOf } from '#domain/photo/legibility';
 import { parseMediaFragment } from '#domain/photo/media-fragment';
 import type { Region } from '#domain/photo/region';

@@ -1,11 +1,11 @@
 import pino from 'pino';
 import sharp from 'sharp';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { AlikePhotoView } from '#domain/contract/alike-views';
+import type { LegibilityView } from '#domain/contract/legibility-views';
 import type {
-  AlikePhotoView,
   ClosingReportView,
   HouseView,
-  LegibilityView,
   PhotoDetailView,
   PhotoView,
   UploadOutcome,

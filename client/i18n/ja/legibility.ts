@@ -32,7 +32,7 @@ export const legibility = {
   },
   noRecord: 'このままでは記録になりません。',
   alike: {
-    of: '似た{{total}}枚の{{at}}',
+    of: '似た{{total}}枚の{{at}}枚目',
     sharpest: '一番鮮明',
     label: '似た写真{{total}}枚のうち{{at}}枚目。',
     labelSharpest: '似た写真{{total}}枚のうち{{at}}枚目、一番鮮明。',

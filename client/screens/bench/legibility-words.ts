@@ -1,4 +1,4 @@
-import type { LegibilityView } from '#domain/contract/views';
+import type { LegibilityView } from '#domain/contract/legibility-views';
 import type { Words } from '../../i18n/words.ts';
 
 export type SeenLegibility = Pick<LegibilityView, 'verdict' | 'reasons' | 'acrossPx'>;

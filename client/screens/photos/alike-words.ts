@@ -1,4 +1,4 @@
-import type { BurstView } from '#domain/contract/views';
+import type { BurstView } from '#domain/contract/legibility-views';
 import type { Words } from '../../i18n/words.ts';
 
 export interface AlikeWords {

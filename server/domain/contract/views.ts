@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { CAPTURE_DOUBTS } from '../photo/capture-doubts.ts';
-import { LEGIBILITY_REASONS, VERDICTS } from '../photo/legibility.ts';
 import { CaptureShape } from './capture.ts';
 import { PlaceShape } from './place.ts';
 import { DATED_BY } from './clock.ts';
+import { BurstView, LegibilityView, VerdictShape } from './legibility-views.ts';
 import { ProblemShape } from './problems.ts';
 import { DERIVATIVE_STATES } from './small-photo.ts';
 import {
@@ -57,14 +57,6 @@ export const MemberView = MemberFacts.extend({
 }).meta({ id: 'Member' });
 export type MemberView = z.infer<typeof MemberView>;
 
-export const BurstView = z
-  .object({
-    photos: z.array(Id).meta({ description: 'In order of capture, this one among them.' }),
-    sharpest: Id,
-  })
-  .meta({ id: 'Burst' });
-export type BurstView = z.infer<typeof BurstView>;
-
 export const PhotoView = PhotoFacts.extend({
   id: Id,
   house: Id,
@@ -81,33 +73,6 @@ export const PhotoView = PhotoFacts.extend({
   }),
 }).meta({ id: 'Photo' });
 export type PhotoView = z.infer<typeof PhotoView>;
-
-export const VerdictShape = z.enum(VERDICTS).nullable().meta({
-  description: 'Whether a stranger could read the member in the region; null: not measured, or not yet.',
-});
-
-export const LegibilityView = z
-  .object({
-    verdict: VerdictShape,
-    reasons: z
-      .array(z.enum(LEGIBILITY_REASONS))
-      .meta({ description: 'What is against it, the worst first.' }),
-    acrossPx: z.number().nullable().meta({ description: 'Pixels of the original across the narrow side.' }),
-    sharpness: z.int().nullable().meta({ description: 'How many of the finest details fit across it.' }),
-  })
-  .meta({ id: 'Legibility' });
-export type LegibilityView = z.infer<typeof LegibilityView>;
-
-export const AlikePhotoView = z.object({
-  id: Id,
-  fileName: z.string(),
-  width: z.int(),
-  height: z.int(),
-  pictures: z.enum(DERIVATIVE_STATES),
-  instant: Instant.nullable(),
-  distance: z.int().meta({ description: 'Bits in which the two pictures differ, of 64.' }),
-});
-export type AlikePhotoView = z.infer<typeof AlikePhotoView>;
 
 export const TagView = z
   .object({

@@ -1,5 +1,6 @@
 import { sql } from 'kysely';
-import type { AlikePhotoView, BurstView } from '#domain/contract/views';
+import type { AlikePhotoView } from '#domain/contract/alike-views';
+import type { BurstView } from '#domain/contract/legibility-views';
 import {
   findBursts,
   hashOfBits,

@@ -1,4 +1,4 @@
-import type { LegibilityView } from '#domain/contract/views';
+import type { LegibilityView } from '#domain/contract/legibility-views';
 import { LEGIBILITY_VERSION, sharpnessOf } from '#domain/photo/legibility';
 import type { Region } from '#domain/photo/region';
 import type { Db } from '../open-database.ts';

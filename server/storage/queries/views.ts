@@ -1,6 +1,7 @@
 import { sql, type ExpressionBuilder } from 'kysely';
 import type { CoveringKind, MediaType } from '#domain/contract/shapes';
-import type { BurstView, CoveringView, MemberView, PhotoView, TagView } from '#domain/contract/views';
+import type { BurstView } from '#domain/contract/legibility-views';
+import type { CoveringView, MemberView, PhotoView, TagView } from '#domain/contract/views';
 import type { Mark } from '#domain/frame/mark';
 import { STAGES, type Stage } from '#domain/frame/stage';
 import { trackOf } from '#domain/lexicon/track-of-kind';

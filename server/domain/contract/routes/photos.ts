@@ -1,15 +1,9 @@
 import { z } from 'zod';
 import { DevicePosition } from '../place.ts';
 import { Day, Id, PersonShape, Sha256, StageShape, TagFacts } from '../shapes.ts';
-import {
-  AlikePhotoView,
-  LegibilityView,
-  PhotoDetailView,
-  PhotoPlaceView,
-  PhotoView,
-  TagView,
-  UploadOutcome,
-} from '../views.ts';
+import { AlikePhotoView } from '../alike-views.ts';
+import { LegibilityView } from '../legibility-views.ts';
+import { PhotoDetailView, PhotoPlaceView, PhotoView, TagView, UploadOutcome } from '../views.ts';
 import { route, type Route } from './route.ts';
 
 /** Which photos of a house; whatever is given must hold. */
