@@ -45,9 +45,9 @@ const TOUCHES: Readonly<Record<string, readonly HouseData[]>> = {
   'note.written': ['days', 'ledger'],
 };
 const MADE = {
-  pictures: ['photo', 'photos', 'days'],
+  pictures: ['photo', 'photos', 'days', 'findings'],
   /** What can be read counts in the report, in the journal's gaps and in histories. */
-  legibility: ['photo', 'members', 'report', 'days'],
+  legibility: ['photo', 'members', 'report', 'days', 'findings'],
 } as const satisfies Readonly<Record<string, readonly HouseData[]>>;
 
 export function touchedBy(change: Change): Touched[] {

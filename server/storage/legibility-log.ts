@@ -1,5 +1,6 @@
 import { LEGIBILITY_VERSION, readability } from '#domain/photo/legibility';
 import type { LegibilityLog, MeasuredTag } from '../services/measure-legibility.ts';
+import { refreshFindingsOf } from './findings/refresh.ts';
 import { announce } from './ledger-store.ts';
 import type { Db } from './open-database.ts';
 import { countMade } from './picture-log.ts';
@@ -22,6 +23,7 @@ export function legibilityLog(db: Db): LegibilityLog {
           })),
         )
         .execute();
+      await refreshFindingsOf(db, house, { photos: [photo] });
       await announce(db, house, { type: 'legibility', photo, made: await countMade(db, house) });
     },
   };

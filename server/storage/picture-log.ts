@@ -1,5 +1,6 @@
 import { bitsOfHash } from '#domain/photo/alike';
 import type { PictureLog } from '../services/make-pictures.ts';
+import { refreshFindingsOf } from './findings/refresh.ts';
 import { announce } from './ledger-store.ts';
 import type { Db } from './open-database.ts';
 
@@ -24,6 +25,7 @@ export function pictureLog(db: Db): PictureLog {
         .values({ photoId: photo, ...row })
         .onConflict((c) => c.column('photoId').doUpdateSet(row))
         .execute();
+      if (traits) await refreshFindingsOf(db, house, { pictures: [photo] });
       const made = await countMade(db, house);
       await announce(db, house, { type: 'pictures', photo, pictures: state, made });
     },

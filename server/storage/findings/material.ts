@@ -7,6 +7,7 @@ import { trackOf } from '#domain/lexicon/track-of-kind';
 import type { SeenTag } from '#domain/record/findings/finding';
 import type { CoveringEvidence } from '#domain/record/findings/of-covering';
 import type { MemberEvidence, MemberSighting } from '#domain/record/findings/of-member';
+import type { PictureEvidence } from '#domain/record/findings/of-pictures';
 import type { PhotoEvidence } from '#domain/record/findings/of-photo';
 import { readReportMaterial } from '../queries/tags.ts';
 import type { Tx } from '../tx.ts';
@@ -31,7 +32,9 @@ export async function readPhotoEvidence(tx: Tx, house: string, only: Only): Prom
     .where('houseId', '=', house)
     .select(['id', 'capture', 'readings', 'place'])
     .orderBy('id');
-  let tags = standingTags(tx, house);
+  let tags = standingTags(tx, house)
+    .leftJoin('legibility', 'legibility.tagId', 'tag.id')
+    .select(['legibility.verdict', 'legibility.reasons']);
   if (only !== null) {
     photos = photos.where('id', 'in', only);
     tags = tags.where('tag.photoId', 'in', only);
@@ -42,7 +45,10 @@ export async function readPhotoEvidence(tx: Tx, house: string, only: Only): Prom
     capture,
     readersDiffer: readings.rivals.map(({ field }) => field),
     site: place.site && place.position && { ...place.site, errorM: place.position.errorM },
-    tags: (tagsOf.get(id) ?? []).map((tag) => ({ ...tag, unreadable: null })),
+    tags: (tagsOf.get(id) ?? []).map(({ verdict, reasons, ...tag }) => ({
+      ...tag,
+      unreadable: verdict === 'unreadable' ? (reasons ?? []) : null,
+    })),
   }));
 }
 
@@ -88,6 +94,35 @@ function toSighting(
     uncertaintyMs: capture.state === 'dated' ? capture.uncertaintyS * 1000 : 0,
     position,
   };
+}
+
+/** These photos as pictures, with the tags that stand on them. */
+export async function readPictureEvidence(
+  tx: Tx,
+  house: string,
+  photos: readonly string[],
+): Promise<Map<string, PictureEvidence>> {
+  if (photos.length === 0) return new Map();
+  const tags = groupBy(
+    await standingTags(tx, house).where('tag.photoId', 'in', photos).execute(),
+    ({ photo }) => photo,
+  );
+  const rows = await tx
+    .selectFrom('photo')
+    .select(['id', 'capturedAt', 'uncertaintyS'])
+    .where('id', 'in', photos)
+    .execute();
+  return new Map(
+    rows.map(({ id, capturedAt, uncertaintyS }) => [
+      id,
+      {
+        photo: id,
+        takenMs: capturedAt && capturedAt.getTime(),
+        uncertaintyMs: (uncertaintyS ?? 0) * 1000,
+        tags: tags.get(id) ?? [],
+      },
+    ]),
+  );
 }
 
 /** Coverings that have closed, with what was lost under them and what has been seen of it since. */

@@ -4,16 +4,26 @@ import { canonicalJson } from '#domain/ledger/canonical-json';
 import type { Finding } from '#domain/record/findings/finding';
 import { findingsOfCovering } from '#domain/record/findings/of-covering';
 import { findingsOfMember, type Distance } from '#domain/record/findings/of-member';
+import { findingOfPair } from '#domain/record/findings/of-pictures';
 import { findingsOfPhoto } from '#domain/record/findings/of-photo';
 import { inBatches } from '../projection/in-batches.ts';
+import { lockLedger } from '../ledger-store.ts';
+import type { Db } from '../open-database.ts';
+import { nearlySamePairs } from '../queries/alike.ts';
 import { sha256 } from '../sha256.ts';
 import type { Tx } from '../tx.ts';
-import { readCoveringEvidence, readMemberEvidence, readPhotoEvidence, type Only } from './material.ts';
+import {
+  readCoveringEvidence,
+  readMemberEvidence,
+  readPhotoEvidence,
+  readPictureEvidence,
+  type Only,
+} from './material.ts';
 import { nothingTouched, type Touched } from './touched.ts';
 
 const metresBetween: Distance = (a, b) => measureLine(a, b).distanceM;
 
-type Room = 'photo' | 'member' | 'covering';
+type Room = 'photo' | 'member' | 'pair' | 'covering';
 
 /**
  * Makes again the findings that rest on what was touched, and only those: a photo's on the photo and its
@@ -36,6 +46,7 @@ export async function refreshFindings(tx: Tx, house: string, touched: Touched): 
       findingsOfMember(member, metresBetween).map((finding) => ({ finding, scope: member.mark })),
     ),
   );
+  await renewPairs(tx, house, photos && [...new Set([...photos, ...touched.pictures])], changed);
   const coverings = all
     ? null
     : [...new Set([...touched.coverings, ...(await closedOver(tx, house, changed))])];
@@ -48,6 +59,50 @@ export async function refreshFindings(tx: Tx, house: string, touched: Touched): 
 
 export function refreshAllFindings(tx: Tx, house: string): Promise<void> {
   return refreshFindings(tx, house, { ...nothingTouched(), all: true });
+}
+
+/** A pair rests on both its photos, and so has no scope of its own by which it could be found. */
+async function renewPairs(tx: Tx, house: string, photos: Only, changed: Set<string>): Promise<void> {
+  if (photos?.length === 0) return;
+  let gone = tx.deleteFrom('finding').where('houseId', '=', house).where('scope', '=', 'pair:');
+  if (photos !== null)
+    gone = gone.where('key', 'in', (eb) =>
+      eb
+        .selectFrom('findingThing')
+        .select('key')
+        .where('houseId', '=', house)
+        .where(
+          'thing',
+          'in',
+          photos.map((photo) => `photo:${photo}`),
+        ),
+    );
+  const removed = await gone.returning('content').execute();
+  const pairs = await nearlySamePairs(tx, house, photos);
+  const evidence = await readPictureEvidence(tx, house, [...new Set(pairs.flatMap(({ a, b }) => [a, b]))]);
+  const found = pairs.flatMap(({ a, b, distance }) => {
+    const [one, other] = [evidence.get(a), evidence.get(b)];
+    const finding = one && other && findingOfPair(one, other, distance);
+    return finding ? [{ finding, scope: '' }] : [];
+  });
+  await insert(tx, house, 'pair', found);
+  for (const { marks } of [...removed.map(({ content }) => content), ...found.map(({ finding }) => finding)])
+    for (const mark of marks) changed.add(mark);
+}
+
+/** What the machine has found out about a photo, beside all that is said: once measured, once its picture is made. */
+export async function refreshFindingsOf(
+  db: Db,
+  house: string,
+  what: { photos?: readonly string[]; pictures?: readonly string[] },
+): Promise<void> {
+  await db.transaction().execute(async (tx) => {
+    if (!(await lockLedger(tx, house))) return;
+    const touched = nothingTouched();
+    for (const photo of what.photos ?? []) touched.photos.add(photo);
+    for (const photo of what.pictures ?? []) touched.pictures.add(photo);
+    await refreshFindings(tx, house, touched);
+  });
 }
 
 /** Takes away the findings of these scopes and puts what is found now; notes whose marks come or go. */

@@ -4,6 +4,8 @@ import type { Entry } from '#domain/ledger/statements';
 /** What of a house has changed, so that the findings that rest on it must be made again. */
 export interface Touched {
   readonly photos: Set<string>;
+  /** Photos of which only the picture is new: those that are alike. */
+  readonly pictures: Set<string>;
   /** cameraKey of those whose clocks were put right: all their photos. */
   readonly cameras: Set<string>;
   readonly marks: Set<string>;
@@ -13,7 +15,14 @@ export interface Touched {
 }
 
 export function nothingTouched(): Touched {
-  return { photos: new Set(), cameras: new Set(), marks: new Set(), coverings: new Set(), all: false };
+  return {
+    photos: new Set(),
+    pictures: new Set(),
+    cameras: new Set(),
+    marks: new Set(),
+    coverings: new Set(),
+    all: false,
+  };
 }
 
 /** Adds what an entry changes. Which findings rest on it is followed from there by `refreshFindings`. */

@@ -69,6 +69,27 @@ export async function nearlySame(
   return rows;
 }
 
+/** Pairs of photos of the house that are almost identical, each once; only with one of `photos` among them, or all. */
+export async function nearlySamePairs(
+  db: Db,
+  house: string,
+  photos: readonly string[] | null,
+): Promise<{ a: string; b: string; distance: number }[]> {
+  const among =
+    photos === null ? sql`mine.photo_id < other.photo_id` : sql`mine.photo_id in (${sql.join([...photos])})`;
+  const { rows } = await sql<{ a: string; b: string; distance: number }>`
+    select distinct least(mine.photo_id, other.photo_id) as a, greatest(mine.photo_id, other.photo_id) as b,
+      bit_count(mine.hash # other.hash)::int as distance
+    from picture as mine
+    join photo as own on own.id = mine.photo_id and own.house_id = ${house}
+    join picture as other on other.photo_id <> mine.photo_id
+      and bit_count(mine.hash # other.hash) <= ${sql.lit(NEARLY_SAME_BITS)}
+      and ${tellsApart('other')}
+    join photo on photo.id = other.photo_id and photo.house_id = ${house}
+    where ${among} and ${tellsApart('mine')}`.execute(db);
+  return rows;
+}
+
 function tellsApart(picture: string) {
   const set = sql`bit_count(${sql.ref(`${picture}.hash`)})`;
   return sql`${set} between ${sql.lit(LEAST_BITS)} and ${sql.lit(64 - LEAST_BITS)}`;

@@ -43,6 +43,16 @@ export async function readContradictedTags(db: Db, house: string): Promise<Reado
   return new Set(rows.map(({ thing }) => thing.slice('tag:'.length)));
 }
 
+/** Tags that somebody can read although the program cannot. */
+export async function readAcceptedUnreadable(db: Db, house: string): Promise<ReadonlySet<string>> {
+  const rows = await findings(db, house)
+    .where('finding.kind', '=', 'unreadable')
+    .where(IS_ACCEPTED)
+    .select('finding.key')
+    .execute();
+  return new Set(rows.map(({ key }) => key.slice('unreadable:'.length)));
+}
+
 export async function readFindingCounts(db: Db, house: string): Promise<FindingsView['counts']> {
   const rows = await findings(db, house)
     .groupBy('finding.kind')

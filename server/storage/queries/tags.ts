@@ -1,7 +1,7 @@
 import type { TagView } from '#domain/contract/views';
 import type { ReportMaterial, ReportPart, Sighting } from '../../services/record-store.ts';
 import type { Db } from '../open-database.ts';
-import { readContradictedTags } from './findings.ts';
+import { readAcceptedUnreadable, readContradictedTags } from './findings.ts';
 import { readCoverings } from './coverings.ts';
 import { toLegibilityView } from './legibility.ts';
 import { toTagView } from './views.ts';
@@ -76,6 +76,7 @@ export async function readReportMaterial(
     .execute();
   const coverings = await readCoverings(db, house, part);
   const contradicted = await readContradictedTags(db, house);
+  const accepted = await readAcceptedUnreadable(db, house);
   return {
     members: await members.execute(),
     coverings,
@@ -90,7 +91,7 @@ export async function readReportMaterial(
       doubt: row.doubt,
       contradicted: contradicted.has(row.id),
       legibility: row.verdict,
-      acceptedUnreadable: false,
+      acceptedUnreadable: accepted.has(row.id),
     })),
   };
 }
