@@ -6,7 +6,8 @@ import sharp from 'sharp';
 import { afterAll, beforeAll, it } from 'vitest';
 import type { PhotoView } from '#domain/contract/views';
 import { JPEG_QUALITY, PREVIEW_SIDE, THUMB_SIDE } from '../../server/imaging/limits.ts';
-import { HAS_SAMPLES, sample } from '../support/samples.ts';
+import { readExif } from '../../server/imaging/read-exif.ts';
+import { HAS_SAMPLES, sample, sampleNames } from '../support/samples.ts';
 import { withComment } from '../torture/distinct-jpegs.ts';
 import { memoryOf, perSecond, sayTable, seconds, withHands, type BenchRow } from './say-table.ts';
 import { openSite, type BenchSite } from './site.ts';
@@ -79,6 +80,32 @@ async function endToEnd({ client, house }: BenchSite): Promise<void> {
   }
 }
 
+const READ_FILES = 500;
+
+/** Seconds a file, two at a time as the server reads. Real cameras' files where there are some, over and over. */
+async function readingTime(paths: readonly string[]): Promise<number> {
+  const repeated = Array.from({ length: READ_FILES }, (_, i) => paths[i % paths.length] ?? '');
+  return (await seconds(() => withHands(2, repeated, (file) => readExif(file, 'image/jpeg')))) / READ_FILES;
+}
+
+/** What reading the metadata takes of all that is done to a photo, in the same run. */
+async function readingRows(ingestS: number, kind: string): Promise<BenchRow[]> {
+  const cameras = sampleNames('exif_real').filter((name) => /\.jpe?g$/iu.test(name));
+  const sets: [string, string[]][] = [['those taken in', files.map(({ name }) => path.join(folder, name))]];
+  if (HAS_SAMPLES) sets.push(['of real cameras', cameras.map((name) => sample('exif_real', name))]);
+  const rows: BenchRow[] = [];
+  for (const [what, paths] of sets) {
+    const time = await readingTime(paths);
+    rows.push({
+      what: `metadata of ${READ_FILES} files, ${what}, ${kind} (aim: ≤ 0.05)`,
+      measured: perSecond(1, time),
+      bare: `${perSecond(1, ingestS)} whole ingest`,
+      ratio: (time / ingestS).toFixed(3),
+    });
+  }
+  return rows;
+}
+
 it('photos per second, end to end', async () => {
   const rows: BenchRow[] = [];
   await bareLoop();
@@ -93,6 +120,7 @@ it('photos per second, end to end', async () => {
       bare: `${perSecond(PHOTOS, bare)} sharp alone`,
       ratio: (bare / ours).toFixed(2),
     });
+    rows.push(...(await readingRows(ours / PHOTOS, kind)));
     await site.end();
   }
   sayTable('photos in, thumbnail and preview made (aim: ratio ≥ 0.8)', rows);
