@@ -62,7 +62,10 @@ test('where nothing is heard the same is learned by asking, once', async () => {
   expect(seqs()).toEqual([[3, 4]]);
   house.pictures = 2;
   await vi.advanceTimersByTimeAsync(ASK_MS);
-  expect(seqs()).toEqual([[3, 4], ['pictures', 'legibility']]);
+  expect(seqs()).toEqual([
+    [3, 4],
+    ['pictures', 'legibility'],
+  ]);
   await vi.advanceTimersByTimeAsync(5 * ASK_MS);
   expect(seqs()).toHaveLength(2);
 });
