@@ -42,7 +42,8 @@ export function copyFacts(
 
 /** `<original name>.jpg`, without path, control or reserved characters, or dots in front. */
 export function copyName(fileName: string): string {
-  const clean = fileName.replace(/[\p{Cc}\p{Cf}/\\:*?"<>|]+/gu, '_').replace(/^[.\s]+/u, '');
+  const clean = fileName.replace(/[\p{Cc}\p{Cf}\p{Cs}/\\:*?"<>|]+/gu, '_').replace(/^[.\s]+/u, '');
   const stem = clean.replace(/\.[A-Za-z0-9]{1,5}$/u, '').trim();
-  return `${stem === '' ? 'photo' : stem.slice(0, 200)}.jpg`;
+  // By characters: half a surrogate pair cannot stand in a header.
+  return `${stem === '' ? 'photo' : [...stem].slice(0, 200).join('')}.jpg`;
 }

@@ -64,8 +64,8 @@ export function photoHandlers(context: Context, log: Logger, wakeJobs: () => voi
       const { name, jpeg } = await copyPhoto(context, params.photo, wish);
       // Its capture time may be decided anew.
       res.setHeader('cache-control', 'private, no-store');
-      res.setHeader('content-disposition', `attachment; filename*=UTF-8''${encodeURIComponent(name)}`);
-      res.type('image/jpeg').send(Buffer.from(jpeg));
+      // Express writes the header as RFC 6266 says, with a plain name for old programs.
+      res.attachment(name).type('image/jpeg').send(Buffer.from(jpeg));
       return undefined;
     },
     photoPreview: ({ params, res }) => sendPicture(context, wakeJobs, res, params.photo, 'preview'),
