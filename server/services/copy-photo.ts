@@ -10,18 +10,32 @@ export interface CopyWish {
 }
 
 /** The whole picture to be handed on. Position and serial number are in it only where they were asked for. */
-export async function copyPhoto(context: Context, photo: string, wish: CopyWish | null): Promise<PhotoCopy> {
-  const view = await context.store.read.photo(photo);
-  if (!view) throw new Failure('not-found', { what: 'photo' });
-  if (view.pictures === 'unreadable') throw new Failure('photo-damaged', { file: view.fileName });
-  const facts = wish && copyFacts(view, wish);
+export async function copyPhoto(context: Context, photo: string, wish: CopyWish): Promise<PhotoCopy> {
+  const view = await decodable(context, photo);
   const original = context.files.original(view.sha256);
-  return { name: copyName(view.fileName), jpeg: await context.imaging.copy(original, view.mediaType, facts) };
+  const jpeg = await context.imaging.copy(original, view.mediaType, copyFacts(view, wish));
+  return { name: copyName(view.fileName), jpeg };
 }
 
 export interface PhotoCopy {
   readonly name: string;
   readonly jpeg: Uint8Array;
+}
+
+/** Where the whole picture lies that the bench shows: made when it is first asked for. */
+export async function wholePicture(context: Context, photo: string): Promise<string> {
+  const { sha256, mediaType } = await decodable(context, photo);
+  const { files, imaging } = context;
+  const whole = files.picture(sha256, 'whole');
+  await imaging.makeWhole(files.original(sha256), mediaType, whole);
+  return whole;
+}
+
+async function decodable({ store }: Context, photo: string): Promise<PhotoView> {
+  const view = await store.read.photo(photo);
+  if (!view) throw new Failure('not-found', { what: 'photo' });
+  if (view.pictures === 'unreadable') throw new Failure('photo-damaged', { file: view.fileName });
+  return view;
 }
 
 export function copyFacts(

@@ -8,6 +8,8 @@ export interface Incoming {
   readonly tooLarge: boolean;
 }
 
+export type PictureSize = 'thumb' | 'preview' | 'whole';
+
 /** Where originals and what is made of them lie; server/storage implements it. */
 export interface PhotoFiles {
   receive(source: Readable, limit: number): Promise<Incoming>;
@@ -15,7 +17,7 @@ export interface PhotoFiles {
   keep(incoming: Incoming): Promise<void>;
   discard(incoming: Incoming): Promise<void>;
   original(sha256: string): string;
-  picture(sha256: string, size: 'thumb' | 'preview'): string;
+  picture(sha256: string, size: PictureSize): string;
   prepareForPictures(sha256: string): Promise<void>;
   freeBytes(): Promise<number>;
 }

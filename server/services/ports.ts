@@ -69,13 +69,18 @@ export interface Imaging {
     width: number,
     outline?: Region,
   ): Promise<Uint8Array>;
-  /** The whole upright original as JPEG that holds exactly `facts`, or nothing at all where null. */
-  copy(original: string, mediaType: MediaType, facts: CopyFacts | null): Promise<Uint8Array>;
   /** One for each region, or null where the original cannot be decoded. */
   measure(
     original: string,
     mediaType: MediaType,
     regions: readonly Region[],
   ): Promise<LegibilityMeasures[] | null>;
+  /**
+   * Writes the whole upright original as JPEG with nothing written in it, unless it is there already.
+   * By temporary name and rename, and once for all who ask at the same time.
+   */
+  makeWhole(original: string, mediaType: MediaType, to: string): Promise<void>;
+  /** The whole upright original as JPEG that holds exactly `facts`. Never in the way of `makeWhole`. */
+  copy(original: string, mediaType: MediaType, facts: CopyFacts): Promise<Uint8Array>;
   close(): Promise<void>;
 }

@@ -2,7 +2,7 @@ import { createHash, randomUUID } from 'node:crypto';
 import { mkdir, open, readdir, rename, rm, stat, statfs, type FileHandle } from 'node:fs/promises';
 import path from 'node:path';
 import type { Readable } from 'node:stream';
-import type { Incoming, PhotoFiles } from '../services/photo-files.ts';
+import type { Incoming, PhotoFiles, PictureSize } from '../services/photo-files.ts';
 import { fsyncFolder } from './fsync-folder.ts';
 
 /** Incoming files of a process that died are swept after this time, so that a second process is not robbed. */
@@ -79,7 +79,7 @@ export class DiskPhotoFiles implements PhotoFiles {
     return path.join(this.dataFolder, 'originals', sha256.slice(0, 2), sha256);
   }
 
-  picture(sha256: string, size: 'thumb' | 'preview'): string {
+  picture(sha256: string, size: PictureSize): string {
     return path.join(this.dataFolder, 'pictures', sha256.slice(0, 2), `${sha256}.${size}.jpg`);
   }
 

@@ -1,24 +1,14 @@
 import { writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import sharp from 'sharp';
-import type { Verdict } from '#domain/photo/legibility';
 import type { GreyPicture } from '../../server/imaging/grey-picture.ts';
 import { BARS, contrastLeft, groundVerdict } from './bars.ts';
+import type { Figure } from './figure.ts';
 import { writeCrops } from './crops.ts';
 import { harmOf, measureAt, judgeAt, type Level } from './judge.ts';
 import { CHOSEN_SHARES, HELD_SHARES, levels } from './levels.ts';
 import { plot } from './plot.ts';
 import { CHOSEN_BY, HELD_BACK, PACKAGED, realRegions } from './real-regions.ts';
-
-export interface Figure extends Level {
-  /** What bars say that were harmed in the same way. */
-  readonly ground: Verdict;
-  readonly contrast: { readonly large: number; readonly small: number };
-  /** How many regions of real photos were judged how. */
-  readonly judged: Readonly<Record<Verdict, number>>;
-  /** Least, median and largest of the blur that was measured. */
-  readonly measured: readonly number[];
-}
 
 export async function calibrate(folder: string): Promise<void> {
   sharp.concurrency(1);

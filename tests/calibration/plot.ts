@@ -1,4 +1,4 @@
-import type { Figure } from './figures.ts';
+import type { Figure } from './figure.ts';
 
 const [WIDTH, HEIGHT, LEFT, TOP] = [640, 300, 56, 24];
 const INNER = { width: WIDTH - LEFT - 16, height: HEIGHT - TOP - 48 };

@@ -1,4 +1,5 @@
-import { readFile } from 'node:fs/promises';
+import { readFile, rm, stat } from 'node:fs/promises';
+import path from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { ExifTool } from 'exiftool-vendored';
 import sharp from 'sharp';
@@ -94,6 +95,22 @@ describeOverBothDatabases('what leaves the server', (make) => {
     expect(await made(photo)).toBe('ready');
     for (const part of ['thumb', 'preview', 'crop?xywh=percent:0,0,50,50', 'whole'])
       expect(await saidIn(photo, part), part).toEqual({});
+  });
+
+  it('keeps the whole picture of the bench beside the others', async () => {
+    const photo = await add('kept.jpg', await makeJpeg(806));
+    await fetched(photo, 'whole');
+    const kept = path.join(
+      ...[server.dataFolder, 'pictures', photo.sha256.slice(0, 2)],
+      `${photo.sha256}.whole.jpg`,
+    );
+    const { mtimeMs } = await stat(kept);
+    const { response, bytes } = await fetched(photo, 'whole');
+    expect(bytes.equals(await readFile(kept))).toBe(true);
+    expect(response.headers.get('cache-control')).toContain('immutable');
+    expect((await stat(kept)).mtimeMs).toBe(mtimeMs);
+    await rm(kept);
+    expect((await fetched(photo, 'whole')).response.status).toBe(200);
   });
 
   // Names by RFC 6266 and RFC 8187.

@@ -1,8 +1,10 @@
 import { ExifTool } from 'exiftool-vendored';
 import sharp from 'sharp';
-import { afterAll, describe, expect, it } from 'vitest';
-import { readFile } from 'node:fs/promises';
+import { afterAll, describe, expect, it, test } from 'vitest';
+import { readdir, readFile, rm, stat } from 'node:fs/promises';
+import path from 'node:path';
 import type { Capture } from '#domain/contract/capture';
+import { oneMaking } from '../../server/imaging/one-making.ts';
 import { copyFacts, copyName } from '../../server/services/copy-photo.ts';
 import { saidOfItself, TAIL, talkative } from '../support/said-of-itself.ts';
 import { someReadings } from '../support/some-readings.ts';
@@ -44,8 +46,8 @@ const BASE = {
 
 const tagsOf = async (file: string) => saidOfItself(exiftool, await readFile(file));
 
-async function copied(wish: { position: boolean; serial: boolean } | null): Promise<string> {
-  const facts = wish && copyFacts({ readings, capture }, wish);
+async function copied(wish: { position: boolean; serial: boolean }): Promise<string> {
+  const facts = copyFacts({ readings, capture }, wish);
   const original = await put(file('talkative.jpg'), await talkative(exiftool, 77));
   return put(file('copy.jpg'), Buffer.from(await imaging().copy(original, 'image/jpeg', facts)));
 }
@@ -72,13 +74,6 @@ describe('a copy to hand on', () => {
     });
   });
 
-  it('holds nothing at all as the whole picture of the bench, nor any bytes of the tail', async () => {
-    const path = await copied(null);
-    expect(await tagsOf(path)).toEqual({});
-    expect((await readFile(path)).includes(TAIL)).toBe(false);
-    expect(await sharp(path).metadata()).toMatchObject({ format: 'jpeg', width: 640, height: 480 });
-  });
-
   it.each([
     ['IMG_1.HEIC', 'IMG_1.jpg'],
     ['../../etc/passwd', '_.._etc_passwd.jpg'],
@@ -89,4 +84,54 @@ describe('a copy to hand on', () => {
     ['half \ud83c.jpg', 'half _.jpg'],
     ['柱 い一.jpeg', '柱 い一.jpg'],
   ])('of %s is called %s', (name, copy) => expect(copyName(name)).toBe(copy));
+});
+
+describe('the whole picture of the bench', () => {
+  const made = async (name: string) => {
+    const original = await put(file(`${name}.original`), await talkative(exiftool, 78));
+    const whole = file(`${name}.whole.jpg`);
+    return { whole, make: () => imaging().makeWhole(original, 'image/jpeg', whole), original };
+  };
+
+  it('holds nothing at all, nor any bytes of the tail', async () => {
+    const { whole, make } = await made('plain');
+    await make();
+    expect(await tagsOf(whole)).toEqual({});
+    expect((await readFile(whole)).includes(TAIL)).toBe(false);
+    expect(await sharp(whole).metadata()).toMatchObject({ format: 'jpeg', width: 640, height: 480 });
+  });
+
+  it('is made once, however many ask, and never again', async () => {
+    const { whole, make, original } = await made('once');
+    await Promise.all(Array.from({ length: 8 }, make));
+    const { ino, mtimeMs } = await stat(whole);
+    // What is not there cannot be decoded again.
+    await rm(original);
+    await make();
+    expect(await stat(whole)).toMatchObject({ ino, mtimeMs });
+    expect((await readdir(path.dirname(whole))).filter((name) => name.endsWith('.part'))).toEqual([]);
+  });
+
+  it('is asked for again after it could not be made', async () => {
+    const { whole, make, original } = await made('later');
+    const bytes = await readFile(original);
+    await rm(original);
+    await expect(make()).rejects.toThrow();
+    await put(original, bytes);
+    await make();
+    expect((await stat(whole)).size).toBeGreaterThan(0);
+  });
+});
+
+test('one making serves all who ask while it lasts, and the next asks anew', async () => {
+  const once = oneMaking();
+  let times = 0;
+  const make = async () => {
+    times += 1;
+    await Promise.resolve();
+  };
+  await Promise.all([once('a', make), once('a', make), once('b', make)]);
+  expect(times).toBe(2);
+  await once('a', make);
+  expect(times).toBe(3);
 });

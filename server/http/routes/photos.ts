@@ -5,7 +5,7 @@ import { parseMark } from '#domain/frame/mark';
 import type { MediaType } from '#domain/contract/shapes';
 import type { Context } from '../../services/context.ts';
 import { addDevicePosition } from '../../services/device-position.ts';
-import { copyPhoto } from '../../services/copy-photo.ts';
+import { copyPhoto, wholePicture } from '../../services/copy-photo.ts';
 import { cropPhoto } from '../../services/crop-photo.ts';
 import { Failure } from '../../services/failure.ts';
 import { makePicturesAgain } from '../../services/make-pictures.ts';
@@ -53,12 +53,8 @@ export function photoHandlers(context: Context, log: Logger, wakeJobs: () => voi
       res.setHeader('content-disposition', `inline; filename*=UTF-8''${encodeURIComponent(fileName)}`);
       return sendFile(res, context.files.original(sha256), mediaType);
     },
-    photoWhole: async ({ params, res }) => {
-      const { jpeg } = await copyPhoto(context, params.photo, null);
-      res.setHeader('cache-control', FOREVER);
-      res.type('image/jpeg').send(Buffer.from(jpeg));
-      return undefined;
-    },
+    photoWhole: async ({ params, res }) =>
+      sendFile(res, await wholePicture(context, params.photo), 'image/jpeg'),
     photoCopy: async ({ params, query, res }) => {
       const wish = { position: query.position === '1', serial: query.serial === '1' };
       const { name, jpeg } = await copyPhoto(context, params.photo, wish);
