@@ -127,11 +127,11 @@ export function momentsOf({ things, photos }: Site, { closed, link: oneTime }: M
     },
     {
       name: 'bench-too-small',
-      address: `${house}/photos/${photos.box}`,
+      address: `${house}/photos/${photos.house}`,
       enter: async (page, t) => {
         await pictureDrawn(page, t);
         await chooseTool(page, t, 'rectangle');
-        await dragBox(page, t, [0.3, 0.3], [0.6, 0.304]);
+        await dragBox(page, t, [0.3, 0.3], [0.6, 0.306]);
         await page.locator('.bench-legibility.act-text').waitFor();
       },
     },

@@ -31,7 +31,7 @@ export function PhotoStrip({ photos, label, size = 'plain' }: PhotoStripProps) {
           <li key={photo.id}>
             <Link
               to={`/houses/${house}/photos/${photo.id}`}
-              aria-label={[t('days.day.photoLabel', words), doubt, alike?.label].filter(Boolean).join(' ')}
+              aria-label={[t('days.day.photoLabel', words), alike?.label, doubt].filter(Boolean).join(' ')}
             >
               <Thumb photo={photo} alt="" />
               {size === 'small' ? null : (

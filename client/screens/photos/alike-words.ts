@@ -14,9 +14,8 @@ export function alikeWords(t: Words, photo: string, burst: BurstView | null): Al
   if (!burst) return null;
   const place = { at: burst.photos.indexOf(photo) + 1, total: burst.photos.length };
   const isSharpest = burst.sharpest === photo;
-  return {
-    mark: t('legibility.alike.of', place),
-    label: t(`legibility.alike.${isSharpest ? 'labelSharpest' : 'label'}`, place),
-    isSharpest,
-  };
+  const mark = t('legibility.alike.of', place);
+  // What is seen must stand in what is heard, in the same order (WCAG 2.2, 2.5.3).
+  const label = isSharpest ? `${mark} ${t('legibility.alike.sharpest')}` : mark;
+  return { mark, label, isSharpest };
 }

@@ -51,14 +51,14 @@ export const PhotoTile = memo(function PhotoTile(props: PhotoTileProps) {
         label={[t('photos.list.openPhoto', { file, when, tags: said }), alike?.label ?? ''].join(' ').trim()}
       >
         <TilePicture key={`${photo.id} ${photo.pictures}`} photo={photo} isRushing={isRushing} />
+        <span className="photos-tile-words" aria-hidden="true">
+          <span>{when}</span> <span className={tags === 0 ? 'photos-tile-untagged' : undefined}>{said}</span>
+        </span>
         {alike ? (
           <span className="photos-tile-alike" aria-hidden="true">
             <span>{alike.mark}</span> {alike.isSharpest ? <b>{t('legibility.alike.sharpest')}</b> : null}
           </span>
         ) : null}
-        <span className="photos-tile-words" aria-hidden="true">
-          <span>{when}</span> <span className={tags === 0 ? 'photos-tile-untagged' : undefined}>{said}</span>
-        </span>
       </TileLink>
     </li>
   );
