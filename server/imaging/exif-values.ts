@@ -1,8 +1,9 @@
+import type { Complaint, NameField, NumberField } from '#domain/contract/complaints';
 import { wallMs } from '#domain/photo/wall-time';
 
 /** Turns stored values into checked ones. What does not hold becomes null and leaves a complaint. */
 
-export type Complain = (code: string) => void;
+export type Complain = (code: Complaint) => void;
 
 const TEXT_MAX = 200;
 const RAW_TEXT_MAX = 4096;
@@ -15,7 +16,7 @@ export function asText(value: unknown): string | null {
 }
 
 /** A name to show: one line, no control characters, at most 200 characters. */
-export function nameValue(value: unknown, field: string, complain: Complain): string | null {
+export function nameValue(value: unknown, field: NameField, complain: Complain): string | null {
   if (value === undefined) return null;
   const text = asText(value);
   if (text === null) return complained(complain, `${field}-wrong-type`);
@@ -75,7 +76,7 @@ export function offsetValue(value: unknown, complain: Complain): number | null {
 export function numberValue(
   value: unknown,
   range: { min: number; max: number },
-  field: string,
+  field: NumberField,
   complain: Complain,
 ): number | null {
   if (value === undefined) return null;
@@ -97,7 +98,7 @@ function isTyped(value: unknown): value is Uint8Array | Uint16Array | Uint32Arra
   return ArrayBuffer.isView(value) && !(value instanceof DataView);
 }
 
-function complained(complain: Complain, code: string): null {
+function complained(complain: Complain, code: Complaint): null {
   complain(code);
   return null;
 }

@@ -1,3 +1,4 @@
+import type { Complaint } from '#domain/contract/complaints';
 import type { Readings } from '#domain/contract/shapes';
 import { instantText, wallMs } from '#domain/photo/wall-time';
 import { TAG } from './exif-blocks.ts';
@@ -14,10 +15,9 @@ export function positionValue(gps: Block, complain: Complain): Readings['positio
   if (!gps.has(TAG.lat) && !gps.has(TAG.lon)) return null;
   const lat = angle(gps.get(TAG.lat), gps.get(TAG.latRef), ['N', 'S'], 90);
   const lon = angle(gps.get(TAG.lon), gps.get(TAG.lonRef), ['E', 'W'], 180);
-  if (typeof lat === 'string' || typeof lon === 'string') {
-    complain(typeof lat === 'string' ? lat : String(lon));
-    return null;
-  }
+  const wrong = [lat, lon].find((angle) => typeof angle === 'string');
+  if (wrong !== undefined) complain(wrong);
+  if (typeof lat === 'string' || typeof lon === 'string') return null;
   // What receivers write before they know where they are.
   if (lat === 0 && lon === 0) {
     complain('position-zero');
@@ -35,7 +35,7 @@ function angle(
   ref: unknown,
   letters: readonly [string, string],
   max: number,
-): number | string {
+): number | Complaint {
   const parts = asNumbers(value, 3);
   if (!parts) return 'position-wrong-type';
   if (!parts.every(Number.isFinite)) return 'position-not-a-number';

@@ -1,4 +1,5 @@
 import sharp from 'sharp';
+import type { Complaint, NumberField } from '#domain/contract/complaints';
 import { ReadingsShape, type MediaType, type Readings } from '#domain/contract/shapes';
 import { parseExifBlocks, TAG, type ExifBlocks } from './exif-blocks.ts';
 import { nameValue, numberValue, offsetValue, wallTimeValue, type Complain } from './exif-values.ts';
@@ -25,6 +26,7 @@ const NOTHING: Readings = {
   ...{ orientation: null, make: null, model: null, serial: null, lens: null },
   ...{ focalLengthMm: null, focalLength35Mm: null, complaints: [], rivals: [] },
 };
+const INVALID: Complaint = 'readings-invalid';
 const FOCAL_RANGE = { min: 0, max: 6000 };
 
 /**
@@ -36,7 +38,7 @@ export async function readExif(
   mediaType: MediaType,
   embedded?: EmbeddedBlocks,
 ): Promise<Readings> {
-  const complaints = new Set<string>();
+  const complaints = new Set<Complaint>();
   const complain: Complain = (code) => complaints.add(code);
   const blocks = embedded ?? (await embeddedBlocks(path));
   const sources = await bytesToRead(path, mediaType, blocks.exif).catch(() => []);
@@ -51,7 +53,7 @@ export async function readExif(
   if (rivals.length > 0) complain('readers-differ');
   const read = readAll(found, blocks.xmp, complain);
   const checked = ReadingsShape.safeParse({ ...read, complaints: [...complaints], rivals });
-  return checked.success ? checked.data : { ...NOTHING, complaints: ['readings-invalid'] };
+  return checked.success ? checked.data : { ...NOTHING, complaints: [INVALID] };
 }
 
 function readAll(
@@ -139,7 +141,7 @@ type CameraReadings = Omit<Readings, keyof TimeReadings | 'position' | 'heading'
 function readCamera(found: ExifBlocks | null, complain: Complain): CameraReadings {
   const ifd0 = found?.ifd0 ?? new Map<number, unknown>();
   const exif = found?.exif ?? new Map<number, unknown>();
-  const focal = (tag: number, field: string) =>
+  const focal = (tag: number, field: NumberField) =>
     numberValue(exif.get(tag), FOCAL_RANGE, field, complain) || null;
   return {
     orientation: orientationOf(ifd0.get(TAG.orientation), complain),

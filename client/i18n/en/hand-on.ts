@@ -7,5 +7,6 @@ export const handOn = {
   position: 'with the position',
   serial: "with the camera's serial number",
   original: 'The original file, unchanged',
-  caution: 'It holds whatever the camera wrote, which may be where it was taken and by which camera.',
+  caution:
+    'The original holds whatever the camera wrote, which may be where it was taken and by which camera. Hand it on only to whoever may know that.',
 } as const;

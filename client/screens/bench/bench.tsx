@@ -11,6 +11,7 @@ import { nextInRow } from './next-in-row.ts';
 import { KeysHelp } from './keys-help.tsx';
 import type { BenchHands } from './obey.ts';
 import { Onward } from './onward.tsx';
+import { HandOn } from './hand-on.tsx';
 import { PhotoFacts } from './photo-facts.tsx';
 import { PictureStage } from './picture-stage.tsx';
 import { TagForm } from './tag-form.tsx';
@@ -165,6 +166,7 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
         <FindingsHere about={{ photo: photo.id }} />
         <AlikeStrip photo={photo.id} alike={alike} address={address} />
         <PhotoFacts photo={photo} />
+        <HandOn photo={photo.id} />
         <KeysHelp />
       </div>
       <WithdrawDialog

@@ -8,7 +8,7 @@ import { useHouse } from '../../shell/use-house.ts';
 import { WhereFact } from './where-fact.tsx';
 import { TakenFact } from './taken-fact.tsx';
 import { joinWords } from '../../i18n/join-words.ts';
-import { HandOn } from './hand-on.tsx';
+import { UnreadFact } from './unread-fact.tsx';
 
 /** What the file says of itself: when, where, with what. */
 export function PhotoFacts({ photo }: { photo: PhotoView }) {
@@ -34,9 +34,9 @@ export function PhotoFacts({ photo }: { photo: PhotoView }) {
             <div className="act-text">{t('photos.picture.damaged')}</div>
           ) : null}
         </Fact>
+        <UnreadFact {...photo.readings} />
         <Fact title={t('bench.facts.added')}>{t('bench.facts.addedBy', { when: added, who })}</Fact>
       </dl>
-      <HandOn photo={photo.id} />
     </section>
   );
 }
