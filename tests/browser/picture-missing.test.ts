@@ -7,7 +7,7 @@ import { chooseTool, draft, dragBox, pictureDrawn, pointOn, stageOf } from './be
 import { signIn } from './hands.ts';
 import { KEEPER, prepareSite, type Site } from './site.ts';
 
-const PICTURES = /\/photos\/[^/]+\/(thumb|preview|original)$/;
+const PICTURES = /\/photos\/[^/]+\/(thumb|preview|whole)$/;
 
 describeInBrowser('a picture that does not come', () => {
   let app: App;

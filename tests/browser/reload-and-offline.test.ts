@@ -84,7 +84,7 @@ describeInBrowser('a weak network and a window that is loaded again', () => {
   it('leaves the picture where it is under the hand while its small ones come in', async () => {
     const { cranes } = site.photos;
     const answer = `**/api/v1/photos/${cranes}`;
-    // As it is right after an upload: only the original can be shown.
+    // As it is right after an upload: only the whole picture can be shown.
     await page.route(answer, async (route) => {
       const response = await route.fetch();
       await route.fulfill({ response, json: { ...(await response.json()), pictures: 'pending' } });
@@ -112,7 +112,7 @@ describeInBrowser('a weak network and a window that is loaded again', () => {
   });
 
   it('shows a picture that came only at the second try', async () => {
-    const previews = `**/api/v1/photos/${site.photos.cranes}/{preview,original}`;
+    const previews = `**/api/v1/photos/${site.photos.cranes}/{preview,whole}`;
     await page.route(previews, (route) => route.abort('internetdisconnected'));
     const refused = page.waitForEvent('requestfailed', (request) =>
       request.url().includes(site.photos.cranes),
