@@ -57,7 +57,7 @@ export const bench = {
     drawFirst: 'まず写真の上で囲み、次に何が写っているかをここに記入します。',
     mark: '部材',
     likely: '当てはまりそうな部材（押すと記入）',
-    placeNamed: '{{mark}} {{why}}（押すと記入）',
+    placeNamed: '{{mark}} {{why}} （押すと記入）',
     why: {
       next: '次',
       row: '次',

@@ -19,8 +19,7 @@ export function LikelyMarks({ suggestions, onChoose }: LikelyMarksProps) {
             aria-label={t('bench.form.placeNamed', { mark, why: t(`bench.form.why.${why}`) })}
             onClick={() => onChoose(mark)}
           >
-            <strong>{mark}</strong>
-            <span aria-hidden="true">{t(`bench.form.why.${why}`)}</span>
+            <strong>{mark}</strong> <span aria-hidden="true">{t(`bench.form.why.${why}`)}</span>
           </button>
         </li>
       ))}
