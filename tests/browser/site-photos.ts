@@ -1,4 +1,7 @@
 import { readFile } from 'node:fs/promises';
+import sharp from 'sharp';
+import { TAG } from '../../server/imaging/exif-blocks.ts';
+import { ascii, intoJpeg, rationals, short, tiffBlock } from '../imaging/exif-bytes.ts';
 import { makeJpeg } from '../support/pictures.ts';
 import { HAS_SAMPLES, sample } from '../support/samples.ts';
 
@@ -43,6 +46,18 @@ async function sitePhoto(name: PhotoName, seed: number): Promise<SitePhoto> {
   }
   const buffer = await makeJpeg(seed + 1, TIMES[name], { width: 1600, height: 1200 });
   return { name: file.replace(/HEIC$/, 'jpg'), mimeType: 'image/jpeg', buffer };
+}
+
+/** A JPEG whose camera data is wrong in several ways, and which two readers date differently. */
+export async function doubtfulPhoto(): Promise<SitePhoto> {
+  const times = ['2026:04:01 09:30:00', '2026:04:08 09:30:00'].map((time) => ascii(TAG.original, time));
+  const block = tiffBlock({
+    ifd0: [ascii(TAG.make, 'Kamera'), short(TAG.orientation, 9)],
+    exif: [...times, rationals(TAG.focalLength, [1_000_000_000, 1]), ascii(TAG.offsetOriginal, '+9')],
+    gps: [rationals(TAG.lat, [91, 1], [0, 1], [0, 1]), ascii(TAG.latRef, 'N')],
+  });
+  const picture = await sharp(await makeJpeg(98)).toBuffer();
+  return { name: 'doubtful.jpg', mimeType: 'image/jpeg', buffer: intoJpeg(picture, block) };
 }
 
 /** A JPEG whose headers are whole and whose picture is missing. */

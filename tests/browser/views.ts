@@ -1,12 +1,12 @@
 import { randomUUID } from 'node:crypto';
 import type { Page } from 'playwright-core';
-import type { CoveringView, HouseView } from '#domain/contract/views';
+import type { CoveringView, HouseView, UploadOutcome } from '#domain/contract/views';
 import type { Words } from '../../client/i18n/words.ts';
 import { addAlike } from './alike-photos.ts';
 import { chooseTool, dragBox, markField, pictureDrawn, stageOf } from './bench-hands.ts';
 import { button, chooseFiles, field, link, PASSWORD, tick } from './hands.ts';
 import { houseScreens } from './screens.ts';
-import { damagedPhoto } from './site-photos.ts';
+import { damagedPhoto, doubtfulPhoto } from './site-photos.ts';
 import { KEEPER, type Site } from './site.ts';
 
 /** A screen, or one moment of it. */
@@ -25,6 +25,8 @@ export interface MoreThings {
   readonly empty: string;
   /** A photo that others are nearly the same as, with tags that cannot be read. */
   readonly alike: string;
+  /** Bench of a photo whose camera data could not all be read. */
+  readonly doubtful: string;
 }
 
 export async function prepareMore(site: Site): Promise<MoreThings> {
@@ -42,15 +44,24 @@ export async function prepareMore(site: Site): Promise<MoreThings> {
   const house = { id: randomUUID(), name: 'Tea house', zone: 'Asia/Tokyo' };
   const { id } = await client.post<HouseView>('/houses', house);
   await client.post('/tokens', { id: randomUUID(), name: 'photos from the office' });
-  return { closed, link, empty: `/houses/${id}`, alike: await addAlike(site) };
+  const { name: fileName, buffer } = await doubtfulPhoto();
+  const { results } = await client.upload<{ results: UploadOutcome[] }>(
+    things.house.split('/').at(-1) ?? '',
+    [{ name: fileName, bytes: buffer }],
+  );
+  const [outcome] = results;
+  if (!outcome || outcome.outcome === 'refused') throw new Error('The doubtful photo was refused.');
+  const doubtful = `${things.house}/photos/${outcome.photo.id}`;
+  return { closed, link, empty: `/houses/${id}`, alike: await addAlike(site), doubtful };
 }
 
 /** Every screen as it opens. */
-export function screensOf({ things }: Site, { closed, link, empty, alike }: MoreThings): View[] {
+export function screensOf({ things }: Site, { closed, link, empty, alike, doubtful }: MoreThings): View[] {
   const named = Object.entries({
     ...houseScreens(things),
     'covering-closed': `${things.house}/coverings/${closed}`,
     'bench-alike': `${things.house}/photos/${alike}`,
+    'bench-doubtful': doubtful,
     'not-found-in-house': `${things.house}/nowhere`,
     'not-found': '/nowhere',
     houses: '/',

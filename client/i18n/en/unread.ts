@@ -45,7 +45,7 @@ export const unread = {
     cut: '{{what}} is very long; only its beginning is kept.',
     'not-a-number': '{{what}} is not a number and is left out.',
     'out-of-range': '{{what}} is a value that cannot be, and is left out.',
-    invalid: '{{what}} is not written as a date or time that can be, and is left out.',
+    invalid: '{{what}} cannot be right as it is written, and is left out.',
   },
   other: 'Something else in the camera data could not be read ({{code}}).',
   rival: '{{what}}: {{first}} or {{second}}. The first is used.',

@@ -41,12 +41,20 @@ export function rivalSentence(t: Words, { field, first, second }: Rival): string
 
 /** As people write it; the ledger holds bare values. */
 function rivalValue(field: Rival['field'], text: string): string {
-  if (field === 'wallTime') return text.replace('T', ' ');
-  if (field === 'gpsTime') return text.replace('T', ' ').replace(/Z$/, ' UTC');
+  if (field === 'wallTime' || field === 'gpsTime') return inOnePiece(text);
   if (field === 'offsetMinutes') return clockDifference(Number(text));
   if (field === 'heading') return `${text}°`;
   if (field === 'positionError') return `± ${text} m`;
   return field === 'focalLength35Mm' ? `${text} mm` : text;
+}
+
+/** A date is not broken at its hyphens at the end of a line. */
+function inOnePiece(time: string): string {
+  const text = time
+    .replace(/\.0+(?=Z?$)/, '')
+    .replace('T', '\u00a0')
+    .replace(/Z$/, '\u00a0UTC');
+  return text.replaceAll('-', '\u2011');
 }
 
 function clockDifference(minutes: number): string {
