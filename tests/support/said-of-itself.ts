@@ -45,7 +45,7 @@ export async function talkative(exiftool: ExifTool, seed: number, isDated = true
   return inFile(await makeJpeg(seed), (file) =>
     inFile(thumbnail, async (thumb) => {
       const args = ['-overwrite_original', `-ThumbnailImage<=${thumb}`];
-      await exiftool.write(file, { ...write, ...(isDated ? time : {}) } as never, args);
+      await exiftool.write(file, { ...write, ...(isDated ? time : {}) }, args);
       return Buffer.concat([await readFile(file), Buffer.from(TAIL)]);
     }),
   );
