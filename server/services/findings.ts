@@ -1,4 +1,5 @@
-import type { FindingKind, FindingView, FindingsView } from '#domain/contract/findings';
+import type { FindingView, FindingsView } from '#domain/contract/findings';
+import type { FindingKind } from '#domain/record/findings/kinds';
 import type { AccountView } from '#domain/contract/views';
 import { speaker, type Context } from './context.ts';
 import { Failure } from './failure.ts';

@@ -1,5 +1,6 @@
 import type { Capture } from '#domain/contract/capture';
-import type { FindingKind, FindingView, FindingsView, FINDING_STATES } from '#domain/contract/findings';
+import type { FindingView, FindingsView, FINDING_STATES } from '#domain/contract/findings';
+import type { FindingKind } from '#domain/record/findings/kinds';
 import type { BriefDayView, JournalView } from '#domain/contract/journal-views';
 import type { Camera, CameraView, ClockMarkView } from '#domain/contract/clock';
 import type { MediaType, MemberFacts, Person, Role } from '#domain/contract/shapes';

@@ -1,5 +1,5 @@
 import type { ColumnType, Generated, Selectable } from 'kysely';
-import type { FindingKind } from '#domain/contract/findings';
+import type { FindingKind } from '#domain/record/findings/kinds';
 import type { Capture } from '#domain/contract/capture';
 import type { Finding } from '#domain/record/findings/finding';
 import type { Place, ReadPlace } from '#domain/contract/place';

@@ -1,4 +1,4 @@
-import { stat } from 'node:fs/promises';
+import { readFile, readdir, stat } from 'node:fs/promises';
 import path from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { wordsOf } from '../client/words.ts';
@@ -10,6 +10,7 @@ import { KEEPER, prepareSite, type Site } from './site.ts';
 
 /** Slow 4G brings it in 1.1 s, beside all else: 1.6 Mbit/s are 200 kB a second. */
 const MOST_SCRIPT = 220_000;
+const ASSETS = path.join(ROOT, 'dist', 'client', 'assets');
 
 describeInBrowser('the first visit to a house', () => {
   let app: App;
@@ -40,6 +41,16 @@ describeInBrowser('the first visit to a house', () => {
     expect(sum).toBeGreaterThan(MOST_SCRIPT / 10);
     // Chromium reads brotli from this machine itself and by HTTPS, and gzip else.
     expect(new Set(fetched.values())).toEqual(new Set(['br']));
+  });
+
+  it('is spared what only the server needs: shapes are checked there', async () => {
+    const scripts = (await readdir(ASSETS)).filter((name) => name.endsWith('.js'));
+    expect(scripts.length).toBeGreaterThan(5);
+    // The library of shapes tries to evaluate text, which the page forbids and the browser writes down.
+    const holding = await Promise.all(
+      scripts.map(async (name) => /ZodError/.test(await readFile(path.join(ASSETS, name), 'utf8'))),
+    );
+    expect(scripts.filter((_, i) => holding[i])).toEqual([]);
   });
 });
 

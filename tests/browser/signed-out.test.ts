@@ -56,7 +56,7 @@ describeInBrowser('what the bench says of what was said, and being signed out', 
     await signIn(page, t, KEEPER);
   });
   inOneGo();
-  afterEach(() => expect(app.complaints(/ERR_INTERNET_DISCONNECTED|40[19]/)).toEqual([]));
+  afterEach(() => expect(app.complaints(/ERR_INTERNET_DISCONNECTED|ERR_FAILED|40[19]/)).toEqual([]));
   afterAll(() => app.close());
 
   it('says "placed" only when the server has answered', async () => {

@@ -54,8 +54,9 @@ describeOverBothDatabases('what can be read in a photo', (make) => {
     if (!outcome || outcome.outcome === 'refused') throw new Error(JSON.stringify(outcome));
     return outcome.photo.id;
   };
+  /** On the one photo that no other resembles: what is said of nearly the same pictures counts for nothing. */
   const tag = (mark: string, region: object) =>
-    server.owner.post(`/photos/${photos[0]}/tags`, {
+    server.owner.post(`/photos/${photos[3]}/tags`, {
       id: crypto.randomUUID(),
       mark,
       stage: 'pegged',
@@ -94,7 +95,7 @@ describeOverBothDatabases('what can be read in a photo', (make) => {
     await tag('い二', BLURRED);
     await tag('い三', SMALL);
     const verdicts = async () =>
-      (await read(photos[0] ?? '')).allTags
+      (await read(photos[3] ?? '')).allTags
         .sort((a, b) => (a.mark < b.mark ? -1 : 1))
         .map(({ legibility }) => [legibility.verdict, legibility.reasons[0]]);
     await expect.poll(verdicts, { timeout: 20_000 }).toEqual([

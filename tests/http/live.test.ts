@@ -110,6 +110,8 @@ describeOverBothDatabases('staying in step with a house', (make, kind) => {
   });
 
   it('counts finished pictures, so that they can be asked for', async () => {
+    // The tags of the test before are measured meanwhile, and count as well.
+    await server.running.core.jobs.rested('legibility');
     const { pictures } = await changes(server.owner);
     await addPhoto();
     await expect

@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import type { FindingKind, FindingView } from '#domain/contract/findings';
+import type { FindingView } from '#domain/contract/findings';
+import type { FindingKind } from '#domain/record/findings/kinds';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { AcceptDialog } from './accept-dialog.tsx';

@@ -1,6 +1,7 @@
 import { Link, useSearchParams } from 'react-router';
-import { FINDING_KINDS, type FindingsView } from '#domain/contract/findings';
+import type { FindingsView } from '#domain/contract/findings';
 import { groupBy } from '#domain/group-by';
+import { FINDING_KINDS } from '#domain/record/findings/kinds';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';

@@ -1,7 +1,7 @@
 import type { DevicePosition } from '#domain/contract/place';
 import { lengthWords, pairWords } from '../place/length-words.ts';
 import { reasonWords } from '../../i18n/taken-back.ts';
-import type { FindingKind } from '#domain/contract/findings';
+import type { FindingKind } from '#domain/record/findings/kinds';
 import type { LedgerEntryView } from '#domain/contract/views';
 import { formatDay, formatInstant, formatList } from '../../i18n/format.ts';
 import type { Statement, StatementOf } from '#domain/ledger/statements';

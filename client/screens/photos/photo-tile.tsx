@@ -53,7 +53,7 @@ export const PhotoTile = memo(function PhotoTile(props: PhotoTileProps) {
         <TilePicture key={`${photo.id} ${photo.pictures}`} photo={photo} isRushing={isRushing} />
         <span className="photos-tile-words" aria-hidden="true">
           <span>{when}</span> <span className={tags === 0 ? 'photos-tile-untagged' : undefined}>{said}</span>
-        </span>
+        </span>{' '}
         {alike ? (
           <span className="photos-tile-alike" aria-hidden="true">
             <span>{alike.mark}</span> {alike.isSharpest ? <b>{t('legibility.alike.sharpest')}</b> : null}

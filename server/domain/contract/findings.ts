@@ -1,27 +1,8 @@
 import { z } from 'zod';
+import { FINDING_KINDS } from '../record/findings/kinds.ts';
 import { SmallPhotoView } from './small-photo.ts';
 import { Id, Instant, MarkShape, PersonShape, Sha256, StageShape } from './shapes.ts';
 
-/** Everything that a person must look at, by what it is about. In this order they are shown. */
-export const FINDING_KINDS = [
-  'stage-goes-back',
-  'stages-at-once',
-  'places-at-once',
-  'stage-outside-track',
-  'same-picture',
-  'off-site',
-  'readers-differ',
-  'clock-disagrees',
-  'time-unsure',
-  'before-first-day',
-  'after-upload',
-  'no-date',
-  'unreadable',
-  'unknown-mark',
-  'shown-after-closing',
-  'closed-with-gaps',
-] as const;
-export type FindingKind = (typeof FINDING_KINDS)[number];
 export const FindingKindShape = z.enum(FINDING_KINDS);
 
 /** Names a finding as long as it is about the same things. */

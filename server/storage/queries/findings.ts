@@ -1,11 +1,6 @@
 import { sql } from 'kysely';
-import {
-  FINDING_KINDS,
-  type FindingKind,
-  type FindingView,
-  type FindingsView,
-} from '#domain/contract/findings';
-import { stopsRecords } from '#domain/record/findings/finding';
+import type { FindingView, FindingsView } from '#domain/contract/findings';
+import { FINDING_KINDS, stopsRecords, type FindingKind } from '#domain/record/findings/kinds';
 import type { FindingFilter } from '../../services/record-store.ts';
 import type { Db } from '../open-database.ts';
 import { smallPhotosById } from './small-photos.ts';

@@ -1,5 +1,6 @@
-import type { FindingKind, FindingView } from '../../contract/findings.ts';
+import type { FindingView } from '../../contract/findings.ts';
 import type { Stage } from '../../frame/stage.ts';
+import type { FindingKind } from './kinds.ts';
 
 /** A contradiction or a doubt that a person must look at (design 3.5). Nothing is silently fixed. */
 export type Finding = Pick<FindingView, 'kind' | 'photos' | 'tags' | 'marks' | 'covering' | 'facts' | 'key'>;
@@ -11,25 +12,6 @@ export interface SeenTag {
   readonly photo: string;
   readonly mark: string;
   readonly stage: Stage;
-}
-
-/**
- * Kinds that say of a tag that it cannot be true as it stands: nothing may contradict a record
- * (design 3.4), so such tags count for no covering until somebody corrects or accepts it by name. The
- * others either stop nothing, or what they say stops a record by a rule of its own.
- */
-const STOPPING: ReadonlySet<FindingKind> = new Set<FindingKind>([
-  'stage-goes-back',
-  'stages-at-once',
-  'places-at-once',
-  'stage-outside-track',
-  'same-picture',
-  'off-site',
-  'readers-differ',
-]);
-
-export function stopsRecords(kind: FindingKind): boolean {
-  return STOPPING.has(kind);
 }
 
 /** `about` names it: the same kind about the same things is the same finding. */

@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Capture, CaptureFlag } from '#domain/contract/capture';
-import { FINDING_KINDS } from '#domain/contract/findings';
 import { decideCapture } from '#domain/photo/capture-time';
 import { doubtCapture } from '#domain/photo/capture-doubt';
-import { stopsRecords } from '#domain/record/findings/finding';
+import { FINDING_KINDS, stopsRecords } from '#domain/record/findings/kinds';
 import { findingsOfCovering, type CoveringEvidence } from '#domain/record/findings/of-covering';
 import { findingOfPair } from '#domain/record/findings/of-pictures';
 import { findingsOfPhoto, type PhotoEvidence } from '#domain/record/findings/of-photo';
