@@ -1,6 +1,6 @@
 import { useEffect } from 'react';
 import { useQueryClient, type QueryClient } from '@tanstack/react-query';
-import type { HouseEvent, HouseStateView } from '#domain/contract/views';
+import type { HouseEvent, HouseStateView } from '#domain/contract/house-events';
 import { startLiveHouse, type Changed, type LiveParts } from '../live/live-house.ts';
 import { createRefresher } from '../live/refresher.ts';
 import { EVERYTHING, touchedBy, type HouseData, type Touched } from '../live/touched-parts.ts';

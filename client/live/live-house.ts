@@ -1,5 +1,5 @@
 import type { Answer } from '#domain/contract/routes';
-import type { HouseEvent, HouseStateView } from '#domain/contract/views';
+import type { HouseEvent, HouseStateView } from '#domain/contract/house-events';
 import { startLink, stepLink, wakeAt, type Link, type LinkEffect, type LinkEvent } from './live-link.ts';
 
 /** What has changed in a house: statements, a finished picture; null where it may be anything. */
@@ -65,27 +65,27 @@ export function startLiveHouse(parts: LiveParts): LiveHouse {
     happen('heard');
     if (isGap(known.state, event)) happen('behind');
     else if (event.type !== 'here') note(event);
-    else known.state ??= { size: event.size, pictures: event.pictures };
+    else known.state ??= { size: event.size, made: event.made };
   };
   const note = (event: Exclude<HouseEvent, { type: 'here' }>) => {
     const state = known.state;
     if (event.type !== 'statement') {
-      if (state) known.state = { ...state, pictures: Math.max(state.pictures, event.made) };
+      if (state) known.state = { ...state, made: Math.max(state.made, event.made) };
       changed([event]);
     } else if (!state || event.seq >= state.size) {
       if (state) known.state = { ...state, size: event.seq + 1 };
       changed([event]);
     }
   };
-  const learn = ({ size, pictures, statements }: Answer<'houseChanges'>) => {
+  const learn = ({ size, made, statements }: Answer<'houseChanges'>) => {
     const before = known.state;
     known.state = {
       size: Math.max(size, before?.size ?? 0),
-      pictures: Math.max(pictures, before?.pictures ?? 0),
+      made: Math.max(made, before?.made ?? 0),
     };
     if (!before) return;
     if (size > before.size) changed(statements && statements.filter(({ seq }) => seq >= before.size));
-    if (pictures > before.pictures) {
+    if (made > before.made) {
       const what = ['pictures', 'legibility'] as const;
       changed(what.map((type) => ({ type, photo: null })));
     }
@@ -106,5 +106,5 @@ export function startLiveHouse(parts: LiveParts): LiveHouse {
 function isGap(state: HouseStateView | null, event: HouseEvent): boolean {
   if (!state) return false;
   if (event.type === 'statement') return event.seq > state.size;
-  return event.type === 'here' && (event.size > state.size || event.pictures > state.pictures);
+  return event.type === 'here' && (event.size > state.size || event.made > state.made);
 }

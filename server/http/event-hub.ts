@@ -1,7 +1,7 @@
 import type { Request, Response } from 'express';
 import { z } from 'zod';
 import { BEAT_MS } from '#domain/contract/live';
-import { HouseEvent, type HouseStateView } from '#domain/contract/views';
+import { HouseEvent, type HouseStateView } from '#domain/contract/house-events';
 
 const Announcement = z.object({ house: z.string(), event: HouseEvent });
 

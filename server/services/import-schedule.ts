@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
-import type { AccountView, ScheduleImportView, SchedulePreviewView } from '#domain/contract/views';
+import type { AccountView } from '#domain/contract/views';
+import type { ScheduleImportView, SchedulePreviewView } from '#domain/contract/schedule-views';
 import { diffSchedule, type ScheduleDiff } from '#domain/frame/schedule-diff';
 import { readSchedule, type ReadSchedule } from '#domain/frame/schedule';
 import type { ColumnMapping } from '#domain/frame/schedule-headings';

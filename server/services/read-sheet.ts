@@ -1,4 +1,4 @@
-import type { SchedulePreviewView } from '#domain/contract/views';
+import type { SchedulePreviewView } from '#domain/contract/schedule-views';
 import type { SheetRefusal } from '#domain/frame/sheet-refusal';
 import { decodeText, type TextEncoding } from './sheet/decode-text.ts';
 import { foreignFormat, isZip } from './sheet/foreign-format.ts';

@@ -9,16 +9,15 @@ import type {
   CoveringView,
   DaySummaryView,
   DayView,
-  HouseStateView,
   HouseView,
   LedgerEntryView,
   MemberView,
   PersonInHouseView,
   PhotoPlaceView,
   PhotoView,
-  StatementEvent,
   TagView,
 } from '#domain/contract/views';
+import type { HouseStateView, StatementEvent } from '#domain/contract/house-events';
 import type { Stage } from '#domain/frame/stage';
 import type { Entry, Statement } from '#domain/ledger/statements';
 import type { DatingGrounds } from '#domain/photo/date-photo';

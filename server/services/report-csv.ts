@@ -1,6 +1,6 @@
 import { stringify } from 'csv-stringify/sync';
 import { Temporal } from 'temporal-polyfill';
-import type { ClosingReportView } from '#domain/contract/views';
+import type { ClosingReportView } from '#domain/contract/report-views';
 import { REPORT_WORDS, type ReportWords } from './report-words.ts';
 
 type Covering = ClosingReportView['days'][number]['coverings'][number];
@@ -60,7 +60,16 @@ function lineCells(line: Line, words: ReportWords, local: (instant: string | nul
     line.records.length,
     tag?.datedBy ? words.datedBy[tag.datedBy] : '',
     tag?.legibility ? words.legibility[tag.legibility] : '',
+    findingCell(tag?.findings ?? [], words),
   ];
+}
+
+function findingCell(findings: Line['records'][number]['findings'], words: ReportWords): string {
+  const said = findings.map(({ kind, accepted }) => {
+    const name = words.finding[kind];
+    return accepted ? words.accepted(name) : name;
+  });
+  return [...new Set(said)].join(words.and);
 }
 
 /** Day and time to the second, as spreadsheets read it; the zone is the house's throughout. */

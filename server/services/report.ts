@@ -1,4 +1,4 @@
-import type { ClosingReportView } from '#domain/contract/views';
+import type { ClosingReportView } from '#domain/contract/report-views';
 import { reportClosings } from '#domain/record/closing-report';
 import { dayOf } from '#domain/record/zoned-day';
 import type { Context } from './context.ts';

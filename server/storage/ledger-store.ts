@@ -10,7 +10,7 @@ import {
 } from '#domain/ledger/merkle-tree';
 import { parseEntry, type Entry, type Statement } from '#domain/ledger/statements';
 import type { Person } from '#domain/contract/shapes';
-import type { HouseEvent } from '#domain/contract/views';
+import type { HouseEvent } from '#domain/contract/house-events';
 import { project } from './projection/project.ts';
 import { sha256 } from './sha256.ts';
 import type { Db } from './open-database.ts';

@@ -1,5 +1,5 @@
 import type { Person } from '#domain/contract/shapes';
-import type { HouseEvent } from '#domain/contract/views';
+import type { HouseEvent } from '#domain/contract/house-events';
 import type { Entry, Statement } from '#domain/ledger/statements';
 import { Failure } from '../services/failure.ts';
 import type { HouseWriting, RecordStore } from '../services/record-store.ts';

@@ -2,8 +2,8 @@ import { randomUUID } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest';
 import type { CameraView, ClockMarkView } from '#domain/contract/clock';
+import type { ClosingReportView } from '#domain/contract/report-views';
 import type {
-  ClosingReportView,
   HouseView,
   LedgerEntryView,
   PhotoDetailView,

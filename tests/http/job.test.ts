@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest';
+import type { ClosingReportView } from '#domain/contract/report-views';
 import type {
-  ClosingReportView,
   CoveringView,
   DayView,
   HouseView,
@@ -9,11 +9,10 @@ import type {
   MemberHistoryView,
   MemberView,
   PhotoDetailView,
-  ScheduleImportView,
-  SchedulePreviewView,
   TagView,
   UploadOutcome,
 } from '#domain/contract/views';
+import type { ScheduleImportView, SchedulePreviewView } from '#domain/contract/schedule-views';
 import type { Stage } from '#domain/frame/stage';
 import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
 import { makeJpeg, takenAt } from '../support/pictures.ts';

@@ -3,13 +3,8 @@ import sharp from 'sharp';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { AlikePhotoView } from '#domain/contract/alike-views';
 import type { LegibilityView } from '#domain/contract/legibility-views';
-import type {
-  ClosingReportView,
-  HouseView,
-  PhotoDetailView,
-  PhotoView,
-  UploadOutcome,
-} from '#domain/contract/views';
+import type { ClosingReportView } from '#domain/contract/report-views';
+import type { HouseView, PhotoDetailView, PhotoView, UploadOutcome } from '#domain/contract/views';
 import { serve } from '../../server/serve.ts';
 import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
 import { takenAt } from '../support/pictures.ts';

@@ -1,7 +1,8 @@
 import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Answer } from '#domain/contract/routes';
-import type { HouseEvent, HouseView, TagView, UploadOutcome } from '#domain/contract/views';
+import type { HouseEvent } from '#domain/contract/house-events';
+import type { HouseView, TagView, UploadOutcome } from '#domain/contract/views';
 import { startLiveHouse, type Change } from '../../client/live/live-house.ts';
 import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
 import { makeJpeg } from '../support/pictures.ts';
@@ -112,11 +113,9 @@ describeOverBothDatabases('staying in step with a house', (make, kind) => {
   it('counts finished pictures, so that they can be asked for', async () => {
     // The tags of the test before are measured meanwhile, and count as well.
     await server.running.core.jobs.rested('legibility');
-    const { pictures } = await changes(server.owner);
+    const { made } = await changes(server.owner);
     await addPhoto();
-    await expect
-      .poll(async () => (await changes(server.owner)).pictures, { timeout: 10_000 })
-      .toBe(pictures + 1);
+    await expect.poll(async () => (await changes(server.owner)).made, { timeout: 10_000 }).toBe(made + 1);
   });
 
   const faults: [StreamFault, number][] = [

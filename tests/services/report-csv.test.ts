@@ -1,9 +1,11 @@
 import { parse } from 'csv-parse/sync';
 import { describe, expect, it } from 'vitest';
-import type { ClosingReportView } from '#domain/contract/views';
+import type { ClosingReportView } from '#domain/contract/report-views';
 import { reportClosings } from '#domain/record/closing-report';
 import { reportCsv } from '../../server/services/report-csv.ts';
+import { FINDING_KINDS } from '#domain/record/findings/kinds';
 import { REPORT_WORDS } from '../../server/services/report-words.ts';
+import { wordsOf } from '../client/words.ts';
 
 const member = (mark: string, kind = '貫', place = 'い通り') => ({ mark, kind, place, retired: false });
 const closedAt = '2026-04-08T15:30:00.000Z';
@@ -27,11 +29,13 @@ const tags = [
     stage: 'pegged' as const,
     instant: '2026-04-07T23:59:59.999Z',
     doubt: null,
-    contradicted: false,
     uncertaintyS: 0,
     datedBy: 'by-hand' as const,
     legibility: 'weak' as const,
-    acceptedUnreadable: false,
+    findings: [
+      { kind: 'clock-disagrees' as const, accepted: false },
+      { kind: 'off-site' as const, accepted: true },
+    ],
   },
   {
     id: 't2',
@@ -40,11 +44,10 @@ const tags = [
     stage: 'cut' as const,
     instant: closedAt,
     doubt: null,
-    contradicted: false,
     uncertaintyS: 60,
     datedBy: 'file' as const,
     legibility: null,
-    acceptedUnreadable: false,
+    findings: [],
   },
 ];
 const house = (more: Partial<Parameters<typeof reportClosings>[0]> = {}): ClosingReportView =>
@@ -62,9 +65,9 @@ describe('reportCsv', () => {
   it('is this text', () =>
     expect(reportCsv(house(), 'en', 'Asia/Tokyo')).toBe(
       [
-        '\ufeffClosing day,Covering,Kind of covering,Planned day,Closed at,Days left,Mark,Kind,Place,Least stage,State,Nearest miss,Stage seen,Photographed at,Photo,Records,Time known by,Legibility',
-        '2026-04-09,West wall,plaster coat,2026-04-07,2026-04-09 00:30:00,,い三,貫,い通り,pegged,lost,"photographed, but before the stage that is needed; photographed after closing",cut,2026-04-09 00:30:00,p2,0,the photo file,',
-        '2026-04-09,West wall,plaster coat,2026-04-07,2026-04-09 00:30:00,,い二,貫,い通り,pegged,on record,,pegged,2026-04-08 08:59:59,p1,1,dated by hand,weak',
+        '\ufeffClosing day,Covering,Kind of covering,Planned day,Closed at,Days left,Mark,Kind,Place,Least stage,State,Nearest miss,Stage seen,Photographed at,Photo,Records,Time known by,Legibility,Findings',
+        '2026-04-09,West wall,plaster coat,2026-04-07,2026-04-09 00:30:00,,い三,貫,い通り,pegged,lost,"photographed, but before the stage that is needed; photographed after closing",cut,2026-04-09 00:30:00,p2,0,the photo file,,',
+        '2026-04-09,West wall,plaster coat,2026-04-07,2026-04-09 00:30:00,,い二,貫,い通り,pegged,on record,,pegged,2026-04-08 08:59:59,p1,1,dated by hand,weak,clock and satellite time disagree; taken off site (accepted)',
         '',
       ].join('\r\n'),
     ));
@@ -77,7 +80,14 @@ describe('reportCsv', () => {
       '写真はあるが、必要な段階より前、ふさいだ後の写真',
       '刻み',
     ]);
+    expect(first?.at(-1)).toBe('');
     expect(REPORT_WORDS.ja.headings).toHaveLength(REPORT_WORDS.en.headings.length);
+  });
+
+  it.each(['en', 'ja'] as const)('calls findings what they are called on screen, in %s', async (lang) => {
+    const t = await wordsOf(lang);
+    for (const kind of FINDING_KINDS)
+      expect(REPORT_WORDS[lang].finding[kind]).toBe(t(`findings.kind.${kind}`));
   });
 
   // Chatham Islands: UTC+12:45 outside daylight saving, which ended on 2026-04-05 (IANA tzdata).
@@ -122,7 +132,7 @@ describe('reportCsv', () => {
       'plaster coat',
       '2026-04-07',
       '2026-04-08 15:30:00',
-      ...Array<string>(12).fill(''),
+      ...REPORT_WORDS.en.headings.slice(5).map(() => ''),
     ]);
     expect(parse(reportCsv(house({ coverings: [] }), 'en', 'UTC'), { bom: true })).toHaveLength(1);
   });

@@ -4,8 +4,8 @@ import os from 'node:os';
 import path from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { afterEach, beforeEach, expect, it } from 'vitest';
+import type { ClosingReportView } from '#domain/contract/report-views';
 import type {
-  ClosingReportView,
   CoveringView,
   DayView,
   HouseView,

@@ -12,6 +12,10 @@ export const report = {
   nothingMissing: 'Nothing is missing.',
   nothingMissingText: 'Every member that a covering hides is on record.',
   whole: 'In all: {{hidden}} hidden, {{onRecord}} on record, {{gaps}} without a record, {{lost}} lost.',
+  weigh_one:
+    '{{count}} record is to be weighed: it counts, but a finding is about it, or it is hard to read, or a person gave its time.',
+  weigh_other:
+    '{{count}} of those on record are to be weighed: they count, but a finding is about them, or they are hard to read, or a person gave their time.',
   unhidden_one: '{{count}} member of the schedule is not in any covering: nothing planned hides it.',
   unhidden_other: '{{count}} members of the schedule are not in any covering: nothing planned hides them.',
   day: 'Closing {{day}}',
@@ -19,6 +23,8 @@ export const report = {
   closed: 'Closed: what is missing here can no longer be photographed',
   counted: '{{onRecord}} of {{hidden}} on record',
   count: {
+    weigh_one: '{{count}} of them to be weighed',
+    weigh_other: '{{count}} of them to be weighed',
     gaps_one: '{{count}} gap',
     gaps_other: '{{count}} gaps',
     lost_one: '{{count}} lost',
@@ -50,6 +56,7 @@ export const report = {
     'clock-mark': '{{when}} (clock put right)',
     'by-hand': '{{when}} (dated by hand)',
   },
+  findings: { open: 'To be looked at: {{what}}', accepted: 'Accepted by name: {{what}}' },
   openRecord: 'Photo of {{mark}}: {{stage}}, {{when}}',
   openMiss: 'Look at that photo',
   openMissNamed: 'Look at that photo: {{mark}}',

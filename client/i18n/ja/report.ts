@@ -15,12 +15,15 @@ export const report = {
   nothingMissing: '足りないものはありません。',
   nothingMissingText: '隠れる部材はすべて記録があります。',
   whole: '合計：隠れる部材{{hidden}}本、記録あり{{onRecord}}本、未記録{{gaps}}件、記録不能{{lost}}件。',
+  weigh_other:
+    '記録のあるもののうち{{count}}本は要検討です。記録には数えますが、要確認の事項があるか、読み取りにくいか、時刻を人が入れたものです。',
   unhidden_other: '部材表のうち{{count}}本は、どのふさぎ工事にも入っていません（隠れる予定がありません）。',
   day: '{{day}}にふさぐ',
   noDay: 'ふさぐ日が未定',
   closed: 'ふさいだところ（足りない写真はもう撮れません）',
   counted: '{{hidden}}本のうち{{onRecord}}本は記録あり',
   count: {
+    weigh_other: 'うち要検討 {{count}}本',
     gaps_other: '未記録 {{count}}件',
     lost_other: '記録不能 {{count}}件',
     retired_other: '取りやめ {{count}}本',
@@ -48,6 +51,7 @@ export const report = {
     'clock-mark': '{{when}}（時計を補正）',
     'by-hand': '{{when}}（人が入力）',
   },
+  findings: { open: '要確認：{{what}}', accepted: '名前を添えて認めたもの：{{what}}' },
   openRecord: '{{mark}} の写真：{{stage}}、{{when}}',
   openMiss: 'その写真を見る',
   openMissNamed: 'その写真を見る：{{mark}}',

@@ -1,4 +1,4 @@
-import type { ClosingReportView } from '#domain/contract/views';
+import type { ClosingReportView } from '#domain/contract/report-views';
 import { isCertainlyBefore } from '#domain/record/requirement';
 import { inZone, wallMs } from '#domain/photo/wall-time';
 

@@ -1,5 +1,6 @@
 import { Link } from 'react-router';
-import type { ClosingReportView, CoveringView } from '#domain/contract/views';
+import type { ClosingReportView } from '#domain/contract/report-views';
+import type { CoveringView } from '#domain/contract/views';
 import { compareMarks } from '#domain/frame/mark-order';
 import { daysBetween } from '#domain/record/days-between';
 import { dayIn, formatDay, formatInstant, formatNumber } from '../../i18n/format.ts';

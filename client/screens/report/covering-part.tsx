@@ -1,5 +1,5 @@
 import { Link } from 'react-router';
-import type { ClosingReportView } from '#domain/contract/views';
+import type { ClosingReportView } from '#domain/contract/report-views';
 import { formatInstant, formatNumber } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
@@ -68,12 +68,13 @@ function Facts({ covering }: { covering: Covering }) {
 
 function Counts({ covering: { counts } }: { covering: Covering }) {
   const { t, lang } = useWords();
-  const { hidden, onRecord, gaps, lost, retired } = counts;
+  const { hidden, onRecord, firm, gaps, lost, retired } = counts;
   return (
     <>
       <span>
         {t('report.counted', { onRecord: formatNumber(onRecord, lang), hidden: formatNumber(hidden, lang) })}
       </span>{' '}
+      {onRecord > firm ? <span>{t('report.count.weigh', { count: onRecord - firm })}</span> : null}{' '}
       {gaps > 0 ? <span className="act-text">{t('report.count.gaps', { count: gaps })}</span> : null}{' '}
       {lost > 0 ? <span className="act-text">{t('report.count.lost', { count: lost })}</span> : null}{' '}
       {retired > 0 ? <span className="soft">{t('report.count.retired', { count: retired })}</span> : null}

@@ -1,5 +1,5 @@
 import { Link } from 'react-router';
-import type { ClosingReportView } from '#domain/contract/views';
+import type { ClosingReportView } from '#domain/contract/report-views';
 import { useWords } from '../../i18n/use-words.ts';
 import { KindName } from '../../parts/kind-name.tsx';
 import { LegibilityMark } from '../../parts/legibility-mark.tsx';
@@ -8,6 +8,7 @@ import { useHouse } from '../../shell/use-house.ts';
 import { eachPhotoOnce } from './each-photo-once.ts';
 import { knownTime } from './known-time.ts';
 import { missSentence } from './miss-sentence.ts';
+import { RecordFindings } from './record-findings.tsx';
 
 export type Line = ClosingReportView['days'][number]['coverings'][number]['lines'][number];
 
@@ -46,6 +47,7 @@ function LineState({ line }: { line: Line }) {
     <>
       <span className={isMissing ? 'act-text' : undefined}>{t(`report.state.${line.state}`)}</span>
       {miss === '' ? null : <span className="report-miss">{miss}</span>}
+      {near ? <RecordFindings findings={near.findings} /> : null}
       {near ? (
         <Link
           className="report-look"
@@ -70,7 +72,7 @@ function Records({ line: { mark, records } }: { line: Line }) {
   const seen = eachPhotoOnce(records);
   return (
     <ul className="plain-list report-records">
-      {seen.slice(0, SHOWN).map(({ tag, photo, stage: at, instant, datedBy, legibility }) => {
+      {seen.slice(0, SHOWN).map(({ tag, photo, stage: at, instant, datedBy, legibility, findings }) => {
         const when = knownTime(t, lang, zone, { instant, datedBy });
         const stage = t(`common.stage.${at}`);
         return (
@@ -84,6 +86,7 @@ function Records({ line: { mark, records } }: { line: Line }) {
             {legibility === 'weak' ? (
               <LegibilityMark legibility={{ verdict: legibility, reasons: [] }} />
             ) : null}
+            <RecordFindings findings={findings} />
           </li>
         );
       })}

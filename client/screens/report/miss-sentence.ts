@@ -1,4 +1,4 @@
-import type { ClosingReportView } from '#domain/contract/views';
+import type { ClosingReportView } from '#domain/contract/report-views';
 import { formatList } from '../../i18n/format.ts';
 import type { Language } from '../../i18n/language.ts';
 import type { Words } from '../../i18n/words.ts';

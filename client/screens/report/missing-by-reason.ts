@@ -1,4 +1,4 @@
-import type { ClosingReportView } from '#domain/contract/views';
+import type { ClosingReportView } from '#domain/contract/report-views';
 
 type Line = ClosingReportView['days'][number]['coverings'][number]['lines'][number];
 

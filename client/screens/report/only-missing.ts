@@ -1,4 +1,4 @@
-import type { ClosingReportView } from '#domain/contract/views';
+import type { ClosingReportView } from '#domain/contract/report-views';
 
 /** The report without what is on record: lines that miss a record, and the coverings and days that have such. */
 export function onlyMissing(days: ClosingReportView['days']): ClosingReportView['days'] {

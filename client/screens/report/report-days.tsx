@@ -1,4 +1,4 @@
-import type { ClosingReportView } from '#domain/contract/views';
+import type { ClosingReportView } from '#domain/contract/report-views';
 import { formatDay } from '../../i18n/format.ts';
 import { firstOfKind } from '../../i18n/kind-label.ts';
 import { useWords } from '../../i18n/use-words.ts';

@@ -1,5 +1,5 @@
-import { useSearchParams } from 'react-router';
-import type { ClosingReportView } from '#domain/contract/views';
+import { Link, useSearchParams } from 'react-router';
+import type { ClosingReportView } from '#domain/contract/report-views';
 import { addressOf } from '../../api/address.ts';
 import { formatInstant } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
@@ -65,12 +65,21 @@ function Report({ report }: { report: ClosingReportView }) {
     );
   }
   const when = formatInstant(report.asOf, zone, lang);
+  const { counts } = report;
   const days = isNarrow ? onlyMissing(report.days) : report.days;
   return (
     <div className="stack report">
       <PageMargins left={name} right={t('report.asOf', { when })} />
       <p className="report-paper-head">{t('report.printedFor', { house: name, when })}</p>
-      <p className="report-whole">{t('report.whole', { ...report.counts })}</p>
+      <p className="report-whole">{t('report.whole', { ...counts })}</p>
+      {counts.onRecord > counts.firm ? (
+        <p>
+          {t('report.weigh', { count: counts.onRecord - counts.firm })}{' '}
+          <Link className="line-link no-print" to={`/houses/${house}/findings`}>
+            {t('findings.toAll')}
+          </Link>
+        </p>
+      ) : null}
       {report.unhidden > 0 ? (
         <p className="soft">{t('report.unhidden', { count: report.unhidden })}</p>
       ) : null}

@@ -1,5 +1,5 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import type { ScheduleImportView, SchedulePreviewView } from '#domain/contract/views';
+import type { ScheduleImportView, SchedulePreviewView } from '#domain/contract/schedule-views';
 import { ProblemError, call } from '../../api/call.ts';
 import { keys } from '../../api/keys.ts';
 import { useWords } from '../../i18n/use-words.ts';

@@ -1,4 +1,4 @@
-import type { SchedulePreviewView } from '#domain/contract/views';
+import type { SchedulePreviewView } from '#domain/contract/schedule-views';
 import { useWords } from '../../i18n/use-words.ts';
 import { Checkbox } from '../../parts/checkbox.tsx';
 import { Table } from '../../parts/table.tsx';

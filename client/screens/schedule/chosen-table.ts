@@ -1,5 +1,5 @@
 import type { QueryInput } from '#domain/contract/routes';
-import type { ScheduleField } from '#domain/contract/views';
+import type { ScheduleField } from '#domain/contract/schedule-views';
 
 /** A file as it was when it was chosen: what is previewed and what is imported are the same bytes. */
 export interface ChosenTable {

@@ -1,5 +1,5 @@
 import { SCHEDULE_FIELD_NAMES } from './schedule-fields.ts';
-import type { ScheduleField, SchedulePreviewView } from '#domain/contract/views';
+import type { ScheduleField, SchedulePreviewView } from '#domain/contract/schedule-views';
 import { formatNumber } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Notice } from '../../parts/notice.tsx';

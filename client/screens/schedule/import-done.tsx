@@ -1,4 +1,4 @@
-import type { ScheduleImportView } from '#domain/contract/views';
+import type { ScheduleImportView } from '#domain/contract/schedule-views';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button, LinkButton } from '../../parts/button.tsx';
 import { Notice } from '../../parts/notice.tsx';

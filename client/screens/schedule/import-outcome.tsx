@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { SchedulePreviewView } from '#domain/contract/views';
+import type { SchedulePreviewView } from '#domain/contract/schedule-views';
 import { kindLabel } from '../../i18n/kind-label.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Notice } from '../../parts/notice.tsx';

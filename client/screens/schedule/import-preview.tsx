@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { ScheduleImportView } from '#domain/contract/views';
+import type { ScheduleImportView } from '#domain/contract/schedule-views';
 import { useWords } from '../../i18n/use-words.ts';
 import { QueryState } from '../../parts/query-state.tsx';
 import { AgreeToImport } from './agree-to-import.tsx';

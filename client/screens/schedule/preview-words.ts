@@ -1,5 +1,5 @@
 import type { MemberFacts } from '#domain/contract/shapes';
-import type { ScheduleField, SchedulePreviewView } from '#domain/contract/views';
+import type { ScheduleField, SchedulePreviewView } from '#domain/contract/schedule-views';
 
 export interface Difference {
   /** A field of the schedule, or the name of a column of the table's own. */

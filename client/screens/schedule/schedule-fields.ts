@@ -1,4 +1,4 @@
-import type { ScheduleField } from '#domain/contract/views';
+import type { ScheduleField } from '#domain/contract/schedule-views';
 
 /** In the order in which they are offered; the type makes sure that none is forgotten. */
 const order: Record<ScheduleField, number> = { mark: 0, kind: 1, name: 2, place: 3, track: 4, note: 5 };

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { ScheduleImportView } from '#domain/contract/views';
+import type { ScheduleImportView } from '#domain/contract/schedule-views';
 import { useWords } from '../../i18n/use-words.ts';
 import { Page } from '../../parts/page.tsx';
 import { useHouse } from '../../shell/use-house.ts';

@@ -1,5 +1,5 @@
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
-import type { SchedulePreviewView } from '#domain/contract/views';
+import type { SchedulePreviewView } from '#domain/contract/schedule-views';
 import { call } from '../../api/call.ts';
 import { useHouse } from '../../shell/use-house.ts';
 import { importQuery, type ChosenTable, type ImportChoices } from './chosen-table.ts';

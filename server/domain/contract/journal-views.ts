@@ -2,7 +2,8 @@ import { z } from 'zod';
 import { CAPTURE_DOUBTS } from '../photo/capture-doubts.ts';
 import { Day, Id, MarkShape, StageShape } from './shapes.ts';
 import { SmallPhotoView } from './small-photo.ts';
-import { NoteView, ReportCoveringView, ReportLineView } from './views.ts';
+import { NoteView } from './views.ts';
+import { ReportCoveringView, ReportLineView } from './report-views.ts';
 
 /** What the journal of a house answers. Nothing here grows with the house. */
 

@@ -1,9 +1,7 @@
 import { z } from 'zod';
-import { CAPTURE_DOUBTS } from '../photo/capture-doubts.ts';
 import { CaptureShape } from './capture.ts';
 import { PlaceShape } from './place.ts';
-import { DATED_BY } from './clock.ts';
-import { BurstView, LegibilityView, VerdictShape } from './legibility-views.ts';
+import { BurstView, LegibilityView } from './legibility-views.ts';
 import { ProblemShape } from './problems.ts';
 import { DERIVATIVE_STATES } from './small-photo.ts';
 import {
@@ -122,68 +120,6 @@ export const CoveringView = CoveringFacts.extend({
 }).meta({ id: 'Covering' });
 export type CoveringView = z.infer<typeof CoveringView>;
 
-/** Why a tag does not count for a requirement; 'no-photo' where there is no tag at all. */
-export const MISS_REASONS = [
-  'no-photo',
-  'before-stage',
-  'shows-the-covering',
-  'after-closing',
-  'perhaps-after-closing',
-  'undated',
-  ...CAPTURE_DOUBTS,
-  'contradicted',
-  'unreadable',
-] as const;
-export type MissReason = (typeof MISS_REASONS)[number];
-
-export const EvidenceView = z.object({
-  tag: Id,
-  photo: Id,
-  stage: StageShape,
-  instant: Instant.nullable(),
-  uncertaintyS: z.number().min(0),
-  datedBy: z.enum(DATED_BY).nullable(),
-  legibility: VerdictShape,
-});
-
-export const ReportLineView = z.object({
-  mark: MarkShape,
-  kind: z.string(),
-  place: z.string(),
-  least: StageShape,
-  state: z.enum(['on-record', 'gap', 'lost', 'retired']),
-  records: z.array(EvidenceView),
-  nearestMiss: z
-    .object({ reasons: z.array(z.enum(MISS_REASONS)).min(1), tag: EvidenceView.nullable() })
-    .nullable(),
-});
-
-export const ReportCoveringView = z.object({
-  id: Id,
-  name: z.string(),
-  kind: CoveringFacts.shape.kind,
-  plannedDay: Day.nullable(),
-  closedAt: Instant.nullable(),
-  daysLeft: z.int().nullable().meta({
-    description: 'To the planned day; negative when it has passed; null when closed or without a day.',
-  }),
-  counts: z.object({ hidden: z.int(), onRecord: z.int(), gaps: z.int(), lost: z.int(), retired: z.int() }),
-  lines: z.array(ReportLineView),
-});
-
-export const ClosingReportView = z
-  .object({
-    asOf: Instant,
-    today: Day,
-    days: z.array(z.object({ day: Day.nullable(), coverings: z.array(ReportCoveringView) })).meta({
-      description: 'By closing day, actual before planned; coverings without a day last (day: null).',
-    }),
-    counts: z.object({ hidden: z.int(), onRecord: z.int(), gaps: z.int(), lost: z.int(), retired: z.int() }),
-    unhidden: z.int().meta({ description: 'Standing members that no covering names.' }),
-  })
-  .meta({ id: 'ClosingReport' });
-export type ClosingReportView = z.infer<typeof ClosingReportView>;
-
 export const LedgerEntryView = z
   .object({
     seq: z.int(),
@@ -247,61 +183,6 @@ export const DaySummaryView = z
   .meta({ id: 'DaySummary' });
 export type DaySummaryView = z.infer<typeof DaySummaryView>;
 
-/** Fields of a member that a schedule column can fill. */
-export const SCHEDULE_FIELDS = ['mark', 'kind', 'name', 'place', 'track', 'note'] as const;
-export type ScheduleField = (typeof SCHEDULE_FIELDS)[number];
-
-export const ROW_PROBLEMS = [
-  'mark-missing',
-  'mark-too-long',
-  'mark-control-character',
-  'mark-repeated',
-  'value-too-long',
-  'unknown-track',
-] as const;
-
-export const SchedulePreviewView = z
-  .object({
-    columns: z.array(
-      z.object({
-        index: z.int(),
-        header: z.string(),
-        field: z.enum(SCHEDULE_FIELDS).nullable().meta({ description: 'null: kept under its own name.' }),
-      }),
-    ),
-    rows: z.int(),
-    encoding: z.enum(['utf-8', 'shift_jis', 'utf-16le', 'utf-16be', 'xlsx']),
-    sample: z.array(z.array(z.string())).meta({ description: 'The first rows as read.' }),
-    problems: z.array(
-      z.object({
-        line: z.int().meta({ description: 'As a spreadsheet counts: the heading is line 1.' }),
-        column: z.string(),
-        value: z.string(),
-        reason: z.enum(ROW_PROBLEMS),
-        firstLine: z.int().nullable().meta({ description: 'For a repeated mark: where it stood first.' }),
-      }),
-    ),
-    added: z.array(MemberFacts),
-    changed: z.array(z.object({ before: MemberFacts, after: MemberFacts, returns: z.boolean() })),
-    retired: z.array(z.object({ mark: MarkShape, tags: z.int() })),
-    unchanged: z.int(),
-    digest: Sha256.meta({ description: 'Send it as `agree` to import exactly what was shown.' }),
-  })
-  .meta({ id: 'SchedulePreview' });
-export type SchedulePreviewView = z.infer<typeof SchedulePreviewView>;
-
-export const ScheduleImportView = z
-  .object({
-    added: z.int(),
-    changed: z.int(),
-    retired: z.int(),
-    unchanged: z.int(),
-    badRows: z.int(),
-    seq: z.int().nullable(),
-  })
-  .meta({ id: 'ScheduleImport' });
-export type ScheduleImportView = z.infer<typeof ScheduleImportView>;
-
 export const TokenView = z
   .object({
     id: Id,
@@ -331,35 +212,3 @@ export const LinkView = z
   })
   .meta({ id: 'AccountLink' });
 export type LinkView = z.infer<typeof LinkView>;
-
-/** How much has been said of a house and how many pictures were finished: what is on screen is as old as this. */
-export const HouseStateView = z.object({ size: z.int(), pictures: z.int() });
-export type HouseStateView = z.infer<typeof HouseStateView>;
-
-export const StatementEvent = z.object({
-  type: z.literal('statement'),
-  seq: z.int(),
-  kind: z.string(),
-  photo: Id.nullable(),
-});
-export type StatementEvent = z.infer<typeof StatementEvent>;
-
-/** What travels over the event stream of a house; 'here' first, and again every few seconds. */
-export const HouseEvent = z
-  .discriminatedUnion('type', [
-    HouseStateView.extend({ type: z.literal('here') }),
-    StatementEvent,
-    z.object({
-      type: z.literal('pictures'),
-      photo: Id,
-      pictures: z.enum(DERIVATIVE_STATES),
-      made: z.int().meta({ description: 'How many have been finished in this house.' }),
-    }),
-    z.object({
-      type: z.literal('legibility'),
-      photo: Id,
-      made: z.int().meta({ description: 'Counted together with the pictures.' }),
-    }),
-  ])
-  .meta({ id: 'HouseEvent' });
-export type HouseEvent = z.infer<typeof HouseEvent>;

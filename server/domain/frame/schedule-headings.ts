@@ -1,4 +1,4 @@
-import type { ScheduleField } from '../contract/views.ts';
+import type { ScheduleField } from '../contract/schedule-views.ts';
 
 export interface ScheduleColumn {
   readonly index: number;

@@ -1,5 +1,5 @@
 import type { MemberFacts } from '../contract/shapes.ts';
-import type { SchedulePreviewView, ScheduleField } from '../contract/views.ts';
+import type { SchedulePreviewView, ScheduleField } from '../contract/schedule-views.ts';
 import { parseMark, type Mark, type MarkProblem } from './mark.ts';
 import { oneLine, parseTrack, severalLines } from './schedule-cells.ts';
 import type { Track } from './stage.ts';

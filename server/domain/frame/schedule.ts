@@ -1,5 +1,5 @@
 import type { MemberFacts } from '../contract/shapes.ts';
-import type { ScheduleField } from '../contract/views.ts';
+import type { ScheduleField } from '../contract/schedule-views.ts';
 import type { Mark } from './mark.ts';
 import { columnLetters, oneLine } from './schedule-cells.ts';
 import {

@@ -1,11 +1,11 @@
 import type { CoveringKind } from '../contract/shapes.ts';
-import type { ClosingReportView } from '../contract/views.ts';
+import type { ClosingReportView } from '../contract/report-views.ts';
 import { compareText } from '../frame/mark-order.ts';
 import { stageRank, type Stage } from '../frame/stage.ts';
 import { daysBetween } from './days-between.ts';
 import { reportLine, type ReportLine } from './report-line.ts';
 import { keyCache, sortLines, sortNamed, type KeyOf } from './report-order.ts';
-import type { StandingTag } from './requirement.ts';
+import { isFirm, type StandingTag } from './requirement.ts';
 
 export type ClosingReport = ClosingReportView;
 type CoveringReport = ClosingReport['days'][number]['coverings'][number];
@@ -104,18 +104,22 @@ function coveringReport(covering: ReportCovering, lines: ReportLine[], today: st
   return { id, name, kind, plannedDay, closedAt, daysLeft, counts: count(lines), lines };
 }
 
-const NOTHING: Counts = { hidden: 0, onRecord: 0, gaps: 0, lost: 0, retired: 0 };
+const NOTHING: Counts = { hidden: 0, onRecord: 0, firm: 0, gaps: 0, lost: 0, retired: 0 };
 
 function count(lines: readonly ReportLine[]): Counts {
   const of = (state: ReportLine['state']) => lines.filter((line) => line.state === state).length;
   const [onRecord, gaps, lost, retired] = [of('on-record'), of('gap'), of('lost'), of('retired')];
-  return { hidden: onRecord + gaps + lost, onRecord, gaps, lost, retired };
+  const firm = lines.filter(
+    ({ state, records: [best] }) => state === 'on-record' && best && isFirm(best),
+  ).length;
+  return { hidden: onRecord + gaps + lost, onRecord, firm, gaps, lost, retired };
 }
 
 function sum(a: Counts, b: Counts): Counts {
   return {
     hidden: a.hidden + b.hidden,
     onRecord: a.onRecord + b.onRecord,
+    firm: a.firm + b.firm,
     gaps: a.gaps + b.gaps,
     lost: a.lost + b.lost,
     retired: a.retired + b.retired,

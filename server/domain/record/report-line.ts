@@ -1,8 +1,8 @@
-import type { ClosingReportView, MissReason } from '../contract/views.ts';
+import type { ClosingReportView, MissReason } from '../contract/report-views.ts';
 import type { Mark } from '../frame/mark.ts';
 import { compareText } from '../frame/mark-order.ts';
 import { stageRank } from '../frame/stage.ts';
-import { reasonsAgainst, type Requirement, type StandingTag } from './requirement.ts';
+import { isFirm, reasonsAgainst, type Requirement, type StandingTag } from './requirement.ts';
 
 export type ReportLine = ClosingReportView['days'][number]['coverings'][number]['lines'][number];
 type Evidence = ReportLine['records'][number];
@@ -13,7 +13,7 @@ interface Judged {
 }
 
 /**
- * One hidden member: its records, best first, or the nearest miss. The nearest miss is the tag with the
+ * One hidden member: its records, firm ones first and of those the best, or the nearest miss. The nearest miss is the tag with the
  * fewest reasons against it; of equals the one at the furthest stage, then the latest, undated last,
  * then the lowest id. A retired member keeps the records it has and misses nothing.
  */
@@ -23,7 +23,7 @@ export function reportLine(
   tags: readonly StandingTag[],
 ): ReportLine {
   const judged = tags.map((tag): Judged => ({ tag, reasons: reasonsAgainst(tag, requirement) }));
-  const records = judged.filter(({ reasons }) => reasons.length === 0).sort(byWorth);
+  const records = judged.filter(({ reasons }) => reasons.length === 0).sort(byFirmness);
   const state = stateOf(member.retired, records.length > 0, requirement.closedAt !== null);
   return {
     mark: member.mark as Mark,
@@ -53,6 +53,10 @@ function byNearness(a: Judged, b: Judged): number {
   return a.reasons.length - b.reasons.length || byWorth(a, b);
 }
 
+function byFirmness(a: Judged, b: Judged): number {
+  return Number(isFirm(b.tag)) - Number(isFirm(a.tag)) || byWorth(a, b);
+}
+
 function byWorth({ tag: a }: Judged, { tag: b }: Judged): number {
   return (
     stageRank(b.stage) - stageRank(a.stage) ||
@@ -62,6 +66,6 @@ function byWorth({ tag: a }: Judged, { tag: b }: Judged): number {
 }
 
 function evidence(tag: StandingTag): Evidence {
-  const { id, photo, stage, instant, uncertaintyS, datedBy, legibility } = tag;
-  return { tag: id, photo, stage, instant, uncertaintyS, datedBy, legibility };
+  const { id, photo, stage, instant, uncertaintyS, datedBy, legibility, findings } = tag;
+  return { tag: id, photo, stage, instant, uncertaintyS, datedBy, legibility, findings: [...findings] };
 }

@@ -1,9 +1,16 @@
 import type { CoveringKind } from '../contract/shapes.ts';
 import type { DatedBy } from '../contract/clock.ts';
-import type { MissReason } from '../contract/views.ts';
+import type { MissReason } from '../contract/report-views.ts';
 import { stageRank, type Stage } from '../frame/stage.ts';
 import type { CaptureDoubt } from '../photo/capture-doubts.ts';
 import type { Verdict } from '../photo/legibility.ts';
+import { stopsRecords, type FindingKind } from './findings/kinds.ts';
+
+/** Something to be looked at about a tag; accepted: somebody has answered by name for what it says today. */
+export interface TagFinding {
+  readonly kind: FindingKind;
+  readonly accepted: boolean;
+}
 
 /** A tag that stands, with the instant of its photo; instants are UTC text of one form and compare as text. */
 export interface StandingTag {
@@ -19,12 +26,9 @@ export interface StandingTag {
   readonly datedBy: DatedBy | null;
   /** What contradicts the instant, if anything does. */
   readonly doubt: CaptureDoubt | null;
-  /** Whether an unanswered finding says that it cannot be true as it stands. */
-  readonly contradicted: boolean;
   /** null: not measured; that must not be held against a photo. */
   readonly legibility: Verdict | null;
-  /** Somebody has said by name that it shows the member all the same. */
-  readonly acceptedUnreadable: boolean;
+  readonly findings: readonly TagFinding[];
 }
 
 /** What a covering needs on record about one member. */
@@ -47,9 +51,22 @@ export function reasonsAgainst(tag: StandingTag, requirement: Requirement): Miss
   if (tag.instant === null) reasons.push('undated');
   else if (closedAt !== null) reasons.push(...afterClosing(tag.instant, tag.uncertaintyS, closedAt));
   if (tag.doubt !== null) reasons.push(tag.doubt);
-  if (tag.contradicted) reasons.push('contradicted');
-  if (tag.legibility === 'unreadable' && !tag.acceptedUnreadable) reasons.push('unreadable');
+  if (tag.findings.some(({ kind, accepted }) => stopsRecords(kind) && !accepted))
+    reasons.push('contradicted');
+  if (tag.legibility === 'unreadable' && !isAcceptedUnread(tag)) reasons.push('unreadable');
   return reasons;
+}
+
+/** Somebody has said by name that it shows the member all the same. */
+const isAcceptedUnread = ({ findings }: StandingTag) =>
+  findings.some(({ kind, accepted }) => kind === 'unreadable' && accepted);
+
+/**
+ * Whether nobody's word and nobody's eye is needed for a record that counts: nothing is to be looked at
+ * about it, answered or not, its region is not hard to read, and its time is not a person's.
+ */
+export function isFirm(tag: Pick<StandingTag, 'findings' | 'legibility' | 'datedBy'>): boolean {
+  return tag.findings.length === 0 && tag.legibility !== 'weak' && tag.datedBy !== 'by-hand';
 }
 
 /** A photo taken before closing by less than its time may be wrong by proves nothing. */

@@ -2,7 +2,7 @@ import express from 'express';
 import { z } from 'zod';
 import { parseMark, type Mark } from '#domain/frame/mark';
 import type { Query } from '#domain/contract/routes';
-import { SCHEDULE_FIELDS } from '#domain/contract/views';
+import { SCHEDULE_FIELDS } from '#domain/contract/schedule-views';
 import type { Context } from '../../services/context.ts';
 import { Failure } from '../../services/failure.ts';
 import { importSchedule, previewSchedule, type ImportChoices } from '../../services/import-schedule.ts';

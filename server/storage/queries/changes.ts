@@ -1,5 +1,5 @@
 import { sql } from 'kysely';
-import type { HouseStateView, StatementEvent } from '#domain/contract/views';
+import type { HouseStateView, StatementEvent } from '#domain/contract/house-events';
 import type { Db } from '../open-database.ts';
 
 /** Two rows by their keys: it is asked for often. */
@@ -7,7 +7,7 @@ export async function readHouseState(db: Db, house: string): Promise<HouseStateV
   return db
     .selectFrom('ledger')
     .leftJoin('picturesMade', 'picturesMade.houseId', 'ledger.houseId')
-    .select((eb) => ['ledger.size', eb.fn.coalesce('picturesMade.made', sql<number>`0`).as('pictures')])
+    .select((eb) => ['ledger.size', eb.fn.coalesce('picturesMade.made', sql<number>`0`).as('made')])
     .where('ledger.houseId', '=', house)
     .executeTakeFirstOrThrow();
 }

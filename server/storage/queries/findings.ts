@@ -1,11 +1,11 @@
 import { sql } from 'kysely';
 import type { FindingView, FindingsView } from '#domain/contract/findings';
 import { FINDING_KINDS, stopsRecords, type FindingKind } from '#domain/record/findings/kinds';
+import { groupBy } from '#domain/group-by';
+import type { TagFinding } from '#domain/record/requirement';
 import type { FindingFilter } from '../../services/record-store.ts';
 import type { Db } from '../open-database.ts';
 import { smallPhotosById } from './small-photos.ts';
-
-const STOPPING = FINDING_KINDS.filter(stopsRecords);
 
 /** Photos drawn of each. */
 const SHOWN = 3;
@@ -20,32 +20,27 @@ function findings(db: Db, house: string) {
     .where('finding.houseId', '=', house);
 }
 
+/** As kinds are shown. */
+const IN_ORDER = sql`array_position(array[${sql.join(FINDING_KINDS.map((kind) => sql.lit(kind)))}]::text[], finding.kind)`;
+
 /** Answered for what it says today. */
 const IS_ACCEPTED = sql<boolean>`coalesce(answer.basis = finding.basis, false)`;
 
-/** Tags of which an unanswered finding says that they cannot be true as they stand. */
-export async function readContradictedTags(db: Db, house: string): Promise<ReadonlySet<string>> {
+/** What is to be looked at about each tag of the house, in the order in which kinds are shown. */
+export async function readTagFindings(db: Db, house: string): Promise<ReadonlyMap<string, TagFinding[]>> {
   const rows = await findings(db, house)
-    .where('finding.kind', 'in', STOPPING)
-    .where(sql<boolean>`not ${IS_ACCEPTED}`)
     .innerJoin('findingThing as thing', (join) =>
       join.onRef('thing.houseId', '=', 'finding.houseId').onRef('thing.key', '=', 'finding.key'),
     )
     .where('thing.thing', 'like', 'tag:%')
-    .select('thing.thing')
-    .distinct()
+    .select(['thing.thing', 'finding.kind', IS_ACCEPTED.as('accepted')])
+    .orderBy(IN_ORDER)
+    .orderBy('finding.key')
     .execute();
-  return new Set(rows.map(({ thing }) => thing.slice('tag:'.length)));
-}
-
-/** Tags that somebody can read although the program cannot. */
-export async function readAcceptedUnreadable(db: Db, house: string): Promise<ReadonlySet<string>> {
-  const rows = await findings(db, house)
-    .where('finding.kind', '=', 'unreadable')
-    .where(IS_ACCEPTED)
-    .select('finding.key')
-    .execute();
-  return new Set(rows.map(({ key }) => key.slice('unreadable:'.length)));
+  const ofTag = groupBy(rows, ({ thing }) => thing.slice('tag:'.length));
+  return new Map(
+    [...ofTag].map(([tag, found]) => [tag, found.map(({ kind, accepted }) => ({ kind, accepted }))]),
+  );
 }
 
 export async function readFindingCounts(db: Db, house: string): Promise<FindingsView['counts']> {
@@ -78,11 +73,10 @@ export async function readFindings(
   if (photo !== undefined) query = query.where('finding.key', 'in', keysAbout(db, house, `photo:${photo}`));
   if (mark !== undefined) query = query.where(sql<boolean>`finding.content -> 'marks' ? ${mark}`);
   if (covering !== undefined) query = query.where(sql<boolean>`finding.content ->> 'covering' = ${covering}`);
-  const kinds = sql.join(FINDING_KINDS.map((name) => sql.lit(name)));
   const rows = await query
     .select(['finding.kind', 'finding.basis', 'finding.content'])
     .select(['answer.reason', 'answer.saidAt', 'answer.saidBy', 'answer.basis as answered'])
-    .orderBy(sql`array_position(array[${kinds}]::text[], finding.kind)`)
+    .orderBy(IN_ORDER)
     .orderBy('finding.at', (at) => at.desc().nullsLast())
     .orderBy('finding.key')
     .offset(offset)

@@ -1,7 +1,7 @@
 import type { TagView } from '#domain/contract/views';
 import type { ReportMaterial, ReportPart, Sighting } from '../../services/record-store.ts';
 import type { Db } from '../open-database.ts';
-import { readAcceptedUnreadable, readContradictedTags } from './findings.ts';
+import { readTagFindings } from './findings.ts';
 import { readCoverings } from './coverings.ts';
 import { toLegibilityView } from './legibility.ts';
 import { toTagView } from './views.ts';
@@ -75,8 +75,7 @@ export async function readReportMaterial(
     .select(['photo.uncertaintyS', 'photo.datedBy'])
     .execute();
   const coverings = await readCoverings(db, house, part);
-  const contradicted = await readContradictedTags(db, house);
-  const accepted = await readAcceptedUnreadable(db, house);
+  const findings = await readTagFindings(db, house);
   return {
     members: await members.execute(),
     coverings,
@@ -89,9 +88,8 @@ export async function readReportMaterial(
       uncertaintyS: row.uncertaintyS ?? 0,
       datedBy: row.datedBy,
       doubt: row.doubt,
-      contradicted: contradicted.has(row.id),
       legibility: row.verdict,
-      acceptedUnreadable: accepted.has(row.id),
+      findings: findings.get(row.id) ?? [],
     })),
   };
 }

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import type { Answer } from '#domain/contract/routes';
-import type { HouseEvent, StatementEvent } from '#domain/contract/views';
+import type { HouseEvent, StatementEvent } from '#domain/contract/house-events';
 import { startLiveHouse, type Change } from '../../../client/live/live-house.ts';
 import { ASK_MS } from '../../../client/live/live-link.ts';
 
@@ -11,7 +11,7 @@ const said = (seq: number): StatementEvent => ({ type: 'statement', seq, kind: '
 
 /** A house whose ledger grows, and a stream that passes on what it is told to. */
 function world(size = 3) {
-  const house = { size, pictures: 0 };
+  const house = { size, made: 0 };
   const streams: ((event: HouseEvent) => void)[] = [];
   const asked: (number | undefined)[] = [];
   const told: (readonly Change[] | null)[] = [];
@@ -60,7 +60,7 @@ test('where nothing is heard the same is learned by asking, once', async () => {
   house.size = 5;
   await vi.advanceTimersByTimeAsync(ASK_MS);
   expect(seqs()).toEqual([[3, 4]]);
-  house.pictures = 2;
+  house.made = 2;
   await vi.advanceTimersByTimeAsync(ASK_MS);
   expect(seqs()).toEqual([
     [3, 4],
@@ -115,7 +115,7 @@ test('a finished picture is told as it is heard, and not again by the beat', asy
   start();
   await vi.advanceTimersByTimeAsync(10);
   here();
-  house.pictures = 1;
+  house.made = 1;
   hear({ type: 'pictures', photo: 'p', pictures: 'ready', made: 1 });
   here();
   await vi.advanceTimersByTimeAsync(10);

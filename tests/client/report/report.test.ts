@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { ClosingReportView } from '#domain/contract/views';
-import { MISS_REASONS } from '#domain/contract/views';
+import type { ClosingReportView } from '#domain/contract/report-views';
+import { MISS_REASONS } from '#domain/contract/report-views';
 import type { Mark } from '#domain/frame/mark';
 import { cssString, marginRule } from '../../../client/screens/report/margin-rule.ts';
 import { missingByReason } from '../../../client/screens/report/missing-by-reason.ts';
@@ -31,7 +31,8 @@ const seen = {
   uncertaintyS: 60,
   datedBy: 'file',
   legibility: 'clear',
-} as const;
+  findings: [],
+} satisfies Line['records'][number];
 const early: Line = line('い三', { nearestMiss: { reasons: ['before-stage'], tag: seen } });
 
 describe('the nearest miss in words', () => {
@@ -143,6 +144,7 @@ test('a photo with two tags of one stage is said once, of two stages twice', () 
     uncertaintyS: 0,
     datedBy: null,
     legibility: null,
+    findings: [],
   });
   const all = [record('a', 'p', 'pegged'), record('b', 'p', 'pegged'), record('c', 'q', 'pegged')];
   expect(eachPhotoOnce([...all, record('d', 'p', 'raised')]).map(({ tag }) => tag)).toEqual(['a', 'c', 'd']);

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { MemberFacts } from '#domain/contract/shapes';
-import type { SchedulePreviewView } from '#domain/contract/views';
+import type { SchedulePreviewView } from '#domain/contract/schedule-views';
 import {
   FIRST_CHOICES,
   contentTypeOf,

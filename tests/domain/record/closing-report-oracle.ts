@@ -15,12 +15,30 @@ export interface OracleLine {
   least: string;
   state: string;
   records: string[];
+  /** Whether the record that is shown first is beyond doubt. */
+  firm: boolean;
   miss: { reasons: string[]; tag: string | null } | null;
 }
 
 /** The latest moment at which the photo may have been taken. */
 function latest(tag: Tag): number {
   return new Date(tag.instant ?? '').getTime() + tag.uncertaintyS * 1000;
+}
+
+function isAnswered(tag: Tag, kind: string): boolean {
+  return tag.findings.filter((finding) => finding.kind === kind).some((finding) => finding.accepted);
+}
+
+/** Said once more as a list, so that one that goes missing there is missed here. */
+const NOTHING_MAY_CONTRADICT = `stage-goes-back stages-at-once places-at-once stage-outside-track
+  same-picture off-site readers-differ`.split(/\s+/);
+
+function isContradicted(tag: Tag): boolean {
+  return tag.findings.some(({ kind, accepted }) => !accepted && NOTHING_MAY_CONTRADICT.includes(kind));
+}
+
+export function isBeyondDoubt(tag: Pick<Tag, 'findings' | 'legibility' | 'datedBy'>): boolean {
+  return !(tag.findings.length > 0 || tag.legibility === 'weak' || tag.datedBy === 'by-hand');
 }
 
 function counts(tag: Tag, covering: Covering, least: string): boolean {
@@ -32,8 +50,8 @@ function counts(tag: Tag, covering: Covering, least: string): boolean {
       (latest(tag) === new Date(covering.closedAt).getTime() && tag.uncertaintyS > 0));
   const farEnough = ORDER_OF_WORK.indexOf(tag.stage) >= ORDER_OF_WORK.indexOf(least);
   const showsMember = !(covering.kind === 'plaster' && tag.stage === 'plastered');
-  const canBeRead = tag.acceptedUnreadable || tag.legibility !== 'unreadable';
-  return dated && before && farEnough && showsMember && !tag.doubt && !tag.contradicted && canBeRead;
+  const canBeRead = isAnswered(tag, 'unreadable') || tag.legibility !== 'unreadable';
+  return dated && before && farEnough && showsMember && !tag.doubt && !isContradicted(tag) && canBeRead;
 }
 
 function reasons(tag: Tag, covering: Covering, least: string): string[] {
@@ -47,8 +65,8 @@ function reasons(tag: Tag, covering: Covering, least: string): string[] {
   }
   if (tag.instant === null) said.push('undated');
   if (tag.doubt) said.push(tag.doubt);
-  if (tag.contradicted) said.push('contradicted');
-  if (!tag.acceptedUnreadable && tag.legibility === 'unreadable') said.push('unreadable');
+  if (isContradicted(tag)) said.push('contradicted');
+  if (!isAnswered(tag, 'unreadable') && tag.legibility === 'unreadable') said.push('unreadable');
   return said;
 }
 
@@ -88,6 +106,7 @@ export function oracleLines(input: ClosingReportInput): OracleLine[] {
         least,
         state,
         records: records.sort(),
+        firm: own.some((tag) => records.includes(tag.id) && isBeyondDoubt(tag)),
         miss: state === 'gap' || state === 'lost' ? miss : null,
       });
     }

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ClosingReportView } from '#domain/contract/views';
+import { ClosingReportView } from '#domain/contract/report-views';
 import { compareMarks } from '#domain/frame/mark-order';
 import { reportClosings, type ClosingReport, type ClosingReportInput } from '#domain/record/closing-report';
-import { oracleLines, type OracleLine } from './closing-report-oracle.ts';
+import { isBeyondDoubt, oracleLines, type OracleLine } from './closing-report-oracle.ts';
 import { randomHouse } from './random-house.ts';
 
 const RUNS = { numRuns: 2000 };
@@ -18,6 +18,7 @@ function flat(report: ClosingReport): OracleLine[] {
         least: line.least,
         state: line.state,
         records: line.records.map((record) => record.tag).sort(),
+        firm: line.records.slice(0, 1).some(isBeyondDoubt),
         miss: line.nearestMiss && {
           reasons: line.nearestMiss.reasons,
           tag: line.nearestMiss.tag?.tag ?? null,
@@ -50,6 +51,9 @@ describe('reportClosings on random houses', () => {
           hidden: lines.filter((l) => l.state !== 'retired' && (covering ?? l.covering) === l.covering)
             .length,
           onRecord: number('on-record', covering),
+          firm: lines.filter(
+            (l) => l.state === 'on-record' && l.firm && (covering ?? l.covering) === l.covering,
+          ).length,
           gaps: number('gap', covering),
           lost: number('lost', covering),
           retired: number('retired', covering),

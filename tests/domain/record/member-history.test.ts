@@ -137,11 +137,10 @@ describe('defaultLeast', () => {
           stage: least,
           instant: at(1),
           doubt: null,
-          contradicted: false,
           uncertaintyS: 60,
           datedBy: 'file' as const,
           legibility: null,
-          acceptedUnreadable: false,
+          findings: [],
         };
         expect(reasonsAgainst(tag, { covering, least, closedAt: at(2) })).toEqual([]);
       }

@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { FINDING_KINDS } from '#domain/record/findings/kinds';
 import { CAPTURE_DOUBTS } from '#domain/photo/capture-doubts';
 import { DATED_BY } from '#domain/contract/clock';
 import { COVERING_KINDS } from '#domain/contract/shapes';
@@ -46,12 +47,13 @@ const tags = fc
       stage,
       dated: fc.constantFrom(null, ...INSTANTS),
       doubt: fc.constantFrom(null, null, ...CAPTURE_DOUBTS),
-      contradicted: fc.constantFrom(false, false, true),
       // The instants lie whole days apart: just that, a hair more, and a day and a half.
       uncertaintyS: fc.constantFrom(0, 1, 60, 86_400, 86_401, 129_600, 172_800),
       datedBy: fc.constantFrom(...DATED_BY),
       legibility: fc.constantFrom(null, ...VERDICTS),
-      acceptedUnreadable: fc.boolean(),
+      findings: fc.array(fc.record({ kind: fc.constantFrom(...FINDING_KINDS), accepted: fc.boolean() }), {
+        maxLength: 2,
+      }),
     }),
     { maxLength: 14 },
   )

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { CoveringFacts, Id, Instant, line, paragraph } from '../shapes.ts';
-import { ClosingReportView, CoveringView } from '../views.ts';
+import { ClosingReportView } from '../report-views.ts';
+import { CoveringView } from '../views.ts';
 import { route, type Route } from './route.ts';
 
 /** Coverings and the closing report. */

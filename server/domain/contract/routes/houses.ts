@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { HouseChanges, HouseFacts, Id, RoleShape } from '../shapes.ts';
-import { HouseStateView, HouseView, InvitedView, PersonInHouseView, StatementEvent } from '../views.ts';
+import { HouseStateView, StatementEvent } from '../house-events.ts';
+import { HouseView, InvitedView, PersonInHouseView } from '../views.ts';
 import { route, type Route } from './route.ts';
 
 const email = z.email().max(200);

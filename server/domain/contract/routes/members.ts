@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { MemberFacts, Sha256 } from '../shapes.ts';
-import { MemberHistoryView, MemberView, ScheduleImportView, SchedulePreviewView } from '../views.ts';
+import { MemberHistoryView, MemberView } from '../views.ts';
+import { ScheduleImportView, SchedulePreviewView } from '../schedule-views.ts';
 import { route, type Route } from './route.ts';
 
 const flag = z.enum(['0', '1']).default('0');

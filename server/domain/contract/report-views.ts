@@ -1,0 +1,80 @@
+import { z } from 'zod';
+import { CAPTURE_DOUBTS } from '../photo/capture-doubts.ts';
+import { DATED_BY } from './clock.ts';
+import { FindingKindShape } from './findings.ts';
+import { VerdictShape } from './legibility-views.ts';
+import { CoveringFacts, Day, Id, Instant, MarkShape, StageShape } from './shapes.ts';
+
+/** Why a tag does not count for a requirement; 'no-photo' where there is no tag at all. */
+export const MISS_REASONS = [
+  'no-photo',
+  'before-stage',
+  'shows-the-covering',
+  'after-closing',
+  'perhaps-after-closing',
+  'undated',
+  ...CAPTURE_DOUBTS,
+  'contradicted',
+  'unreadable',
+] as const;
+export type MissReason = (typeof MISS_REASONS)[number];
+
+export const EvidenceView = z.object({
+  tag: Id,
+  photo: Id,
+  stage: StageShape,
+  instant: Instant.nullable(),
+  uncertaintyS: z.number().min(0),
+  datedBy: z.enum(DATED_BY).nullable(),
+  legibility: VerdictShape,
+  findings: z.array(z.object({ kind: FindingKindShape, accepted: z.boolean() })).meta({
+    description: 'What is to be looked at about this tag, in the order in which kinds are shown.',
+  }),
+});
+
+export const ReportLineView = z.object({
+  mark: MarkShape,
+  kind: z.string(),
+  place: z.string(),
+  least: StageShape,
+  state: z.enum(['on-record', 'gap', 'lost', 'retired']),
+  records: z.array(EvidenceView),
+  nearestMiss: z
+    .object({ reasons: z.array(z.enum(MISS_REASONS)).min(1), tag: EvidenceView.nullable() })
+    .nullable(),
+});
+
+const CountsShape = z.object({
+  hidden: z.int(),
+  onRecord: z.int(),
+  firm: z.int().meta({ description: 'Of those on record: with a record against which nothing speaks.' }),
+  gaps: z.int(),
+  lost: z.int(),
+  retired: z.int(),
+});
+
+export const ReportCoveringView = z.object({
+  id: Id,
+  name: z.string(),
+  kind: CoveringFacts.shape.kind,
+  plannedDay: Day.nullable(),
+  closedAt: Instant.nullable(),
+  daysLeft: z.int().nullable().meta({
+    description: 'To the planned day; negative when it has passed; null when closed or without a day.',
+  }),
+  counts: CountsShape,
+  lines: z.array(ReportLineView),
+});
+
+export const ClosingReportView = z
+  .object({
+    asOf: Instant,
+    today: Day,
+    days: z.array(z.object({ day: Day.nullable(), coverings: z.array(ReportCoveringView) })).meta({
+      description: 'By closing day, actual before planned; coverings without a day last (day: null).',
+    }),
+    counts: CountsShape,
+    unhidden: z.int().meta({ description: 'Standing members that no covering names.' }),
+  })
+  .meta({ id: 'ClosingReport' });
+export type ClosingReportView = z.infer<typeof ClosingReportView>;
