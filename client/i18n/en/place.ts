@@ -37,6 +37,7 @@ export const place = {
   atMiddle: 'at the site’s middle, ± {{error}}',
   looking: 'looking {{point}}',
   noPosition: 'The file holds no position.',
+  notTaken: 'The file holds a position that cannot be right; it is not used.',
   removed:
     'Many phones remove it when a picture is picked in a browser; the same file copied from the phone to a computer still has it.',
   latLon: '{{lat}}, {{lon}}',

@@ -40,6 +40,7 @@ export const place = {
   atMiddle: '現場の中心、誤差 ±{{error}}',
   looking: '{{point}}向き',
   noPosition: 'ファイルに位置がありません。',
+  notTaken: 'ファイルの位置は正しい値ではないため、使いません。',
   removed:
     'ブラウザーで写真を選ぶと、位置を消すスマートフォンが多くあります。スマートフォンからパソコンにコピーしたファイルには残っています。',
   latLon: '{{lat}}, {{lon}}',

@@ -15,6 +15,8 @@ const NAMES = {
   focalLength35Mm: 'focal-length-35',
 } as const satisfies Record<Rival['field'], string>;
 
+export const RIVAL_FIELDS = Object.keys(NAMES) as Rival['field'][];
+
 /** A sentence for a complaint. Codes of another version get a general one, so that none goes unsaid. */
 export function complaintSentence(t: Words, code: string): string {
   const [codes, names, reasons] = [

@@ -1,4 +1,5 @@
 import { Link } from 'react-router';
+import { COMPLAINTS } from '#domain/contract/complaints';
 import type { Place, PlaceHeading } from '#domain/contract/place';
 import type { HouseView, PhotoView } from '#domain/contract/views';
 import { compassPoint } from '#domain/place/compass-point';
@@ -12,8 +13,12 @@ import { lengthWords, pairWords } from '../place/length-words.ts';
 import { fromMiddle, isTrue, planWords } from '../place/place-words.ts';
 import { marksOf } from '../place/plan-marks.ts';
 
+export interface WhereFactProps {
+  photo: Pick<PhotoView, 'id' | 'place' | 'readings'>;
+}
+
 /** Where a photo was taken, how sure that is, which way it looked, and whether that was on site. */
-export function WhereFact({ photo: { id, place } }: { photo: Pick<PhotoView, 'id' | 'place'> }) {
+export function WhereFact({ photo: { id, place, readings } }: WhereFactProps) {
   const words = useWords();
   const { t, lang } = words;
   const house = useHouse();
@@ -24,7 +29,7 @@ export function WhereFact({ photo: { id, place } }: { photo: Pick<PhotoView, 'id
     <>
       <dt>{t('bench.facts.where')}</dt>
       <dd className="stack where-fact">
-        {position ? <p>{positionWords(words, position)}</p> : <NoPosition />}
+        {position ? <p>{positionWords(words, position)}</p> : <NoPosition readings={readings} />}
         {position?.datum === 'tokyo' ? <p>{t('place.tokyo')}</p> : null}
         {position ? <OnSite place={place} house={house} /> : null}
         {heading ? <p>{headingWords(words, heading)}</p> : null}
@@ -43,8 +48,12 @@ export function WhereFact({ photo: { id, place } }: { photo: Pick<PhotoView, 'id
   );
 }
 
-function NoPosition() {
+/** Of a position that is there and cannot be, it stands below what is wrong with it. */
+const NOT_TAKEN: readonly string[] = COMPLAINTS.filter((code) => /^position-(?!error)/.test(code));
+
+function NoPosition({ readings }: Pick<PhotoView, 'readings'>) {
   const { t } = useWords();
+  if (readings.complaints.some((code) => NOT_TAKEN.includes(code))) return <p>{t('place.notTaken')}</p>;
   return (
     <p>
       {t('place.noPosition')} <span className="soft">{t('place.removed')}</span>

@@ -57,11 +57,12 @@ function FindingPhotos({ finding: { shown, tags } }: { finding: FindingView }) {
         const name =
           photo.instant === null
             ? t('findings.photoUndated', { file: photo.fileName })
-            : t('findings.photo', { when: formatInstant(photo.instant, zone, lang) });
+            : formatInstant(photo.instant, zone, lang);
         return (
           <li key={photo.id}>
-            <Link to={`/houses/${house}/photos/${photo.id}${tag ? `?tag=${tag.tag}` : ''}`} aria-label={name}>
+            <Link to={`/houses/${house}/photos/${photo.id}${tag ? `?tag=${tag.tag}` : ''}`}>
               <Thumb photo={photo} alt="" />
+              <span>{name}</span>
             </Link>
           </li>
         );

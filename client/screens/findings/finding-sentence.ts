@@ -2,6 +2,7 @@ import type { FindingView } from '#domain/contract/findings';
 import { formatInstant, formatList } from '../../i18n/format.ts';
 import type { Language } from '../../i18n/language.ts';
 import type { Words } from '../../i18n/words.ts';
+import { RIVAL_FIELDS, rivalSentence } from '../bench/unread-words.ts';
 
 /** What a finding says, in one sentence. */
 export function findingSentence(t: Words, lang: Language, zone: string, finding: FindingView): string {
@@ -28,7 +29,7 @@ export function findingSentence(t: Words, lang: Language, zone: string, finding:
         error: Number(facts['error']),
       });
     case 'readers-differ':
-      return t('findings.say.readers-differ', { fields: fieldNames(t, lang, facts['fields']) });
+      return [t('findings.say.readers-differ'), ...rivalSentences(t, facts)].join(lang === 'ja' ? '' : ' ');
     case 'unreadable':
       return t('findings.say.unreadable', { mark, why: whyUnreadable(t, lang, facts['why']) });
     case 'clock-disagrees':
@@ -52,8 +53,9 @@ export function findingSentence(t: Words, lang: Language, zone: string, finding:
         count: Number(facts['count']),
       });
     case 'same-picture':
+      return samePicture(t, lang, zone, finding);
     case 'no-date':
-      return t(`findings.say.${kind}`);
+      return t('findings.say.no-date');
   }
 }
 
@@ -61,11 +63,6 @@ type ClockWhy = 'gps-disagrees' | 'camera-not-in-house-zone';
 type UnsureWhy = 'ambiguous-hour' | 'skipped-hour' | 'clock-set-between-marks';
 
 const WHY = ['too-small', 'blurred', 'too-dark', 'too-bright'] as const;
-const FIELDS = [
-  ...(['wallTime', 'offsetMinutes', 'gpsTime', 'position', 'positionError', 'heading'] as const),
-  ...(['make', 'model', 'serial', 'focalLength35Mm'] as const),
-];
-
 /** Codes divided by spaces, as words. A code of a later version is shown as it is. */
 function whyUnreadable(t: Words, lang: Language, codes: unknown): string {
   const words = WHY.filter((code) => String(codes).split(' ').includes(code));
@@ -75,14 +72,21 @@ function whyUnreadable(t: Words, lang: Language, codes: unknown): string {
   );
 }
 
-function fieldNames(t: Words, lang: Language, codes: unknown): string {
-  const names = String(codes)
-    .split(' ')
-    .map((code) => {
-      const known = FIELDS.find((field) => field === code);
-      return known === undefined ? code : t(`findings.field.${known}`);
-    });
-  return formatList(names, lang);
+/** Both values of each field that the file gives two of. */
+function rivalSentences(t: Words, facts: FindingView['facts']): string[] {
+  return RIVAL_FIELDS.flatMap((field) => {
+    const [first, second] = [facts[`${field}.first`], facts[`${field}.second`]];
+    if (first === undefined || second === undefined) return [];
+    return [rivalSentence(t, { field, first: String(first), second: String(second) })];
+  });
+}
+
+function samePicture(t: Words, lang: Language, zone: string, { shown }: FindingView): string {
+  const times = shown.flatMap(({ instant }) => (instant === null ? [] : [instant])).toSorted();
+  const [first, second] = times.map((instant) => formatInstant(instant, zone, lang));
+  if (first === undefined) return t('findings.say.same-picture.unknown');
+  if (second === undefined) return t('findings.say.same-picture.one', { first });
+  return t('findings.say.same-picture.two', { first, second });
 }
 
 /** A length of time in the largest unit that fits it. */

@@ -1,7 +1,7 @@
 import type { FindingView } from '#domain/contract/findings';
 
 export interface FindingWay {
-  readonly word: 'settings' | 'cameras' | 'members' | 'covering' | 'report' | 'member';
+  readonly word: 'settings' | 'cameras' | 'members' | 'covering' | 'member';
   readonly to: string;
 }
 
@@ -10,6 +10,7 @@ export function findingWays(house: string, { kind, marks, covering }: FindingVie
   const base = `/houses/${house}`;
   const [mark = ''] = marks;
   const settings: FindingWay = { word: 'settings', to: `${base}/settings` };
+  const cameras: FindingWay = { word: 'cameras', to: `${base}/cameras` };
   const member: FindingWay = { word: 'member', to: `${base}/members/${encodeURIComponent(mark)}` };
   switch (kind) {
     case 'stage-goes-back':
@@ -22,13 +23,14 @@ export function findingWays(house: string, { kind, marks, covering }: FindingVie
     case 'off-site':
       return [settings];
     case 'before-first-day':
-      return [settings];
+      return [cameras, settings];
     case 'closed-with-gaps':
     case 'shown-after-closing':
       return [{ word: 'covering', to: `${base}/coverings/${covering ?? ''}` }];
     case 'clock-disagrees':
     case 'time-unsure':
     case 'after-upload':
+      return [cameras];
     case 'no-date':
     case 'unreadable':
     case 'readers-differ':

@@ -43,7 +43,7 @@ export async function readPhotoEvidence(tx: Tx, house: string, only: Only): Prom
   return (await photos.execute()).map(({ id, capture, readings, place }) => ({
     photo: id,
     capture,
-    readersDiffer: readings.rivals.map(({ field }) => field),
+    rivals: readings.rivals,
     site: place.site && place.position && { ...place.site, errorM: place.position.errorM },
     tags: (tagsOf.get(id) ?? []).map(({ verdict, reasons, ...tag }) => ({
       ...tag,

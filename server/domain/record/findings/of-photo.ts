@@ -1,12 +1,12 @@
 import type { Capture, CaptureFlag } from '../../contract/capture.ts';
+import type { Rival } from '../../contract/shapes.ts';
 import { doubtOf } from '../../photo/capture-doubt.ts';
 import { finding, type Finding, type SeenTag } from './finding.ts';
 
 export interface PhotoEvidence {
   readonly photo: string;
   readonly capture: Capture;
-  /** Fields that two readers of the file read differently. */
-  readonly readersDiffer: readonly string[];
+  readonly rivals: readonly Rival[];
   /** null where the photo or the house has no position. Metres. */
   readonly site: {
     readonly verdict: 'on-site' | 'off-site' | 'cannot-tell';
@@ -27,10 +27,14 @@ const UNSURE_FLAGS: readonly CaptureFlag[] = ['ambiguous-hour', 'skipped-hour', 
 
 /** What a photo by itself leaves to be looked at: its time, its place, what can be read in its regions. */
 export function findingsOfPhoto(evidence: PhotoEvidence): Finding[] {
-  const { photo, capture, tags, readersDiffer, site } = evidence;
+  const { photo, capture, tags, rivals, site } = evidence;
   const found = timeFindings(photo, capture, tags);
-  if (readersDiffer.length > 0)
-    found.push(finding('readers-differ', [photo], about(evidence, { fields: readersDiffer.join(' ') })));
+  if (rivals.length > 0) {
+    const values: Record<string, string> = {};
+    for (const { field, first, second } of rivals)
+      Object.assign(values, { [`${field}.first`]: first, [`${field}.second`]: second });
+    found.push(finding('readers-differ', [photo], about(evidence, values)));
+  }
   if (site?.verdict === 'off-site')
     found.push(
       finding(

@@ -12,7 +12,7 @@ const TAG = { tag: 't', photo: 'p', mark: 'い三', stage: 'pegged' as const };
 const dated = (wallTime: string, zone = 'Asia/Tokyo') => decideCapture(someReadings({ wallTime }), zone);
 const kindsOf = (evidence: Partial<PhotoEvidence>) =>
   findingsOfPhoto({
-    ...{ photo: 'p', capture: dated('2026-04-01T09:30:00'), readersDiffer: [], site: null },
+    ...{ photo: 'p', capture: dated('2026-04-01T09:30:00'), rivals: [], site: null },
     tags: [{ ...TAG, unreadable: null }],
     ...evidence,
   }).map(({ kind }) => kind);
@@ -46,6 +46,20 @@ describe('a photo', () => {
   ] as const)('flagged %s', (flag, kinds) => {
     expect(kindsOf({ capture: flagged(flag) })).toEqual(kinds);
   });
+  it('of which the file gives two answers, with both', () => {
+    const rivals = [
+      { field: 'wallTime', first: '2026-04-01T09:30:00', second: '2026-04-08T09:30:00' },
+    ] as const;
+    const [found] = findingsOfPhoto({
+      ...{ photo: 'p', capture: dated('2026-04-01T09:30:00'), rivals, site: null },
+      tags: [{ ...TAG, unreadable: null }],
+    });
+    expect(found).toMatchObject({
+      kind: 'readers-differ',
+      facts: { 'wallTime.first': '2026-04-01T09:30:00', 'wallTime.second': '2026-04-08T09:30:00' },
+      tags: [{ tag: 't' }],
+    });
+  });
   it('off site, and only when that is certain', () => {
     const site = { distanceM: 5000, errorM: 12 };
     expect(kindsOf({ site: { ...site, verdict: 'off-site' } })).toEqual(['off-site']);
@@ -60,7 +74,7 @@ describe('a photo', () => {
       findingsOfPhoto({
         photo: 'p',
         capture: dated('2026-04-01T09:30:00'),
-        readersDiffer: [],
+        rivals: [],
         site: null,
         tags,
       }),
