@@ -52,6 +52,7 @@ export async function readExif(
     first && second ? rivalReadings(readAll(first, blocks.xmp), readAll(second, blocks.xmp)) : [];
   if (rivals.length > 0) complain('readers-differ');
   const read = readAll(found, blocks.xmp, complain);
+  if (read.offsetMinutes === null && sources.some(holdsThermalRecord)) complain('offset-in-thermal-record');
   const checked = ReadingsShape.safeParse({ ...read, complaints: [...complaints], rivals });
   return checked.success ? checked.data : { ...NOTHING, complaints: [INVALID] };
 }
@@ -105,6 +106,15 @@ function filled(first: ExifBlocks | null, second: ExifBlocks | null): ExifBlocks
 function bareTiff(block: Uint8Array): Uint8Array {
   const head = Buffer.from(block.subarray(0, 6)).toString('latin1');
   return block.subarray(head === 'Exif\0\0' ? 6 : 0, BLOCK_MAX_BYTES);
+}
+
+/**
+ * Whether a JPEG has the record of a thermal camera, an APP1 segment of its own, in which time and zone stand
+ * once more (ExifTool's documentation, FLIR tags). It is not read; to guess in silence would be worse.
+ */
+function holdsThermalRecord(bytes: Uint8Array): boolean {
+  const text = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.length).toString('latin1');
+  return /\xff\xe1..FLIR\0/s.test(text);
 }
 
 async function embeddedBlocks(path: string): Promise<EmbeddedBlocks> {

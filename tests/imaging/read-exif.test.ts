@@ -39,6 +39,20 @@ describe('what is read of a picture', () => {
     expect(Object.values(readings).filter((value) => value !== null)).toEqual([[], []]);
   });
 
+  it('says where a thermal camera keeps its zone, if the zone stands nowhere else', async () => {
+    // An APP1 segment that begins so: ExifTool's documentation, FLIR tags.
+    const record = Buffer.concat([Buffer.from([0xff, 0xe1, 0, 16]), Buffer.from('FLIR\0'.padEnd(14, '\0'))]);
+    const complaintsOf = async (exif: Entry[]) => {
+      const plain = intoJpeg(jpeg, tiffBlock({ exif }));
+      const bytes = Buffer.concat([plain.subarray(0, 2), record, plain.subarray(2)]);
+      return (await readExif(await put(file('thermal.jpg'), bytes), 'image/jpeg')).complaints;
+    };
+    const time = ascii(TAG.original, '2026:04:01 09:30:05');
+    expect(await complaintsOf([time])).toEqual(['offset-in-thermal-record']);
+    expect(await complaintsOf([time, ascii(TAG.offsetOriginal, '+09:00')])).toEqual([]);
+    expect((await read({ ifd0: [ascii(TAG.make, 'FLIR Systems')], exif: [time] })).complaints).toEqual([]);
+  });
+
   it('is all of it', async () => {
     const readings = await read({
       ifd0: [ascii(TAG.make, 'Kamera'), ascii(TAG.model, '木組 7'), short(TAG.orientation, 6)],

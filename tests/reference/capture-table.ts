@@ -19,9 +19,6 @@ export interface CaptureRow {
 
 /** What ExifTool finds and we do not look for, and why. */
 const NOT_READ: Record<string, string> = {
-  'exif_real/dji_flir_thermal.jpg':
-    'zone only in the maker’s own block, there +00:00 on a clock of New Jersey',
-  'exif_real/exiftool_8px_FLIR.jpg': 'zone only in the maker’s own block',
   'damaged/made/only_createdate.jpg': 'only when it was digitised, which may be a scan',
   'timezones/nom_exif-legacy-app1.png': 'Exif in a text chunk; PNG has had eXIf since 2017',
   'timezones/nom_exif-legacy.png': 'Exif in a text chunk; PNG has had eXIf since 2017',

@@ -83,6 +83,8 @@ export const findings = {
     'time-unsure': {
       'ambiguous-hour': 'The clocks went back that night, so this hour came twice.',
       'skipped-hour': 'The clocks went forward that night, so this hour never was.',
+      'zone-not-read':
+        'A thermal camera wrote its time zone into a record of its own, which is not read. The time was read in the house’s zone.',
       'clock-set-between-marks':
         'The camera’s clock was set between two of its clock marks, and nobody knows when: the time may be wrong by {{within}}.',
     },

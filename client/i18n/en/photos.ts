@@ -118,6 +118,8 @@ export const photos = {
       'gps-stale': 'The satellite time in the file is older than the picture.',
       'gps-not-utc': 'The satellite time in the file is local time by mistake.',
       'gps-unusable': 'The satellite time in the file could not be used.',
+      'zone-not-read':
+        'A thermal camera wrote its time zone into a record of its own, which is not read. The time was read in the house’s zone.',
       'implausible-year': 'The year is hard to believe.',
       'clock-corrected': 'The camera’s clock was put right by clock marks.',
       'clock-set-between-marks':

@@ -21,6 +21,8 @@ export const unread = {
       'The position does not say north or south, or east or west, and is left out.',
     'position-zero':
       'The position is zero in both directions, as devices write it before they know where they are. It is left out.',
+    'offset-in-thermal-record':
+      'The time zone stands only in a record of the thermal camera, which is not read.',
     'datum-tokyo': 'The position is in the old Tokyo datum.',
   },
   what: {

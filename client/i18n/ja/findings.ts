@@ -78,6 +78,8 @@ export const findings = {
     'time-unsure': {
       'ambiguous-hour': '時計を戻した夜なので、この時刻は二度ありました。',
       'skipped-hour': '時計を進めた夜なので、この時刻はありませんでした。',
+      'zone-not-read':
+        '熱画像カメラが時間帯を独自の記録に書いており、読み取れません。建物の時間帯として読みました。',
       'clock-set-between-marks':
         '二つの時計の照合の間にカメラの時計が直されていて、いつかは分かりません。{{within}}ずれているかもしれません。',
     },

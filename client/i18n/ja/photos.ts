@@ -112,6 +112,8 @@ export const photos = {
       'gps-stale': 'ファイルの衛星の時刻は撮影より古いものです。',
       'gps-not-utc': 'ファイルの衛星の時刻に、誤って現地の時刻が入っています。',
       'gps-unusable': 'ファイルの衛星の時刻は使えませんでした。',
+      'zone-not-read':
+        '熱画像カメラが時間帯を独自の記録に書いており、読み取れません。建物の時間帯として読みました。',
       'implausible-year': '年が信じにくい値です。',
       'clock-corrected': 'カメラの時計を照合で補正しました。',
       'clock-set-between-marks':

@@ -18,6 +18,7 @@ export const unread = {
     'gps-time-missing': '衛星の日付に時刻がないため、除きました。',
     'position-hemisphere-missing': '位置に北緯・南緯、東経・西経の別がないため、除きました。',
     'position-zero': '位置が緯度・経度ともゼロです。位置がまだ分からない機器が書く値なので、除きました。',
+    'offset-in-thermal-record': '時間帯は熱画像カメラ独自の記録だけにあり、読み取れません。',
     'datum-tokyo': '位置が旧日本測地系で書かれています。',
   },
   what: {

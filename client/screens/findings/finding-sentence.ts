@@ -60,7 +60,7 @@ export function findingSentence(t: Words, lang: Language, zone: string, finding:
 }
 
 type ClockWhy = 'gps-disagrees' | 'camera-not-in-house-zone';
-type UnsureWhy = 'ambiguous-hour' | 'skipped-hour' | 'clock-set-between-marks';
+type UnsureWhy = 'ambiguous-hour' | 'skipped-hour' | 'zone-not-read' | 'clock-set-between-marks';
 
 const WHY = ['too-small', 'blurred', 'too-dark', 'too-bright'] as const;
 /** Codes divided by spaces, as words. A code of a later version is shown as it is. */

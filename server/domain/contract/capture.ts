@@ -26,6 +26,8 @@ export const CAPTURE_FLAGS = [
   'gps-not-utc',
   // A GPS time was written but without a usable date, so it could not help.
   'gps-unusable',
+  // A thermal camera wrote its zone where it is not read, so the house's is no more than a guess.
+  'zone-not-read',
   'implausible-year',
   // Clock marks of this camera moved or confirmed what its clock said.
   'clock-corrected',

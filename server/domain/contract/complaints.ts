@@ -6,7 +6,7 @@ export const COMPLAINTS = [
   ...(['exif-unreadable', 'exif-partly-unreadable', 'readers-differ', 'readings-invalid'] as const),
   ...(['time-original-wrong-type', 'time-original-blank', 'time-original-invalid'] as const),
   ...(['time-from-xmp', 'only-digitized-time', 'only-modified-time', 'subsec-invalid'] as const),
-  ...(['offset-wrong-type', 'offset-invalid'] as const),
+  ...(['offset-wrong-type', 'offset-invalid', 'offset-in-thermal-record'] as const),
   ...(['gps-date-missing', 'gps-time-missing', 'gps-date-invalid', 'gps-time-invalid'] as const),
   ...(['position-wrong-type', 'position-not-a-number', 'position-out-of-range'] as const),
   ...(['position-hemisphere-missing', 'position-zero', 'datum-tokyo'] as const),

@@ -1,4 +1,5 @@
 import type { Capture, CaptureFlag, RejectedCandidate, RejectionReason } from '../contract/capture.ts';
+import type { Complaint } from '../contract/complaints.ts';
 import type { Readings } from '../contract/shapes.ts';
 import {
   candidatesOf,
@@ -55,8 +56,7 @@ export function decideCapture(
   const rejected = [...losers(found, chosen), ...unbelieved];
   const flags = flagsOf(found, chosen, zone);
   if (unbelieved.length > 0) flags.push('implausible-year');
-  if (chosen.source === 'house-zone' && gps === null && hasUnusableGpsTime(readings))
-    flags.push('gps-unusable');
+  if (chosen.source === 'house-zone') flags.push(...flagsOfReading(readings, correction));
   if (!correction) return dated(chosen, zone, uncertainty(found, chosen, rejected), flags, rejected);
   const otherHours = rejected.filter(([, why]) => why === 'other-reading-of-the-hour');
   return corrected(dated(chosen, zone, rivalS(chosen, otherHours), flags, rejected), correction);
@@ -176,10 +176,19 @@ function isPlausible(ms: number): boolean {
   return year >= PLAUSIBLE_YEARS.from && year <= PLAUSIBLE_YEARS.to;
 }
 
-function hasUnusableGpsTime({ complaints }: Readings): boolean {
-  return complaints.some(
-    (c) => c === 'gps-date-missing' || c === 'gps-date-invalid' || c === 'gps-time-invalid',
-  );
+const UNUSABLE_GPS: readonly Complaint[] = ['gps-date-missing', 'gps-date-invalid', 'gps-time-invalid'];
+const ZONE_ELSEWHERE: Complaint = 'offset-in-thermal-record';
+
+/** What the file would say of the zone, if it could be read. Clock marks tell the zone as well. */
+function flagsOfReading(
+  { gpsTime, complaints }: Readings,
+  correction: ClockCorrection | null,
+): CaptureFlag[] {
+  const has = (codes: readonly Complaint[]) => codes.some((code) => complaints.includes(code));
+  return [
+    ...(gpsTime === null && has(UNUSABLE_GPS) ? (['gps-unusable'] as const) : []),
+    ...(correction === null && has([ZONE_ELSEWHERE]) ? (['zone-not-read'] as const) : []),
+  ];
 }
 
 function dated(

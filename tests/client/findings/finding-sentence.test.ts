@@ -17,6 +17,7 @@ const FACTS: Partial<Record<FindingKind, FindingView['facts'][]>> = {
   'time-unsure': [
     { why: 'ambiguous-hour', within: 3600 },
     { why: 'skipped-hour', within: 3600 },
+    { why: 'zone-not-read', within: 300 },
     { why: 'clock-set-between-marks', within: 2220 },
   ],
   'before-first-day': [{ taken: TAKEN }],

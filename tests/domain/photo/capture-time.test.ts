@@ -179,6 +179,14 @@ describe("rule 3: the house's zone alone", () => {
     expect(capture.flags).toEqual(['gps-unusable']);
   });
 
+  it('says that the zone stands where it is not read, unless the file or the satellites tell it', () => {
+    const complaints = ['offset-in-thermal-record'];
+    const wallTime = '2026-04-01T09:30:00';
+    expect(date({ wallTime, complaints }).flags).toEqual(['zone-not-read']);
+    expect(date({ wallTime, complaints, offsetMinutes: 540 }).flags).toEqual([]);
+    expect(date({ wallTime, complaints, gpsTime: '2026-04-01T00:30:00.000Z' }).flags).toEqual([]);
+  });
+
   it('throws for a zone that does not exist', () => {
     expect(() => decide({ wallTime: '2026-04-01T09:30:00' }, 'Asia/Nowhere')).toThrow(RangeError);
   });

@@ -23,7 +23,12 @@ export interface PhotoEvidence {
 /** What speaks against a clock although the photo keeps its time. */
 const CLOCK_FLAGS: readonly CaptureFlag[] = ['gps-disagrees', 'camera-not-in-house-zone'];
 /** What leaves open which of two times it was. */
-const UNSURE_FLAGS: readonly CaptureFlag[] = ['ambiguous-hour', 'skipped-hour', 'clock-set-between-marks'];
+const UNSURE_FLAGS: readonly CaptureFlag[] = [
+  'ambiguous-hour',
+  'skipped-hour',
+  'zone-not-read',
+  'clock-set-between-marks',
+];
 
 /** What a photo by itself leaves to be looked at: its time, its place, what can be read in its regions. */
 export function findingsOfPhoto(evidence: PhotoEvidence): Finding[] {
