@@ -41,6 +41,16 @@ export async function pointOn(stage: Locator, [x, y]: Spot): Promise<{ x: number
   return { x: box.x + x * box.width, y: box.y + y * box.height };
 }
 
+/** The same once the page has come to rest: what has just been said may still move it. */
+export async function pointAtRest(stage: Locator, spot: Spot): Promise<{ x: number; y: number }> {
+  let [before, now] = [{ x: NaN, y: NaN }, await pointOn(stage, spot)];
+  while (before.x !== now.x || before.y !== now.y) {
+    await stage.page().waitForTimeout(250);
+    [before, now] = [now, await pointOn(stage, spot)];
+  }
+  return now;
+}
+
 export async function chooseTool(
   page: Page,
   t: Words,

@@ -3,7 +3,16 @@ import type { CDPSession, Page } from 'playwright-core';
 import type { Words } from '../../client/i18n/words.ts';
 import { wordsOf } from '../client/words.ts';
 import { describeInBrowser, startApp, type App } from './app.ts';
-import { chooseTool, draft, pictureDrawn, pointOn, said, stageOf, type Spot } from './bench-hands.ts';
+import {
+  chooseTool,
+  draft,
+  pictureDrawn,
+  pointAtRest,
+  pointOn,
+  said,
+  stageOf,
+  type Spot,
+} from './bench-hands.ts';
 import { button, eventually, signIn } from './hands.ts';
 import { resultFile } from './screens.ts';
 import { KEEPER, prepareSite, type Site } from './site.ts';
@@ -80,7 +89,7 @@ describeInBrowser('a finger on the picture', () => {
     }).toBe(1);
     await button(page, t('bench.form.place')).tap();
     await said(page, 'い一, raised: placed.').waitFor();
-    const spot = await pointOn(stageOf(page, t), [0.6, 0.3]);
+    const spot = await pointAtRest(stageOf(page, t), [0.6, 0.3]);
     await page.touchscreen.tap(spot.x, spot.y);
     await button(page, t('bench.form.placeNamed', { mark: 'い二', why: t('bench.form.why.next') })).tap();
     await said(page, 'い二, raised: placed.').waitFor();
