@@ -32,7 +32,7 @@ export async function tick(within: Page | Locator, name: string | RegExp): Promi
 export async function goTo(
   page: Page,
   t: Words,
-  part: 'photos' | 'members' | 'coverings' | 'report' | 'people' | 'journal',
+  part: 'photos' | 'members' | 'coverings' | 'report' | 'findings' | 'people' | 'journal',
 ): Promise<void> {
   await link(page.getByRole('navigation', { name: t('common.houseMenu') }), t(`common.nav.${part}`)).click();
   const title = part === 'journal' ? t('days.title') : t(`${part}.title`);

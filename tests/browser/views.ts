@@ -165,6 +165,19 @@ export function momentsOf({ things, photos }: Site, { closed, link: oneTime }: M
         await page.getByText(t('members.wrong.empty')).waitFor();
       },
     },
+    {
+      name: 'findings-accept-problems',
+      address: `${house}/findings`,
+      enter: async (page, t) => {
+        await page
+          .getByRole('button', { name: t('findings.accept'), exact: false })
+          .first()
+          .click();
+        await dialog(page);
+        await button(page.getByRole('dialog'), t('findings.dialog.submit')).click();
+        await page.getByText(t('findings.dialog.needReason')).waitFor();
+      },
+    },
     { name: 'member-change', address: member, enter: (page, t) => press(page, t('members.edit')) },
     { name: 'member-retire', address: member, enter: (page, t) => press(page, t('members.retire')) },
     {

@@ -1,5 +1,6 @@
 import { Link } from 'react-router';
 import type { ClosingReportView } from '#domain/contract/report-views';
+import type { FindingKind } from '#domain/record/findings/kinds';
 import { useWords } from '../../i18n/use-words.ts';
 import { KindName } from '../../parts/kind-name.tsx';
 import { LegibilityMark } from '../../parts/legibility-mark.tsx';
@@ -37,6 +38,14 @@ export function LineRow({ line, hasReading }: { line: Line; hasReading: boolean 
   );
 }
 
+/** Findings that are a reason of their own for which a tag does not count. */
+const SAID_AS_REASON: ReadonlySet<FindingKind> = new Set<FindingKind>([
+  'no-date',
+  'before-first-day',
+  'after-upload',
+  'unreadable',
+]);
+
 function LineState({ line }: { line: Line }) {
   const { t, lang } = useWords();
   const { id: house, zone } = useHouse();
@@ -47,7 +56,9 @@ function LineState({ line }: { line: Line }) {
     <>
       <span className={isMissing ? 'act-text' : undefined}>{t(`report.state.${line.state}`)}</span>
       {miss === '' ? null : <span className="report-miss">{miss}</span>}
-      {near ? <RecordFindings findings={near.findings} /> : null}
+      {near ? (
+        <RecordFindings findings={near.findings.filter(({ kind }) => !SAID_AS_REASON.has(kind))} />
+      ) : null}
       {near ? (
         <Link
           className="report-look"
