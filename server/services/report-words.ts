@@ -2,6 +2,7 @@ import type { DatedBy } from '#domain/contract/clock';
 import type { CoveringKind } from '#domain/contract/shapes';
 import type { ClosingReportView, MissReason } from '#domain/contract/report-views';
 import type { FindingKind } from '#domain/record/findings/kinds';
+import { FINDING_NAMES } from '#domain/record/findings/names';
 import type { Verdict } from '#domain/photo/legibility';
 import type { Stage } from '#domain/frame/stage';
 
@@ -75,24 +76,7 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       unreadable: 'the member cannot be read in the photo',
     },
     legibility: { clear: 'clear', weak: 'weak', unreadable: 'unreadable' },
-    finding: {
-      'stage-goes-back': 'stage goes back',
-      'stages-at-once': 'two stages at once',
-      'places-at-once': 'two places at once',
-      'stage-outside-track': 'stage that the member does not pass',
-      'same-picture': 'the same picture with another time',
-      'off-site': 'taken off site',
-      'readers-differ': 'the file says two different things',
-      'clock-disagrees': 'clock in doubt',
-      'time-unsure': 'time not certain',
-      'before-first-day': 'dated before the first day',
-      'after-upload': 'dated later than added',
-      'no-date': 'no date',
-      unreadable: 'cannot be read',
-      'unknown-mark': 'mark not in the schedule',
-      'shown-after-closing': 'seen after closing',
-      'closed-with-gaps': 'closed without a record',
-    },
+    finding: FINDING_NAMES.en,
     accepted: (finding) => `${finding} (accepted)`,
     and: '; ',
   },
@@ -145,24 +129,7 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       unreadable: '写真で部材が判別できない',
     },
     legibility: { clear: 'はっきり', weak: 'やや不鮮明', unreadable: '判別できない' },
-    finding: {
-      'stage-goes-back': '段階の逆戻り',
-      'stages-at-once': '同時に二つの段階',
-      'places-at-once': '同時に二つの場所',
-      'stage-outside-track': '部材が通らない段階',
-      'same-picture': '同じ画像で時刻が違う',
-      'off-site': '現場の外での撮影',
-      'readers-differ': 'ファイルの内容が二通り',
-      'clock-disagrees': '時計に疑い',
-      'time-unsure': '時刻が確かでない',
-      'before-first-day': '初日より前の日付',
-      'after-upload': '取り込みより後の日付',
-      'no-date': '日付なし',
-      unreadable: '読み取れない',
-      'unknown-mark': '部材表にない番付',
-      'shown-after-closing': 'ふさいだ後に写っている',
-      'closed-with-gaps': '記録のないままふさいだ',
-    },
+    finding: FINDING_NAMES.ja,
     accepted: (finding) => `${finding}（認めた）`,
     and: '、',
   },

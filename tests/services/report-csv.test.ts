@@ -3,9 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { ClosingReportView } from '#domain/contract/report-views';
 import { reportClosings } from '#domain/record/closing-report';
 import { reportCsv } from '../../server/services/report-csv.ts';
-import { FINDING_KINDS } from '#domain/record/findings/kinds';
 import { REPORT_WORDS } from '../../server/services/report-words.ts';
-import { wordsOf } from '../client/words.ts';
 
 const member = (mark: string, kind = '貫', place = 'い通り') => ({ mark, kind, place, retired: false });
 const closedAt = '2026-04-08T15:30:00.000Z';
@@ -82,12 +80,6 @@ describe('reportCsv', () => {
     ]);
     expect(first?.at(-1)).toBe('');
     expect(REPORT_WORDS.ja.headings).toHaveLength(REPORT_WORDS.en.headings.length);
-  });
-
-  it.each(['en', 'ja'] as const)('calls findings what they are called on screen, in %s', async (lang) => {
-    const t = await wordsOf(lang);
-    for (const kind of FINDING_KINDS)
-      expect(REPORT_WORDS[lang].finding[kind]).toBe(t(`findings.kind.${kind}`));
   });
 
   // Chatham Islands: UTC+12:45 outside daylight saving, which ended on 2026-04-05 (IANA tzdata).

@@ -1,3 +1,5 @@
+import { FINDING_NAMES } from '#domain/record/findings/names';
+
 export const findings = {
   title: 'Findings',
   lead: 'What does not fit together, or cannot be known. Nothing is put right silently: correct what is wrong, or accept it by your name with a reason. Both stay on record.',
@@ -44,24 +46,7 @@ export const findings = {
   toAll: 'All findings',
   waiting_one: '{{count, number}} finding to look at',
   waiting_other: '{{count, number}} findings to look at',
-  kind: {
-    'stage-goes-back': 'stage goes back',
-    'stages-at-once': 'two stages at once',
-    'places-at-once': 'two places at once',
-    'stage-outside-track': 'stage that the member does not pass',
-    'same-picture': 'the same picture with another time',
-    'off-site': 'taken off site',
-    'readers-differ': 'the file says two different things',
-    'clock-disagrees': 'clock in doubt',
-    'time-unsure': 'time not certain',
-    'before-first-day': 'dated before the first day',
-    'after-upload': 'dated later than added',
-    'no-date': 'no date',
-    unreadable: 'cannot be read',
-    'unknown-mark': 'mark not in the schedule',
-    'shown-after-closing': 'seen after closing',
-    'closed-with-gaps': 'closed without a record',
-  },
+  kind: FINDING_NAMES.en,
   say: {
     'stage-goes-back':
       '{{mark}} is at an earlier stage on a later photo. One of these tags, or one of the dates, is wrong.',

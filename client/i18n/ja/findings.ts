@@ -1,3 +1,4 @@
+import { FINDING_NAMES } from '#domain/record/findings/names';
 import type { TranslationOf } from '../catalog.ts';
 import type { findings as english } from '../en/findings.ts';
 
@@ -40,24 +41,7 @@ export const findings = {
   hereMember: '食い違うもの',
   toAll: '要確認の一覧',
   waiting_other: '要確認 {{count, number}}件',
-  kind: {
-    'stage-goes-back': '段階の逆戻り',
-    'stages-at-once': '同時に二つの段階',
-    'places-at-once': '同時に二つの場所',
-    'stage-outside-track': '部材が通らない段階',
-    'same-picture': '同じ画像で時刻が違う',
-    'off-site': '現場の外での撮影',
-    'readers-differ': 'ファイルの内容が二通り',
-    'clock-disagrees': '時計に疑い',
-    'time-unsure': '時刻が確かでない',
-    'before-first-day': '初日より前の日付',
-    'after-upload': '取り込みより後の日付',
-    'no-date': '日付なし',
-    unreadable: '読み取れない',
-    'unknown-mark': '部材表にない番付',
-    'shown-after-closing': 'ふさいだ後に写っている',
-    'closed-with-gaps': '記録のないままふさいだ',
-  },
+  kind: FINDING_NAMES.ja,
   say: {
     'stage-goes-back': '{{mark}} が、後の写真で前の段階になっています。記入か日付のどれかが誤りです。',
     'stages-at-once': '一枚の写真で {{mark}} が{{stages}}になっています。正しいのは一つだけです。',

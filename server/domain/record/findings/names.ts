@@ -1,0 +1,41 @@
+import type { FindingKind } from './kinds.ts';
+
+/** What each kind is called, on screen and in files: a part of a sentence, or a heading. */
+export const FINDING_NAMES = {
+  en: {
+    'stage-goes-back': 'stage goes back',
+    'stages-at-once': 'two stages at once',
+    'places-at-once': 'two places at once',
+    'stage-outside-track': 'stage that the member does not pass',
+    'same-picture': 'the same picture with another time',
+    'off-site': 'taken off site',
+    'readers-differ': 'the file says two different things',
+    'clock-disagrees': 'clock in doubt',
+    'time-unsure': 'time not certain',
+    'before-first-day': 'dated before the first day',
+    'after-upload': 'dated later than added',
+    'no-date': 'no date',
+    unreadable: 'cannot be read',
+    'unknown-mark': 'mark not in the schedule',
+    'shown-after-closing': 'seen after closing',
+    'closed-with-gaps': 'closed without a record',
+  },
+  ja: {
+    'stage-goes-back': '段階の逆戻り',
+    'stages-at-once': '同時に二つの段階',
+    'places-at-once': '同時に二つの場所',
+    'stage-outside-track': '部材が通らない段階',
+    'same-picture': '同じ画像で時刻が違う',
+    'off-site': '現場の外での撮影',
+    'readers-differ': 'ファイルの内容が二通り',
+    'clock-disagrees': '時計に疑い',
+    'time-unsure': '時刻が確かでない',
+    'before-first-day': '初日より前の日付',
+    'after-upload': '取り込みより後の日付',
+    'no-date': '日付なし',
+    unreadable: '読み取れない',
+    'unknown-mark': '部材表にない番付',
+    'shown-after-closing': 'ふさいだ後に写っている',
+    'closed-with-gaps': '記録のないままふさいだ',
+  },
+} as const satisfies Record<'en' | 'ja', Record<FindingKind, string>>;
