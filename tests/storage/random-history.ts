@@ -1,0 +1,236 @@
+import { randomUUID } from 'node:crypto';
+import fc from 'fast-check';
+import { MarkShape } from '#domain/contract/shapes';
+import { STAGES, type Stage } from '#domain/frame/stage';
+import { Failure } from '../../server/services/failure.ts';
+import { markClock, withdrawClockMark } from '../../server/services/clock.ts';
+import {
+  changeCovering,
+  closeCovering,
+  planCovering,
+  reopenCovering,
+} from '../../server/services/coverings.ts';
+import { addDevicePosition } from '../../server/services/device-position.ts';
+import { datePhoto, withdrawDate } from '../../server/services/date-photo.ts';
+import { writeNote } from '../../server/services/days.ts';
+import { changeHouse } from '../../server/services/houses.ts';
+import { acceptFindings, reopenFinding } from '../../server/services/findings.ts';
+import { deleteMember, putMember } from '../../server/services/members.ts';
+import { placeTag, supersedeTag, withdrawTag } from '../../server/services/tags.ts';
+import { AKI, HARU, addPhoto, type TestRecord } from '../support/record.ts';
+
+/** One act of a random history: small numbers stand for marks, photos, tags and coverings. */
+export interface Act {
+  readonly what:
+    | 'member'
+    | 'retire'
+    | 'photo'
+    | 'tag'
+    | 'replace'
+    | 'withdraw'
+    | 'plan'
+    | 'change'
+    | 'close'
+    | 'reopen'
+    | 'note'
+    | 'zone'
+    | 'accept'
+    | 'unaccept'
+    | 'first-day'
+    | 'site'
+    | 'device'
+    | 'clock'
+    | 'clock-withdraw'
+    | 'date'
+    | 'date-withdraw';
+  readonly n: number;
+  readonly m: number;
+  readonly second: boolean;
+}
+
+export const anyAct: fc.Arbitrary<Act> = fc.record({
+  what: fc.constantFrom(
+    ...([
+      'member',
+      'retire',
+      'photo',
+      'tag',
+      'replace',
+      'withdraw',
+      'plan',
+      'change',
+      'close',
+      'reopen',
+      'note',
+      'zone',
+      'accept',
+      'unaccept',
+      'first-day',
+      'site',
+      'device',
+      'clock',
+      'clock-withdraw',
+      'date',
+      'date-withdraw',
+    ] as const),
+  ),
+  n: fc.nat(4),
+  m: fc.nat(4),
+  second: fc.boolean(),
+});
+
+/** Every history begins with some members, or no covering could ever be planned. */
+export const MEMBERS: Act[] = [0, 1, 2, 3].map((n) => ({ what: 'member', n, m: 0, second: false }));
+
+const SITES = [
+  { lat: 35.0116, lon: 135.7681 },
+  { lat: 35.0121, lon: 135.7681 },
+  { lat: 35.0216, lon: 135.7681 },
+];
+const ZONES = ['Asia/Tokyo', 'Europe/Oslo', 'America/St_Johns'];
+const mark = (n: number) => MarkShape.parse(`い${n}`);
+const stage = (n: number): Stage => STAGES[n % 5] as Stage;
+
+/** Plays acts through the real services; what they refuse is part of the history too. */
+export async function play(record: TestRecord, house: string, acts: readonly Act[]): Promise<number> {
+  const tags: string[] = [];
+  const clockMarks: string[] = [];
+  const coverings = [0, 1, 2, 3, 4].map(() => randomUUID());
+  let refused = 0;
+  for (const act of acts) {
+    try {
+      await perform(record, house, act, { tags, coverings, clockMarks });
+    } catch (error) {
+      if (!(error instanceof Failure)) throw error;
+      refused++;
+    }
+  }
+  return refused;
+}
+
+async function perform(
+  { context }: TestRecord,
+  house: string,
+  { what, n, m, second }: Act,
+  { tags, coverings, clockMarks }: { tags: string[]; coverings: string[]; clockMarks: string[] },
+): Promise<void> {
+  const who = second ? AKI : HARU;
+  const covering = { house, covering: coverings[n] as string };
+  const hides = [...new Set([n, m])].map((i) => ({
+    mark: mark(i),
+    least: second ? ('pegged' as const) : ('cut' as const),
+  }));
+  const facts = {
+    name: `Covering ${n}`,
+    kind: 'floor' as const,
+    plannedDay: `2026-05-0${m + 1}`,
+    hides,
+    note: '',
+  };
+  const region = { shape: 'rectangle' as const, x: n / 10, y: m / 10, w: 0.1 + n / 20, h: 0.2 };
+  const tag = randomUUID();
+  const said = { mark: mark(m), stage: stage(n + m), region, note: second ? 'by the door' : '' };
+  const old = tags[(n * 5 + m) % Math.max(1, tags.length)] ?? randomUUID();
+  switch (what) {
+    case 'member':
+      await putMember(context, who, house, {
+        mark: mark(n),
+        kind: 'nuki',
+        name: '',
+        place: `bay ${m}`,
+        track: null,
+        note: '',
+        other: { Timber: 'cedar' },
+      });
+      return;
+    case 'retire':
+      await deleteMember(context, who, house, mark(n));
+      return;
+    case 'photo':
+      await addPhoto(context, house, n, {
+        wallTime: second ? `2026-04-0${m + 1}T09:30:00` : null,
+        position: second ? { ...SITES[n % 3]!, errorM: m === 0 ? null : 30 * m, altitudeM: null } : null,
+        heading: { degrees: 80 * n, reference: m % 2 ? 'magnetic' : 'unstated' },
+        model: m === 4 ? null : `Box ${m % 2}`,
+      });
+      return;
+    case 'tag': {
+      const wallTime = n === 0 ? null : `2026-04-0${n}T09:30:00`;
+      const photo = await addPhoto(context, house, n, { wallTime });
+      await placeTag(context, who, { house, photo, tag }, said);
+      tags.push(tag);
+      return;
+    }
+    case 'replace':
+      await supersedeTag(context, who, { house, supersedes: old, tag }, said);
+      tags.push(tag);
+      return;
+    case 'withdraw':
+      await withdrawTag(context, who, { house, tag: old }, 'not this one');
+      return;
+    case 'plan':
+      await planCovering(context, who, covering, facts);
+      return;
+    case 'change':
+      await changeCovering(context, who, covering, { ...facts, note: 'moved' });
+      return;
+    case 'close':
+      await closeCovering(context, who, covering, { closedAt: null, note: '' });
+      return;
+    case 'reopen':
+      await reopenCovering(context, who, covering, 'said too early');
+      return;
+    case 'note':
+      await writeNote(context, who, house, `2026-04-0${n + 1}`, `Note ${m}`);
+      return;
+    case 'accept':
+    case 'unaccept': {
+      const open = await context.store.read.findings(house, { limit: 500 });
+      const chosen = open[(n * 5 + m) % Math.max(1, open.length)];
+      if (!chosen) return;
+      const { key, basis } = chosen;
+      if (what === 'unaccept') await reopenFinding(context, who, house, { key, reason: '' });
+      else await acceptFindings(context, who, house, { findings: [{ key, basis }], reason: `looked ${m}` });
+      return;
+    }
+    case 'zone':
+      await changeHouse(context, HARU, house, { zone: ZONES[n % 3] });
+      return;
+    case 'first-day':
+      await changeHouse(context, HARU, house, { firstDay: second ? `2026-04-0${n + 1}` : null });
+      return;
+    case 'site':
+      await changeHouse(context, HARU, house, { site: second ? { ...SITES[n % 3]!, radiusM: 60 } : null });
+      return;
+    case 'device': {
+      const measuredAt = `2026-04-0${m + 1}T01:00:00.000Z`;
+      const photo = await addPhoto(context, house, n);
+      await addDevicePosition(context, who, { house, photo }, { ...SITES[m % 3]!, errorM: n, measuredAt });
+      return;
+    }
+    case 'clock': {
+      const taken = { wallTime: `2026-03-1${n}T09:30:00`, model: `Box ${m % 2}` };
+      const place = { house, photo: await addPhoto(context, house, 10 + n * 2 + (m % 2), taken), mark: tag };
+      const trueTime = `2026-03-1${n}T0${m}:00:07.000Z`;
+      await markClock(context, who, place, { trueTime, withinS: 5 + m, note: second ? 'phone' : '' });
+      clockMarks.push(tag);
+      return;
+    }
+    case 'clock-withdraw': {
+      const clockMark = clockMarks[(n * 5 + m) % Math.max(1, clockMarks.length)] ?? randomUUID();
+      await withdrawClockMark(context, who, { house, mark: clockMark }, 'the clock on the wall was wrong');
+      return;
+    }
+    case 'date': {
+      const date = {
+        taken: `2026-03-2${m}T03:00:00.000Z`,
+        withinS: second ? 60 : 43_200,
+        reason: `Diary ${m}`,
+      };
+      await datePhoto(context, who, { house, photo: await addPhoto(context, house, n) }, date);
+      return;
+    }
+    case 'date-withdraw':
+      await withdrawDate(context, who, { house, photo: await addPhoto(context, house, n) }, 'wrong day');
+  }
+}
