@@ -1,7 +1,7 @@
 import type { PhotoView } from '#domain/contract/views';
 import { wallTextOf } from '#domain/photo/wall-text';
 import type { Context } from './context.ts';
-import { Failure } from './failure.ts';
+import { decodablePhoto, madeOf } from './decodable-photo.ts';
 import type { CopyFacts } from './ports.ts';
 
 export interface CopyWish {
@@ -11,9 +11,10 @@ export interface CopyWish {
 
 /** The whole picture to be handed on. Position and serial number are in it only where they were asked for. */
 export async function copyPhoto(context: Context, photo: string, wish: CopyWish): Promise<PhotoCopy> {
-  const view = await decodable(context, photo);
+  const view = await decodablePhoto(context, photo);
   const original = context.files.original(view.sha256);
-  const jpeg = await context.imaging.copy(original, view.mediaType, copyFacts(view, wish));
+  const facts = copyFacts(view, wish);
+  const jpeg = await madeOf(view, () => context.imaging.copy(original, view.mediaType, facts));
   return { name: copyName(view.fileName), jpeg };
 }
 
@@ -24,18 +25,11 @@ export interface PhotoCopy {
 
 /** Where the whole picture lies that the bench shows: made when it is first asked for. */
 export async function wholePicture(context: Context, photo: string): Promise<string> {
-  const { sha256, mediaType } = await decodable(context, photo);
+  const view = await decodablePhoto(context, photo);
   const { files, imaging } = context;
-  const whole = files.picture(sha256, 'whole');
-  await imaging.makeWhole(files.original(sha256), mediaType, whole);
+  const whole = files.picture(view.sha256, 'whole');
+  await madeOf(view, () => imaging.makeWhole(files.original(view.sha256), view.mediaType, whole));
   return whole;
-}
-
-async function decodable({ store }: Context, photo: string): Promise<PhotoView> {
-  const view = await store.read.photo(photo);
-  if (!view) throw new Failure('not-found', { what: 'photo' });
-  if (view.pictures === 'unreadable') throw new Failure('photo-damaged', { file: view.fileName });
-  return view;
 }
 
 export function copyFacts(
