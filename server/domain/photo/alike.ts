@@ -23,6 +23,49 @@ export function tellsApart(hash: PictureHash): boolean {
   return set >= LEAST_BITS && set <= 64 - LEAST_BITS;
 }
 
+export interface HashedPhoto {
+  readonly id: string;
+  readonly hash: PictureHash;
+}
+
+export interface AlikePair {
+  readonly a: string;
+  readonly b: string;
+  /** Bits in which their hashes differ. */
+  readonly distance: number;
+}
+
+/**
+ * Pairs that are nearly the same picture, each once and `a` before `b`; only those with one of `wanted` in
+ * it, or all for null. O(n²), some nanoseconds a pair: what a clock mark moves may be most of a house.
+ */
+export function nearlySameAmong(
+  photos: readonly HashedPhoto[],
+  wanted: ReadonlySet<string> | null,
+): AlikePair[] {
+  const known = photos.filter(({ hash }) => tellsApart(hash)).toSorted((a, b) => (a.id < b.id ? -1 : 1));
+  const high = Uint32Array.from(known, ({ hash }) => parseInt(hash.slice(0, 8), 16));
+  const low = Uint32Array.from(known, ({ hash }) => parseInt(hash.slice(8), 16));
+  const isWanted = known.map(({ id }) => wanted === null || wanted.has(id));
+  const pairs: AlikePair[] = [];
+  known.forEach(({ id: a }, i) => {
+    const [ownHigh, ownLow] = [high[i] ?? 0, low[i] ?? 0];
+    for (let j = i + 1; j < known.length; j += 1) {
+      if (!isWanted[i] && !isWanted[j]) continue;
+      const distance = bitsIn(ownHigh ^ (high[j] ?? 0)) + bitsIn(ownLow ^ (low[j] ?? 0));
+      if (distance <= NEARLY_SAME_BITS) pairs.push({ a, b: known[j]?.id ?? '', distance });
+    }
+  });
+  return pairs;
+}
+
+/** Bits set in 32, counted side by side. Source: Warren, Hacker's Delight, 5-1. */
+function bitsIn(word: number): number {
+  const pairs = word - ((word >>> 1) & 0x55555555);
+  const nibbles = (pairs & 0x33333333) + ((pairs >>> 2) & 0x33333333);
+  return Math.imul((nibbles + (nibbles >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
+}
+
 export interface BurstPhoto {
   readonly id: string;
   /** Milliseconds since 1970. */

@@ -6,8 +6,11 @@ import {
   hashOfBits,
   LEAST_BITS,
   NEARLY_SAME_BITS,
+  nearlySameAmong,
   sharpestOf,
+  type AlikePair,
   type BurstPhoto,
+  type HashedPhoto,
 } from '#domain/photo/alike';
 import type { Db } from '../open-database.ts';
 
@@ -69,15 +72,18 @@ export async function nearlySame(
   return rows;
 }
 
+/** So many are asked for in SQL one by one; above, all hashes of the house are fetched and compared. */
+const FEW = 30;
+
 /** Pairs of photos of the house that are almost identical, each once; only with one of `photos` among them, or all. */
 export async function nearlySamePairs(
   db: Db,
   house: string,
   photos: readonly string[] | null,
-): Promise<{ a: string; b: string; distance: number }[]> {
-  const among =
-    photos === null ? sql`mine.photo_id < other.photo_id` : sql`mine.photo_id in (${sql.join([...photos])})`;
-  const { rows } = await sql<{ a: string; b: string; distance: number }>`
+): Promise<AlikePair[]> {
+  if (photos === null || photos.length > FEW)
+    return nearlySameAmong(await readHashes(db, house), photos && new Set(photos));
+  const { rows } = await sql<AlikePair>`
     select distinct least(mine.photo_id, other.photo_id) as a, greatest(mine.photo_id, other.photo_id) as b,
       bit_count(mine.hash # other.hash)::int as distance
     from picture as mine
@@ -86,8 +92,17 @@ export async function nearlySamePairs(
       and bit_count(mine.hash # other.hash) <= ${sql.lit(NEARLY_SAME_BITS)}
       and ${tellsApart('other')}
     join photo on photo.id = other.photo_id and photo.house_id = ${house}
-    where ${among} and ${tellsApart('mine')}`.execute(db);
+    where mine.photo_id in (${sql.join([...photos])}) and ${tellsApart('mine')}
+    order by a, b`.execute(db);
   return rows;
+}
+
+async function readHashes(db: Db, house: string): Promise<HashedPhoto[]> {
+  const { rows } = await sql<HashedPhoto>`
+    select photo.id, picture.hash::text as hash from photo
+    join picture on picture.photo_id = photo.id and picture.hash is not null
+    where photo.house_id = ${house}`.execute(db);
+  return rows.map(({ id, hash }) => ({ id, hash: hashOfBits(hash) }));
 }
 
 function tellsApart(picture: string) {

@@ -5,6 +5,7 @@ import {
   findBursts,
   hamming,
   hashOfBits,
+  nearlySameAmong,
   sharpestOf,
   tellsApart,
   type BurstPhoto,
@@ -30,6 +31,43 @@ describe('how alike two pictures are', () => {
         expect(hamming(a, b)).toBe(hamming(b, a));
         expect(hamming(a, c)).toBeLessThanOrEqual(hamming(a, b) + hamming(b, c));
       }),
+    ));
+
+  /** Some bits flipped of a few hashes, so that many pairs are near the limit; blank ones among them. */
+  const hashed = fc
+    .array(
+      fc.tuple(
+        fc.constantFrom(HASH, 'ffffffff00000000', '0000000000000000'),
+        fc.array(fc.nat(63), { maxLength: 5 }),
+      ),
+      { maxLength: 25 },
+    )
+    .map((list) =>
+      list.map(([hash, bits], i) => {
+        const flipped = bits.reduce((value, bit) => value ^ (1n << BigInt(bit)), BigInt(`0x${hash}`));
+        return { id: `p${(i * 7) % 26}`, hash: flipped.toString(16).padStart(16, '0') };
+      }),
+    );
+  it('is found among many as pair by pair, each once, with those that are asked for', () =>
+    fc.assert(
+      fc.property(
+        hashed,
+        fc.option(fc.subarray(['p0', 'p7', 'p14', 'p21']), { nil: null }),
+        (photos, asked) => {
+          const wanted = asked && new Set(asked);
+          const expected = photos.flatMap((one) =>
+            photos
+              .filter((other) => one.id < other.id && tellsApart(one.hash) && tellsApart(other.hash))
+              .filter((other) => !wanted || wanted.has(one.id) || wanted.has(other.id))
+              .map((other) => ({ a: one.id, b: other.id, distance: hamming(one.hash, other.hash) }))
+              .filter(({ distance }) => distance <= 5),
+          );
+          const byPair = (x: { a: string; b: string }, y: { a: string; b: string }) =>
+            `${x.a} ${x.b}` < `${y.a} ${y.b}` ? -1 : 1;
+          expect(nearlySameAmong(photos, wanted).toSorted(byPair)).toEqual(expected.toSorted(byPair));
+        },
+      ),
+      { numRuns: 500 },
     ));
 
   it('goes into a database and back', () =>
