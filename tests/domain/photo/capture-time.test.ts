@@ -185,6 +185,11 @@ describe("rule 3: the house's zone alone", () => {
     expect(date({ wallTime, complaints }).flags).toEqual(['zone-not-read']);
     expect(date({ wallTime, complaints, offsetMinutes: 540 }).flags).toEqual([]);
     expect(date({ wallTime, complaints, gpsTime: '2026-04-01T00:30:00.000Z' }).flags).toEqual([]);
+    // A clock mark says of the clock what it stands from the true time, zone and all.
+    const marked = decideCapture(someReadings({ wallTime, complaints }), 'Asia/Tokyo', {
+      ...{ deltaMs: -3_600_000, uncertaintyS: 5, basis: 'one-mark', marks: ['m'], isSetBetween: false },
+    });
+    expect(marked).toMatchObject({ flags: ['clock-corrected'] });
   });
 
   it('throws for a zone that does not exist', () => {
