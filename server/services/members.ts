@@ -5,6 +5,7 @@ import type { MemberFacts } from '#domain/contract/shapes';
 import type { AccountView, MemberHistoryView, MemberView } from '#domain/contract/views';
 import { doubtOf } from '#domain/photo/capture-doubt';
 import { boundingBox } from '#domain/photo/region';
+import { clockOf } from '#domain/record/certain-order';
 import { stageIntervals, type StageSighting } from '#domain/record/member-history';
 import { speaker, type Context } from './context.ts';
 import { Failure } from './failure.ts';
@@ -63,7 +64,10 @@ export async function readMemberHistory(
       member.track,
       sightings.filter(({ tag }) => tag.state === 'standing').map(toStageSighting),
     ),
-    sightings: sightings.map((sighting) => ({ ...sighting, crop: cropAddress(sighting) })),
+    sightings: sightings.map(({ tag, fileName, capture }) => ({
+      ...{ tag, fileName, capture },
+      crop: cropAddress(tag),
+    })),
     coverings: (await read.coverings(house)).flatMap(({ hides, ...covering }) => {
       const hidden = hides.find((h) => h.mark === mark);
       return hidden ? [{ ...covering, least: hidden.least }] : [];
@@ -72,13 +76,15 @@ export async function readMemberHistory(
   };
 }
 
-function toStageSighting({ tag, capture }: Sighting): StageSighting {
-  const stands = capture.state === 'dated' && doubtOf(capture) === null;
-  return { tag: tag.id, photo: tag.photo, stage: tag.stage, instant: stands ? capture.instant : null };
+function toStageSighting({ tag: { id, photo, stage }, capture, camera }: Sighting): StageSighting {
+  const clock = clockOf(camera, capture);
+  const instant = capture.state === 'dated' && doubtOf(capture) === null ? capture.instant : null;
+  const uncertaintyS = capture.state === 'dated' ? capture.uncertaintyS : 0;
+  return { tag: id, photo, stage, instant, uncertaintyS, clock };
 }
 
 /** The crop with a margin of an eighth of the region around it, so that one sees where it sits. */
-function cropAddress({ tag }: Sighting): string {
+function cropAddress(tag: Sighting['tag']): string {
   const { x, y, w, h } = boundingBox(tag.region);
   const left = Math.max(0, x - w / 8);
   const top = Math.max(0, y - h / 8);

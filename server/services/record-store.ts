@@ -63,6 +63,8 @@ export interface Sighting {
   readonly tag: TagView;
   readonly fileName: string;
   readonly capture: Capture;
+  /** See `cameraKey`. */
+  readonly camera: string | null;
 }
 
 /** The plain values of which the closing report is made. */

@@ -67,7 +67,7 @@ function lineCells(line: Line, words: ReportWords, local: (instant: string | nul
 function findingCell(findings: Line['records'][number]['findings'], words: ReportWords): string {
   const said = findings.map(({ kind, accepted }) => {
     const name = words.finding[kind];
-    return accepted ? words.accepted(name) : name;
+    return accepted ? words.accepted(name, accepted.by ?? '', accepted.reason) : name;
   });
   return [...new Set(said)].join(words.and);
 }

@@ -20,7 +20,7 @@ export interface ReportWords {
   /** What is to be looked at about a tag. */
   readonly finding: Readonly<Record<FindingKind, string>>;
   /** Of a finding that somebody has answered. */
-  readonly accepted: (finding: string) => string;
+  readonly accepted: (finding: string, by: string, reason: string) => string;
   /** Between several reasons. */
   readonly and: string;
 }
@@ -77,7 +77,7 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
     },
     legibility: { clear: 'clear', weak: 'weak', unreadable: 'unreadable' },
     finding: FINDING_NAMES.en,
-    accepted: (finding) => `${finding} (accepted)`,
+    accepted: (finding, by, reason) => `${finding} (accepted by ${by}: ${reason})`,
     and: '; ',
   },
   ja: {
@@ -130,7 +130,7 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
     },
     legibility: { clear: 'はっきり', weak: 'やや不鮮明', unreadable: '判別できない' },
     finding: FINDING_NAMES.ja,
-    accepted: (finding) => `${finding}（認めた）`,
+    accepted: (finding, by, reason) => `${finding}（${by}が認めた：${reason}）`,
     and: '、',
   },
 };

@@ -1,9 +1,10 @@
 import type { Page } from 'playwright-core';
+import type { FindingsView } from '#domain/contract/findings';
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
 import type { Words } from '../../client/i18n/words.ts';
 import { wordsOf } from '../client/words.ts';
 import { describeInBrowser, inOneGo, startApp, type App } from './app.ts';
-import { goTo, signIn } from './hands.ts';
+import { eventually, goTo, signIn } from './hands.ts';
 import { openScreen, photograph } from './screens.ts';
 import { KEEPER, prepareSite, type Site } from './site.ts';
 
@@ -59,13 +60,48 @@ describeInBrowser('what does not fit together', () => {
     await page.getByLabel(t('findings.dialog.reason')).fill('The rail was taken out and put back.');
     await page.getByRole('button', { name: t('findings.dialog.submit') }).click();
     await group('stage-goes-back').waitFor({ state: 'detached' });
+    // Whoever goes on by keys stands at the finding that has come to its place.
+    await eventually(() => page.evaluate(() => document.activeElement?.className)).toBe('finding');
     expect((await site.ledger('findings.accepted')).map(({ by }) => by?.name)).toEqual(['Mio']);
     await openScreen(page, `${site.things.house}/report`);
     await row('い三').getByText(t('report.state.on-record')).waitFor();
     await row('い三')
-      .getByText(t('report.findings.accepted', { what: t('findings.kind.stage-goes-back') }))
+      .getByText('Accepted by Mio: stage goes back (The rail was taken out and put back.)')
       .waitFor();
+    await row('い三').getByText(t('report.state.weigh')).waitFor();
     await photograph(page, 'report-accepted');
+  });
+
+  it('is taken back only with a reason, which stays on record', async () => {
+    await openScreen(page, `${site.things.house}/findings?state=accepted`);
+    await page.getByRole('button', { name: /^No longer accept: い三/ }).click();
+    const dialog = page.getByRole('dialog');
+    await dialog.getByRole('button', { name: t('findings.takeBack'), exact: true }).click();
+    await dialog.getByText(t('clock.needReason')).waitFor();
+    await dialog.getByLabel(t('clock.reason')).fill('It was another rail.');
+    await dialog.getByRole('button', { name: t('findings.takeBack'), exact: true }).click();
+    await page.getByText(t('findings.noneAccepted')).waitFor();
+    expect((await site.ledger('finding.reopened')).map(({ payload }) => payload)).toMatchObject([
+      { reason: 'It was another rail.' },
+    ]);
+    await openScreen(page, `${site.things.house}/findings`);
+    await group('stage-goes-back')
+      .getByRole('button', { name: /^Accept/ })
+      .click();
+    await page.getByLabel(t('findings.dialog.reason')).fill('The rail was taken out and put back.');
+    // Somebody else answers meanwhile: what is typed stays, and it is said.
+    const { findings } = await site.client.get<FindingsView>(
+      `${site.things.house}/findings?kind=stage-goes-back`,
+    );
+    const seen = findings.map(({ key, basis }) => ({ key, basis }));
+    await site.client.post(`${site.things.house}/findings/accept`, {
+      findings: seen,
+      reason: 'Seen by me too.',
+    });
+    await group('stage-goes-back').waitFor({ state: 'detached' });
+    expect(await page.getByLabel(t('findings.dialog.reason')).inputValue()).toMatch(/^The rail/);
+    await page.getByRole('button', { name: t('findings.dialog.submit') }).click();
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
   });
 
   it('comes up again when what it rests on changes, with the answer that was given', async () => {

@@ -31,8 +31,8 @@ const tags = [
     datedBy: 'by-hand' as const,
     legibility: 'weak' as const,
     findings: [
-      { kind: 'clock-disagrees' as const, accepted: false },
-      { kind: 'off-site' as const, accepted: true },
+      { kind: 'clock-disagrees' as const, accepted: null },
+      { kind: 'off-site' as const, accepted: { by: 'Haru', reason: 'seen on site' } },
     ],
   },
   {
@@ -65,7 +65,7 @@ describe('reportCsv', () => {
       [
         '\ufeffClosing day,Covering,Kind of covering,Planned day,Closed at,Days left,Mark,Kind,Place,Least stage,State,Nearest miss,Stage seen,Photographed at,Photo,Records,Time known by,Legibility,Findings',
         '2026-04-09,West wall,plaster coat,2026-04-07,2026-04-09 00:30:00,,い三,貫,い通り,pegged,lost,"photographed, but before the stage that is needed; photographed after closing",cut,2026-04-09 00:30:00,p2,0,the photo file,,',
-        '2026-04-09,West wall,plaster coat,2026-04-07,2026-04-09 00:30:00,,い二,貫,い通り,pegged,on record,,pegged,2026-04-08 08:59:59,p1,1,dated by hand,weak,clock in doubt; taken off site (accepted)',
+        '2026-04-09,West wall,plaster coat,2026-04-07,2026-04-09 00:30:00,,い二,貫,い通り,pegged,on record,,pegged,2026-04-08 08:59:59,p1,1,dated by hand,weak,clock in doubt; taken off site (accepted by Haru: seen on site)',
         '',
       ].join('\r\n'),
     ));

@@ -32,10 +32,18 @@ export const findings = {
   acceptAll_other: 'Accept all {{count, number}} of these …',
   takeBack: 'No longer accept',
   takeBackNamed: 'No longer accept: {{what}}',
+  reopen: {
+    title: 'Take this acceptance back?',
+    text: 'It stays on record with its reason, and this is to be looked at again.',
+    stops:
+      'It stays on record with its reason, and this is to be looked at again; until then these tags count as no record.',
+  },
   dialog: {
     title_one: 'Accept this finding?',
     title_other: 'Accept {{count, number}} findings?',
     text: 'It goes on record that you, {{name}}, have looked at this and take it as it is. When what it rests on changes, it comes up again.',
+    more_one: 'and {{count, number}} more',
+    more_other: 'and {{count, number}} more',
     counts: 'The tags that it is about then count as records again.',
     reason: 'Reason',
     needReason: 'Say why it can be taken as it is.',
@@ -75,7 +83,10 @@ export const findings = {
     },
     'before-first-day': 'The photo’s date ({{taken}}) lies before the first day on site.',
     'after-upload': 'The photo’s date ({{taken}}) lies later than the photo was added.',
-    'no-date': 'The file holds no time that can be used.',
+    'no-date': {
+      none: 'The file holds no time that can be used.',
+      'implausible-year': 'The file’s time is of a year that cannot be, as of a clock that was never set.',
+    },
     unreadable: '{{mark}} cannot be read in its region: {{why}}.',
     'unknown-mark': '{{mark}} is tagged, but the schedule does not have it.',
     'shown-after-closing': '{{mark}} is seen on a photo taken after “{{name}}” closed ({{closed}}).',

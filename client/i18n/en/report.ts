@@ -44,6 +44,7 @@ export const report = {
   least: 'at least {{stage}}',
   state: {
     'on-record': 'on record',
+    weigh: 'on record, to be weighed',
     gap: 'Gap',
     lost: 'Lost',
     retired: 'retired from the schedule',
@@ -54,9 +55,9 @@ export const report = {
   known: {
     file: '{{when}}',
     'clock-mark': '{{when}} (clock put right)',
-    'by-hand': '{{when}} (dated by hand)',
+    'by-hand': '{{when}} ± {{within}} (dated by hand)',
   },
-  findings: { open: 'To be looked at: {{what}}', accepted: 'Accepted by name: {{what}}' },
+  findings: { open: 'To be looked at: {{what}}', accepted: 'Accepted by {{who}}: {{what}} ({{reason}})' },
   openRecord: 'Photo of {{mark}}: {{stage}}, {{when}}',
   openMiss: 'Look at that photo',
   openMissNamed: 'Look at that photo: {{mark}}',

@@ -29,9 +29,16 @@ export const findings = {
   acceptAll_other: 'この{{count, number}}件をまとめて認める…',
   takeBack: '認めたことを取り消す',
   takeBackNamed: '認めたことを取り消す：{{what}}',
+  reopen: {
+    title: '認めたことを取り消しますか',
+    text: '認めたことは理由とともに記録に残り、もう一度確認するものになります。',
+    stops:
+      '認めたことは理由とともに記録に残り、もう一度確認するものになります。それまで、この記入は記録に数えません。',
+  },
   dialog: {
     title_other: '{{count, number}}件を認めますか',
     text: '{{name}}さんが確認し、このままでよいと認めたことが記録に残ります。もとになる事柄が変われば、もう一度ここに出ます。',
+    more_other: 'ほか{{count, number}}件',
     counts: '認めると、この記入はふたたび記録に数えます。',
     reason: '理由',
     needReason: 'このままでよい理由を書いてください。',
@@ -69,7 +76,10 @@ export const findings = {
     },
     'before-first-day': '写真の日付（{{taken}}）が現場の初日より前です。',
     'after-upload': '写真の日付（{{taken}}）が取り込みより後です。',
-    'no-date': 'ファイルに使える時刻がありません。',
+    'no-date': {
+      none: 'ファイルに使える時刻がありません。',
+      'implausible-year': 'ファイルの時刻は、あり得ない年のものです（時計を合わせていないカメラなど）。',
+    },
     unreadable: '{{mark}} は囲みの中で読み取れません：{{why}}。',
     'unknown-mark': '{{mark}} と記入されていますが、部材表にありません。',
     'shown-after-closing': '「{{name}}」をふさいだ後（{{closed}}）の写真に {{mark}} が写っています。',

@@ -40,6 +40,7 @@ export const report = {
   least: '{{stage}}以上',
   state: {
     'on-record': '記録あり',
+    weigh: '記録あり（要検討）',
     gap: '未記録',
     lost: '記録不能',
     retired: '取りやめ',
@@ -49,9 +50,9 @@ export const report = {
   known: {
     file: '{{when}}',
     'clock-mark': '{{when}}（時計を補正）',
-    'by-hand': '{{when}}（人が入力）',
+    'by-hand': '{{when}} ±{{within}}（人が入力）',
   },
-  findings: { open: '要確認：{{what}}', accepted: '名前を添えて認めたもの：{{what}}' },
+  findings: { open: '要確認：{{what}}', accepted: '{{who}}が認めた：{{what}}（{{reason}}）' },
   openRecord: '{{mark}} の写真：{{stage}}、{{when}}',
   openMiss: 'その写真を見る',
   openMissNamed: 'その写真を見る：{{mark}}',

@@ -7,12 +7,15 @@ import { Dialog } from '../../parts/dialog.tsx';
 import { Field } from '../../parts/field.tsx';
 import { ProblemNotice } from '../../parts/notice.tsx';
 import { useHouse } from '../../shell/use-house.ts';
+import { findingSentence } from './finding-sentence.ts';
 import { useAccept } from './use-findings.ts';
 
 export interface AcceptDialogProps {
   findings: readonly FindingView[];
   onClose: () => void;
 }
+
+const SHOWN = 3;
 
 /** Somebody takes findings as they are: by name, with a reason. */
 export function AcceptDialog({ findings, onClose }: AcceptDialogProps) {
@@ -34,6 +37,7 @@ export function AcceptDialog({ findings, onClose }: AcceptDialogProps) {
           if (reason.trim() !== '') accept.mutate(reason.trim());
         }}
       >
+        <AcceptedSentences findings={seen} />
         <p>{t('findings.dialog.text', { name })}</p>
         {seen.some(({ stops }) => stops) ? <p>{t('findings.dialog.counts')}</p> : null}
         <Field
@@ -53,5 +57,21 @@ export function AcceptDialog({ findings, onClose }: AcceptDialogProps) {
         </div>
       </form>
     </Dialog>
+  );
+}
+
+function AcceptedSentences({ findings }: Pick<AcceptDialogProps, 'findings'>) {
+  const { t, lang } = useWords();
+  const { zone } = useHouse();
+  const said = [...new Set(findings.map((finding) => findingSentence(t, lang, zone, finding)))];
+  return (
+    <ul className="plain-list stack">
+      {said.slice(0, SHOWN).map((sentence) => (
+        <li key={sentence}>{sentence}</li>
+      ))}
+      {said.length > SHOWN ? (
+        <li className="soft">{t('findings.dialog.more', { count: said.length - SHOWN })}</li>
+      ) : null}
+    </ul>
   );
 }

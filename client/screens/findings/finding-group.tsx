@@ -1,20 +1,19 @@
-import { useState } from 'react';
 import type { FindingView } from '#domain/contract/findings';
 import type { FindingKind } from '#domain/record/findings/kinds';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
-import { AcceptDialog } from './accept-dialog.tsx';
 import { FindingItem } from './finding-item.tsx';
+import type { Answering } from './use-answering.tsx';
 
 export interface FindingGroupProps {
   kind: FindingKind;
   findings: readonly FindingView[];
+  answering: Answering;
 }
 
 /** The findings of one kind, with what is to be done about it said once. */
-export function FindingGroup({ kind, findings }: FindingGroupProps) {
+export function FindingGroup({ kind, findings, answering }: FindingGroupProps) {
   const { t } = useWords();
-  const [isAsking, setIsAsking] = useState(false);
   const open = findings.filter(({ answer }) => !answer?.stands);
   return (
     <section className="section finding-group">
@@ -27,16 +26,17 @@ export function FindingGroup({ kind, findings }: FindingGroupProps) {
       <ul className="plain-list">
         {findings.map((finding) => (
           <li key={finding.key}>
-            <FindingItem finding={finding} />
+            <FindingItem finding={finding} answering={answering} />
           </li>
         ))}
       </ul>
       {open.length > 1 ? (
         <div className="row">
-          <Button onPress={() => setIsAsking(true)}>{t('findings.acceptAll', { count: open.length })}</Button>
+          <Button onPress={() => answering.accept(open)}>
+            {t('findings.acceptAll', { count: open.length })}
+          </Button>
         </div>
       ) : null}
-      {isAsking ? <AcceptDialog findings={open} onClose={() => setIsAsking(false)} /> : null}
     </section>
   );
 }

@@ -1,32 +1,32 @@
-import { useState } from 'react';
 import { Link } from 'react-router';
 import type { FindingView } from '#domain/contract/findings';
 import { formatInstant } from '../../i18n/format.ts';
+import type { Language } from '../../i18n/language.ts';
 import { useWords } from '../../i18n/use-words.ts';
+import type { Words } from '../../i18n/words.ts';
 import { Button } from '../../parts/button.tsx';
-import { ProblemNotice } from '../../parts/notice.tsx';
 import { Thumb } from '../../parts/thumb.tsx';
 import { useHouse } from '../../shell/use-house.ts';
-import { AcceptDialog } from './accept-dialog.tsx';
 import { findingSentence } from './finding-sentence.ts';
 import { findingWays } from './finding-ways.ts';
 import { FindingTags } from './finding-tags.tsx';
-import { useReopen } from './use-findings.ts';
+import type { Answering } from './use-answering.tsx';
 
 export interface FindingItemProps {
   finding: FindingView;
+  answering: Answering;
   /** Without pictures, where the photo is on the screen already. */
   isBrief?: boolean;
 }
 
 /** What does not fit, of which photos and tags, where it can be put right, and the answer to it. */
-export function FindingItem({ finding, isBrief = false }: FindingItemProps) {
+export function FindingItem({ finding, answering, isBrief = false }: FindingItemProps) {
   const { t, lang } = useWords();
   const { id: house, zone } = useHouse();
   const sentence = findingSentence(t, lang, zone, finding);
   const ways = findingWays(house, finding);
   return (
-    <article className="finding">
+    <article className="finding" tabIndex={-1}>
       {isBrief ? null : <FindingPhotos finding={finding} />}
       <div className="finding-text">
         <p>{sentence}</p>
@@ -39,7 +39,7 @@ export function FindingItem({ finding, isBrief = false }: FindingItemProps) {
               {t(`findings.way.${word}`)}
             </Link>
           ))}
-          <FindingActs finding={finding} sentence={sentence} />
+          <FindingActs finding={finding} answering={answering} sentence={sentence} />
         </div>
       </div>
     </article>
@@ -54,21 +54,24 @@ function FindingPhotos({ finding: { shown, tags } }: { finding: FindingView }) {
     <ul className="plain-list finding-photos">
       {shown.map((photo) => {
         const tag = tags.find((one) => one.photo === photo.id);
-        const name =
-          photo.instant === null
-            ? t('findings.photoUndated', { file: photo.fileName })
-            : formatInstant(photo.instant, zone, lang);
         return (
           <li key={photo.id}>
             <Link to={`/houses/${house}/photos/${photo.id}${tag ? `?tag=${tag.tag}` : ''}`}>
               <Thumb photo={photo} alt="" />
-              <span>{name}</span>
+              <span>{photoName(t, lang, zone, photo)}</span>
             </Link>
           </li>
         );
       })}
     </ul>
   );
+}
+
+/** By its time, or where it has none by its file. */
+function photoName(t: Words, lang: Language, zone: string, photo: FindingView['shown'][number]): string {
+  return photo.instant === null
+    ? t('findings.photoUndated', { file: photo.fileName })
+    : formatInstant(photo.instant, zone, lang);
 }
 
 function FindingAnswer({ finding: { answer } }: { finding: FindingView }) {
@@ -83,31 +86,24 @@ function FindingAnswer({ finding: { answer } }: { finding: FindingView }) {
   return <p>{t(answer.stands ? 'findings.wasAccepted' : 'findings.wasAcceptedBefore', said)}</p>;
 }
 
-function FindingActs({ finding, sentence }: { finding: FindingView; sentence: string }) {
-  const { t } = useWords();
-  const { id: house } = useHouse();
-  const [isAsking, setIsAsking] = useState(false);
-  const reopen = useReopen(house, finding);
+function FindingActs({ finding, sentence, answering }: FindingItemProps & { sentence: string }) {
+  const { t, lang } = useWords();
+  const { zone } = useHouse();
+  // Of many alike, each is told apart by its photos.
+  const what = [sentence, ...finding.shown.map((photo) => photoName(t, lang, zone, photo))].join(' ');
   if (finding.answer?.stands)
     return (
-      <>
-        <Button
-          look="quiet"
-          isPending={reopen.isPending}
-          aria-label={t('findings.takeBackNamed', { what: sentence })}
-          onPress={() => reopen.mutate(undefined)}
-        >
-          {t('findings.takeBack')}
-        </Button>
-        <ProblemNotice error={reopen.error} />
-      </>
+      <Button
+        look="quiet"
+        aria-label={t('findings.takeBackNamed', { what })}
+        onPress={() => answering.reopen(finding)}
+      >
+        {t('findings.takeBack')}
+      </Button>
     );
   return (
-    <>
-      <Button aria-label={t('findings.acceptNamed', { what: sentence })} onPress={() => setIsAsking(true)}>
-        {t('findings.accept')}
-      </Button>
-      {isAsking ? <AcceptDialog findings={[finding]} onClose={() => setIsAsking(false)} /> : null}
-    </>
+    <Button aria-label={t('findings.acceptNamed', { what })} onPress={() => answering.accept([finding])}>
+      {t('findings.accept')}
+    </Button>
   );
 }

@@ -53,12 +53,13 @@ export function findingSentence(t: Words, lang: Language, zone: string, finding:
         count: Number(facts['count']),
       });
     case 'same-picture':
-      return samePicture(t, lang, zone, finding);
+      return samePicture(t, lang, zone, facts);
     case 'no-date':
-      return t('findings.say.no-date');
+      return t(`findings.say.no-date.${facts['why'] as DatelessWhy}`);
   }
 }
 
+type DatelessWhy = 'none' | 'implausible-year';
 type ClockWhy = 'gps-disagrees' | 'camera-not-in-house-zone';
 type UnsureWhy = 'ambiguous-hour' | 'skipped-hour' | 'zone-not-read' | 'clock-set-between-marks';
 
@@ -81,8 +82,8 @@ function rivalSentences(t: Words, facts: FindingView['facts']): string[] {
   });
 }
 
-function samePicture(t: Words, lang: Language, zone: string, { shown }: FindingView): string {
-  const times = shown.flatMap(({ instant }) => (instant === null ? [] : [instant])).toSorted();
+function samePicture(t: Words, lang: Language, zone: string, { one, other }: FindingView['facts']): string {
+  const times = [one, other].filter((time) => typeof time === 'string').toSorted();
   const [first, second] = times.map((instant) => formatInstant(instant, zone, lang));
   if (first === undefined) return t('findings.say.same-picture.unknown');
   if (second === undefined) return t('findings.say.same-picture.one', { first });

@@ -3,6 +3,7 @@ import type { QueryInput } from '#domain/contract/routes';
 import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
 import { FindingItem } from './finding-item.tsx';
+import { useAnswering } from './use-answering.tsx';
 import { useFindingsAbout } from './use-findings.ts';
 import './findings.css';
 
@@ -15,14 +16,15 @@ export function FindingsHere({ about }: FindingsHereProps) {
   const { t } = useWords();
   const { id: house } = useHouse();
   const findings = useFindingsAbout(house, about).data?.findings ?? [];
-  if (findings.length === 0) return null;
+  const answering = useAnswering(findings);
+  if (findings.length === 0) return answering.dialog;
   return (
     <section className="section findings-here">
       <h2>{about.photo === undefined ? t('findings.hereMember') : t('findings.here')}</h2>
       <ul className="plain-list">
         {findings.map((finding) => (
           <li key={finding.key}>
-            <FindingItem finding={finding} isBrief={about.photo !== undefined} />
+            <FindingItem finding={finding} answering={answering} isBrief={about.photo !== undefined} />
           </li>
         ))}
       </ul>
@@ -31,6 +33,7 @@ export function FindingsHere({ about }: FindingsHereProps) {
           {t('findings.toAll')}
         </Link>
       </p>
+      {answering.dialog}
     </section>
   );
 }

@@ -11,6 +11,7 @@ import { Select } from '../../parts/select.tsx';
 import { Spinner } from '../../parts/spinner.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { FindingGroup } from './finding-group.tsx';
+import { useAnswering } from './use-answering.tsx';
 import { useFindings } from './use-findings.ts';
 import './findings.css';
 
@@ -24,6 +25,7 @@ export function FindingsScreen() {
   const query = useFindings(house, kind === undefined ? { state } : { state, kind });
   const pages = query.data?.pages ?? [];
   const found = pages.flatMap(({ findings }) => findings);
+  const answering = useAnswering(found);
   const counts = pages.at(-1)?.counts;
   const retry = <Button onPress={() => void query.refetch()}>{t('common.tryAgain')}</Button>;
   return (
@@ -31,7 +33,7 @@ export function FindingsScreen() {
       {counts ? <Choice counts={counts} state={state} kind={kind} /> : <Spinner />}
       {counts && found.length === 0 ? <Nothing state={state} /> : null}
       {[...groupBy(found, (finding) => finding.kind)].map(([of, findings]) => (
-        <FindingGroup key={of} kind={of} findings={findings} />
+        <FindingGroup key={of} kind={of} findings={findings} answering={answering} />
       ))}
       <ProblemNotice error={query.error} actions={retry} />
       {query.hasNextPage ? (
@@ -42,6 +44,7 @@ export function FindingsScreen() {
         </div>
       ) : null}
       <p className="soft">{t('common.caution')}</p>
+      {answering.dialog}
     </Page>
   );
 }

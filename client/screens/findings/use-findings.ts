@@ -50,10 +50,7 @@ export function useAccept(house: string, findings: readonly FindingView[], onDon
   return useAnswer(house, say, onDone);
 }
 
-export function useReopen(house: string, { key }: FindingView) {
-  return useAnswer(
-    house,
-    () => call('reopenFinding', { params: { house }, body: { key } }),
-    () => undefined,
-  );
+export function useReopen(house: string, { key }: FindingView, onDone: () => void) {
+  const say = (reason: string) => call('reopenFinding', { params: { house }, body: { key, reason } });
+  return useAnswer(house, say, onDone);
 }

@@ -1,6 +1,7 @@
 import { Link } from 'react-router';
 import type { ClosingReportView } from '#domain/contract/report-views';
 import type { FindingKind } from '#domain/record/findings/kinds';
+import { isFirm } from '#domain/record/requirement';
 import { useWords } from '../../i18n/use-words.ts';
 import { KindName } from '../../parts/kind-name.tsx';
 import { LegibilityMark } from '../../parts/legibility-mark.tsx';
@@ -38,6 +39,11 @@ export function LineRow({ line, hasReading }: { line: Line; hasReading: boolean 
   );
 }
 
+/** On record, but by nothing that stands by itself. The best record comes first. */
+function isToBeWeighed({ state, records: [best] }: Line): boolean {
+  return state === 'on-record' && best !== undefined && !isFirm(best);
+}
+
 /** Findings that are a reason of their own for which a tag does not count. */
 const SAID_AS_REASON: ReadonlySet<FindingKind> = new Set<FindingKind>([
   'no-date',
@@ -54,7 +60,9 @@ function LineState({ line }: { line: Line }) {
   const near = line.nearestMiss?.tag;
   return (
     <>
-      <span className={isMissing ? 'act-text' : undefined}>{t(`report.state.${line.state}`)}</span>
+      <span className={isMissing ? 'act-text' : undefined}>
+        {isToBeWeighed(line) ? t('report.state.weigh') : t(`report.state.${line.state}`)}
+      </span>
       {miss === '' ? null : <span className="report-miss">{miss}</span>}
       {near ? (
         <RecordFindings findings={near.findings.filter(({ kind }) => !SAID_AS_REASON.has(kind))} />
@@ -83,8 +91,9 @@ function Records({ line: { mark, records } }: { line: Line }) {
   const seen = eachPhotoOnce(records);
   return (
     <ul className="plain-list report-records">
-      {seen.slice(0, SHOWN).map(({ tag, photo, stage: at, instant, datedBy, legibility, findings }) => {
-        const when = knownTime(t, lang, zone, { instant, datedBy });
+      {seen.slice(0, SHOWN).map((record) => {
+        const { tag, photo, stage: at, legibility, findings } = record;
+        const when = knownTime(t, lang, zone, record);
         const stage = t(`common.stage.${at}`);
         return (
           <li key={tag}>

@@ -4,17 +4,24 @@ import { useWords } from '../../i18n/use-words.ts';
 
 type Evidence = ClosingReportView['days'][number]['coverings'][number]['lines'][number]['records'][number];
 
-/** What is to be looked at about a tag, and what somebody has accepted of it; nothing where nothing is. */
+/** What is to be looked at about a tag, and what somebody has accepted of it and why; nothing where nothing is. */
 export function RecordFindings({ findings }: Pick<Evidence, 'findings'>) {
   const { t, lang } = useWords();
-  return (['open', 'accepted'] as const).map((state) => {
-    const kinds = findings.filter(({ accepted }) => accepted === (state === 'accepted'));
-    if (kinds.length === 0) return null;
-    const names = [...new Set(kinds.map(({ kind }) => t(`findings.kind.${kind}`)))];
-    return (
-      <span key={state} className="report-findings">
-        {t(`report.findings.${state}`, { what: formatList(names, lang) })}
-      </span>
-    );
-  });
+  const open = findings.flatMap(({ kind, accepted }) => (accepted ? [] : [t(`findings.kind.${kind}`)]));
+  const answered = findings.flatMap(({ kind, accepted }) =>
+    accepted
+      ? [
+          t('report.findings.accepted', {
+            ...{ what: t(`findings.kind.${kind}`), reason: accepted.reason },
+            who: accepted.by ?? t('common.nobody'),
+          }),
+        ]
+      : [],
+  );
+  const openText = t('report.findings.open', { what: formatList([...new Set(open)], lang) });
+  return [...(open.length > 0 ? [openText] : []), ...new Set(answered)].map((text) => (
+    <span key={text} className="report-findings">
+      {text}
+    </span>
+  ));
 }

@@ -19,6 +19,14 @@ export const MISS_REASONS = [
 ] as const;
 export type MissReason = (typeof MISS_REASONS)[number];
 
+const TagFindingView = z.object({
+  kind: FindingKindShape,
+  accepted: z
+    .object({ by: z.string().nullable(), reason: z.string() })
+    .nullable()
+    .meta({ description: 'Who has answered for what it says today, by name, and why.' }),
+});
+
 export const EvidenceView = z.object({
   tag: Id,
   photo: Id,
@@ -27,7 +35,7 @@ export const EvidenceView = z.object({
   uncertaintyS: z.number().min(0),
   datedBy: z.enum(DATED_BY).nullable(),
   legibility: VerdictShape,
-  findings: z.array(z.object({ kind: FindingKindShape, accepted: z.boolean() })).meta({
+  findings: z.array(TagFindingView).meta({
     description: 'What is to be looked at about this tag, in the order in which kinds are shown.',
   }),
 });

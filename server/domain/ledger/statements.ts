@@ -94,7 +94,7 @@ export const STATEMENTS = {
       key: FindingKey,
       kind: FindingKindShape,
       ...FindingSubjects,
-      reason: paragraph(1000),
+      reason: line(1000),
     }),
   },
   'note.written': { 1: z.strictObject({ day: Day, text: paragraph(20_000) }) },

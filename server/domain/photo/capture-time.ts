@@ -22,7 +22,8 @@ const PLAUSIBLE_YEARS = { from: 1990, to: 2079 } as const;
 
 /** Seconds by which each source may be wrong where GPS does not bound it. Common practice. */
 const UNCERTAINTY_S = { 'own-offset': 60, 'house-zone': 300, 'gps-only': 900 } as const;
-const OLDEST_FIX_MINUTES = 7 * 24 * 60;
+/** A receiver that has seen no satellite for longer is rarer than a clock that is wrong. Common practice. */
+const OLDEST_FIX_MINUTES = 2 * 24 * 60;
 
 type Dated = Extract<Capture, { state: 'dated' }>;
 type Rejected = readonly [Candidate, RejectionReason];

@@ -1,6 +1,7 @@
 import type { MemberHistoryView } from '../contract/views.ts';
 import { stageRank, TRACKS, type Stage, type Track } from '../frame/stage.ts';
 import { compareText } from '../frame/mark-order.ts';
+import { isCertainlyEarlier, type Timed } from './certain-order.ts';
 
 export type StageInterval = MemberHistoryView['stages'][number];
 
@@ -10,6 +11,9 @@ export interface StageSighting {
   readonly photo: string;
   readonly stage: Stage;
   readonly instant: string | null;
+  readonly uncertaintyS: number;
+  /** See `clockOf`. */
+  readonly clock: string | null;
 }
 
 type Dated = StageSighting & { readonly instant: string };
@@ -17,8 +21,8 @@ type Dated = StageSighting & { readonly instant: string };
 /**
  * For each stage of the track the interval in which it was reached (design 3.6): after the latest
  * photo that shows the member before the stage, by the earliest that shows it there or past it.
- * Sightings without an instant bound nothing. A photo of an earlier stage taken after `by` contradicts it and
- * bounds nothing; one of the same instant does neither. Of sightings at one instant the lowest tag
+ * Sightings without an instant bound nothing, nor does a photo of an earlier stage taken after `by`; where it
+ * was certainly after, it contradicts it. Of sightings at one instant the lowest tag
  * id speaks. Sightings outside the track count by their rank.
  */
 export function stageIntervals(track: Track, sightings: readonly StageSighting[]): StageInterval[] {
@@ -38,8 +42,13 @@ function stageInterval(stage: Stage, dated: readonly Dated[]): StageInterval {
     stage,
     after: bound(after),
     by: bound(by),
-    contradicted: by !== undefined && earlier.some((sighting) => sighting.instant > by.instant),
+    contradicted:
+      by !== undefined && earlier.some((sighting) => isCertainlyEarlier(timed(by), timed(sighting))),
   };
+}
+
+function timed({ instant, uncertaintyS, clock }: Dated): Timed {
+  return { takenMs: Date.parse(instant), uncertaintyMs: uncertaintyS * 1000, clock };
 }
 
 function bound(sighting: Dated | undefined): StageInterval['by'] {

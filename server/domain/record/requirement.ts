@@ -6,10 +6,10 @@ import type { CaptureDoubt } from '../photo/capture-doubts.ts';
 import type { Verdict } from '../photo/legibility.ts';
 import { stopsRecords, type FindingKind } from './findings/kinds.ts';
 
-/** Something to be looked at about a tag; accepted: somebody has answered by name for what it says today. */
+/** Something to be looked at about a tag; accepted: who has answered for what it says today, and why. */
 export interface TagFinding {
   readonly kind: FindingKind;
-  readonly accepted: boolean;
+  readonly accepted: { readonly by: string | null; readonly reason: string } | null;
 }
 
 /** A tag that stands, with the instant of its photo; instants are UTC text of one form and compare as text. */
@@ -51,7 +51,7 @@ export function reasonsAgainst(tag: StandingTag, requirement: Requirement): Miss
   if (tag.instant === null) reasons.push('undated');
   else if (closedAt !== null) reasons.push(...afterClosing(tag.instant, tag.uncertaintyS, closedAt));
   if (tag.doubt !== null) reasons.push(tag.doubt);
-  if (tag.findings.some(({ kind, accepted }) => stopsRecords(kind) && !accepted))
+  if (tag.findings.some(({ kind, accepted }) => stopsRecords(kind) && accepted === null))
     reasons.push('contradicted');
   if (tag.legibility === 'unreadable' && !isAcceptedUnread(tag)) reasons.push('unreadable');
   return reasons;
@@ -59,7 +59,7 @@ export function reasonsAgainst(tag: StandingTag, requirement: Requirement): Miss
 
 /** Somebody has said by name that it shows the member all the same. */
 const isAcceptedUnread = ({ findings }: StandingTag) =>
-  findings.some(({ kind, accepted }) => kind === 'unreadable' && accepted);
+  findings.some(({ kind, accepted }) => kind === 'unreadable' && accepted !== null);
 
 /**
  * Whether nobody's word and nobody's eye is needed for a record that counts: nothing is to be looked at

@@ -1,6 +1,7 @@
 import { sql } from 'kysely';
 import type { Capture } from '#domain/contract/capture';
 import type { ReportMaterial } from '../../services/record-store.ts';
+import { clockOf } from '#domain/record/certain-order';
 import { reportClosings } from '#domain/record/closing-report';
 import { groupBy } from '#domain/group-by';
 import { trackOf } from '#domain/lexicon/track-of-kind';
@@ -58,6 +59,7 @@ export async function readMemberEvidence(tx: Tx, house: string, only: Only): Pro
     'photo.capturedAt',
     'photo.capture',
     'photo.doubt',
+    'photo.camera',
     POSITION.as('position'),
   ]);
   if (only !== null) {
@@ -84,14 +86,16 @@ function toSighting(
     capturedAt: Date | null;
     capture: Capture;
     doubt: string | null;
+    camera: string | null;
     position: MemberSighting['position'];
   },
 ): MemberSighting {
-  const { tag, photo, mark, stage, capturedAt, capture, doubt, position } = row;
+  const { tag, photo, mark, stage, capturedAt, capture, doubt, camera, position } = row;
   return {
     ...{ tag, photo, mark, stage },
     takenMs: doubt === null && capturedAt ? capturedAt.getTime() : null,
     uncertaintyMs: capture.state === 'dated' ? capture.uncertaintyS * 1000 : 0,
+    clock: clockOf(camera, capture),
     position,
   };
 }

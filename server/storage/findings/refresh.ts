@@ -1,7 +1,7 @@
 import { sql } from 'kysely';
 import { measureLine } from '#domain/place/geodesic';
 import { canonicalJson } from '#domain/ledger/canonical-json';
-import type { Finding } from '#domain/record/findings/finding';
+import { basisOf, type Finding } from '#domain/record/findings/finding';
 import { findingsOfCovering } from '#domain/record/findings/of-covering';
 import { findingsOfMember, type Distance } from '#domain/record/findings/of-member';
 import { findingOfPair } from '#domain/record/findings/of-pictures';
@@ -148,7 +148,9 @@ async function insert(
   await inBatches(found, 500, async (batch) => {
     const rows = batch.map(({ finding, scope }) => {
       const content = canonicalJson(finding);
-      const basis = Buffer.from(sha256(new TextEncoder().encode(content))).toString('hex');
+      const basis = Buffer.from(sha256(new TextEncoder().encode(canonicalJson(basisOf(finding))))).toString(
+        'hex',
+      );
       return {
         houseId: house,
         key: finding.key,

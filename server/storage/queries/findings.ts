@@ -33,13 +33,19 @@ export async function readTagFindings(db: Db, house: string): Promise<ReadonlyMa
       join.onRef('thing.houseId', '=', 'finding.houseId').onRef('thing.key', '=', 'finding.key'),
     )
     .where('thing.thing', 'like', 'tag:%')
-    .select(['thing.thing', 'finding.kind', IS_ACCEPTED.as('accepted')])
+    .select(['thing.thing', 'finding.kind', 'answer.reason', 'answer.saidBy', IS_ACCEPTED.as('isAccepted')])
     .orderBy(IN_ORDER)
     .orderBy('finding.key')
     .execute();
   const ofTag = groupBy(rows, ({ thing }) => thing.slice('tag:'.length));
   return new Map(
-    [...ofTag].map(([tag, found]) => [tag, found.map(({ kind, accepted }) => ({ kind, accepted }))]),
+    [...ofTag].map(([tag, found]) => [
+      tag,
+      found.map(({ kind, isAccepted, reason, saidBy }) => ({
+        kind,
+        accepted: isAccepted ? { by: saidBy?.name ?? null, reason: reason ?? '' } : null,
+      })),
+    ]),
   );
 }
 

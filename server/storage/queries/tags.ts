@@ -38,11 +38,14 @@ export async function readSightings(db: Db, house: string, mark: string): Promis
     .innerJoin('photo', 'photo.id', 'tag.photoId')
     .where('tag.houseId', '=', house)
     .where('tag.mark', '=', mark)
-    .select(['photo.fileName', 'photo.capture'])
+    .select(['photo.fileName', 'photo.capture', 'photo.camera'])
     .orderBy('photo.capturedAt', (order) => order.asc().nullsLast())
     .orderBy('tag.id')
     .execute();
-  return rows.map((row) => ({ tag: view(row), fileName: row.fileName, capture: row.capture }));
+  return rows.map((row) => {
+    const { fileName, capture, camera } = row;
+    return { tag: view(row), fileName, capture, camera };
+  });
 }
 
 /** `part`: all coverings with all members of the house, or the open or the named coverings with what they hide. */

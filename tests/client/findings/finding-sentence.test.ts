@@ -20,6 +20,11 @@ const FACTS: Partial<Record<FindingKind, FindingView['facts'][]>> = {
     { why: 'zone-not-read', within: 300 },
     { why: 'clock-set-between-marks', within: 2220 },
   ],
+  'no-date': [{ why: 'none' }, { why: 'implausible-year' }],
+  'same-picture': [
+    { bits: 3, one: TAKEN },
+    { bits: 3, one: TAKEN, other: '2026-04-01T05:20:00.000Z' },
+  ],
   'before-first-day': [{ taken: TAKEN }],
   'after-upload': [{ taken: TAKEN }],
   unreadable: [{ why: 'too-small blurred' }],
@@ -29,10 +34,6 @@ const FACTS: Partial<Record<FindingKind, FindingView['facts'][]>> = {
     { name: 'North wall', count: 3 },
   ],
 };
-const shownAt = (instant: string | null) => ({
-  ...{ id: 'p', fileName: 'a.jpg', width: 4, height: 3, pictures: 'ready' as const, tags: 0 },
-  instant,
-});
 const finding = (kind: FindingKind, more: Partial<FindingView> = {}): FindingView => ({
   ...{ key: `${kind}:x`, kind, basis: 'b', photos: ['p'], marks: [MARK], covering: 'c', facts: {} },
   tags: [
@@ -65,10 +66,13 @@ describe('what a finding says', () => {
     );
   });
   test.each([
-    [[TAKEN, '2026-04-01T05:20:00.000Z'], /one is of 1 Apr 2026, 14:20 and the other of 3 Apr 2026, 14:20/],
-    [[null, TAKEN], /only one has a date: 3 Apr 2026, 14:20/],
+    [
+      { one: TAKEN, other: '2026-04-01T05:20:00.000Z' },
+      /one is of 1 Apr 2026, 14:20 and the other of 3 Apr 2026, 14:20/,
+    ],
+    [{ other: TAKEN }, /only one has a date: 3 Apr 2026, 14:20/],
   ])('tells two pictures of %j apart by their times', async (times, text) => {
-    expect(await say('en', finding('same-picture', { shown: times.map(shownAt) }))).toMatch(text);
+    expect(await say('en', finding('same-picture', { facts: { bits: 3, ...times } }))).toMatch(text);
   });
   test('says by how much a time may be wrong in the unit that fits', async () => {
     const unsure = (within: number) =>

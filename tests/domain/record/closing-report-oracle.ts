@@ -26,7 +26,7 @@ function latest(tag: Tag): number {
 }
 
 function isAnswered(tag: Tag, kind: string): boolean {
-  return tag.findings.filter((finding) => finding.kind === kind).some((finding) => finding.accepted);
+  return tag.findings.filter((finding) => finding.kind === kind).some((finding) => finding.accepted !== null);
 }
 
 /** Said once more as a list, so that one that goes missing there is missed here. */

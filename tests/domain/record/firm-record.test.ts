@@ -23,11 +23,17 @@ describe('the record that is shown first', () => {
   it.each([
     ['dated by hand', { datedBy: 'by-hand' }],
     ['hard to read', { legibility: 'weak' }],
-    ['with something to be looked at', { findings: [{ kind: 'clock-disagrees', accepted: false }] }],
-    ['accepted by name', { findings: [{ kind: 'same-picture', accepted: true }] }],
+    ['with something to be looked at', { findings: [{ kind: 'clock-disagrees', accepted: null }] }],
+    [
+      'accepted by name',
+      { findings: [{ kind: 'same-picture', accepted: { by: 'Haru', reason: 'seen on site' } }] },
+    ],
     [
       'accepted although it cannot be read',
-      { legibility: 'unreadable', findings: [{ kind: 'unreadable', accepted: true }] },
+      {
+        legibility: 'unreadable',
+        findings: [{ kind: 'unreadable', accepted: { by: 'Haru', reason: 'seen on site' } }],
+      },
     ],
   ] satisfies [string, Partial<StandingTag>][])('is a firm one before a later one %s', (_, more) =>
     expect(ids([tag('a', 8, more), tag('b', 2)])).toEqual(['b', 'a']),
@@ -41,7 +47,7 @@ describe('the record that is shown first', () => {
   );
 
   it('says what is to be looked at about it, and what stops it from counting', () => {
-    const finding = { kind: 'stage-goes-back', accepted: false } as const;
+    const finding = { kind: 'stage-goes-back', accepted: null } as const;
     expect(reportLine(MEMBER, OPEN, [tag('a', 8, { findings: [finding] })])).toMatchObject({
       state: 'gap',
       nearestMiss: { reasons: ['contradicted'], tag: { tag: 'a', findings: [finding] } },

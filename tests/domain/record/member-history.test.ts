@@ -12,6 +12,8 @@ const saw = (tag: string, stage: Stage, day: number | null): StageSighting => ({
   photo: `photo of ${tag}`,
   stage,
   instant: day === null ? null : at(day),
+  uncertaintyS: 0,
+  clock: null,
 });
 const bound = (tag: string, stage: Stage, day: number) => ({
   tag,
@@ -74,6 +76,18 @@ describe('stageIntervals', () => {
       after: bound('a', 'cut', 2),
       by: bound('c', 'raised', 4),
     });
+  });
+
+  it('is not contradicted where the order of two photos is not certain', () => {
+    const [pegged, raised] = [saw('a', 'pegged', 4), saw('b', 'raised', 5)];
+    const of = (more: Partial<StageSighting>) =>
+      stageIntervals('timber', [
+        { ...pegged, ...more },
+        { ...raised, ...more },
+      ]).map(({ contradicted }) => contradicted);
+    expect(of({ uncertaintyS: 43_199 })).toEqual([false, false, true]);
+    expect(of({ uncertaintyS: 43_200 })).toEqual([false, false, false]);
+    expect(of({ uncertaintyS: 43_200, clock: 'Test house-zone' })).toEqual([false, false, true]);
   });
 
   const sightings = fc

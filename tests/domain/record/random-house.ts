@@ -40,6 +40,7 @@ const covering: fc.Arbitrary<ReportCovering> = fc
   })
   .map((facts) => ({ ...facts, closedDay: facts.closedAt === null ? null : facts.closedAt.slice(0, 10) }));
 
+const ACCEPTED = { by: 'Haru', reason: 'seen on site' };
 const tags = fc
   .array(
     fc.record({
@@ -51,9 +52,12 @@ const tags = fc
       uncertaintyS: fc.constantFrom(0, 1, 60, 86_400, 86_401, 129_600, 172_800),
       datedBy: fc.constantFrom(...DATED_BY),
       legibility: fc.constantFrom(null, ...VERDICTS),
-      findings: fc.array(fc.record({ kind: fc.constantFrom(...FINDING_KINDS), accepted: fc.boolean() }), {
-        maxLength: 2,
-      }),
+      findings: fc.array(
+        fc.record({ kind: fc.constantFrom(...FINDING_KINDS), accepted: fc.constantFrom(null, ACCEPTED) }),
+        {
+          maxLength: 2,
+        },
+      ),
     }),
     { maxLength: 14 },
   )

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { FINDING_STATES, FindingKey, FindingKindShape, FindingsView, FindingView } from '../findings.ts';
-import { Id, Sha256, line, paragraph } from '../shapes.ts';
+import { Id, Sha256, line } from '../shapes.ts';
 import { route, type Route } from './route.ts';
 
 /** What must be looked at, and the answers to it. */
@@ -42,7 +42,7 @@ export const FINDING_ROUTES = {
     path: '/houses/{house}/findings/reopen',
     summary: 'Take back that a finding was accepted.',
     access: 'house',
-    body: z.strictObject({ key: FindingKey, reason: paragraph(1000).default('') }),
+    body: z.strictObject({ key: FindingKey, reason: line(1000) }),
     status: 200,
     answer: FindingView,
   }),

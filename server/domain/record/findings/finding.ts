@@ -1,6 +1,6 @@
 import type { FindingView } from '../../contract/findings.ts';
 import type { Stage } from '../../frame/stage.ts';
-import type { FindingKind } from './kinds.ts';
+import { isOfPhotos, type FindingKind } from './kinds.ts';
 
 /** A contradiction or a doubt that a person must look at (design 3.5). Nothing is silently fixed. */
 export type Finding = Pick<FindingView, 'kind' | 'photos' | 'tags' | 'marks' | 'covering' | 'facts' | 'key'>;
@@ -46,6 +46,16 @@ export function finding(
     covering,
     facts,
   };
+}
+
+/**
+ * What an answer rests on. Of a whole photo or a pair of them it is about what they are, and stands whatever
+ * is tagged on them later; of tags it is about these tags.
+ */
+export function basisOf(finding: Finding): Partial<Finding> {
+  if (!isOfPhotos(finding.kind)) return finding;
+  const { tags: _, marks: __, ...about } = finding;
+  return about;
 }
 
 const once = (texts: readonly string[]): string[] => [...new Set(texts)];

@@ -37,3 +37,19 @@ const STOPPING: ReadonlySet<FindingKind> = new Set<FindingKind>([
 export function stopsRecords(kind: FindingKind): boolean {
   return STOPPING.has(kind);
 }
+
+/** Kinds that say of whole photos what they are, whatever is tagged on them. */
+const OF_PHOTOS: ReadonlySet<FindingKind> = new Set<FindingKind>([
+  'same-picture',
+  'off-site',
+  'readers-differ',
+  'clock-disagrees',
+  'time-unsure',
+  'before-first-day',
+  'after-upload',
+  'no-date',
+]);
+
+export function isOfPhotos(kind: FindingKind): boolean {
+  return OF_PHOTOS.has(kind);
+}

@@ -1,6 +1,7 @@
 import { groupBy } from '../../group-by.ts';
 import { isInTrack, stageRank, type Track } from '../../frame/stage.ts';
 import { compareText } from '../../frame/mark-order.ts';
+import { ONE_CLOCK_UNCERTAINTY_MS } from '../certain-order.ts';
 import { finding, type Finding, type SeenTag } from './finding.ts';
 
 /** A tag of the member with what its photo says of time and place. */
@@ -8,6 +9,8 @@ export interface MemberSighting extends SeenTag {
   /** Epoch milliseconds; null where the photo is undated or its date cannot be. */
   readonly takenMs: number | null;
   readonly uncertaintyMs: number;
+  /** See `clockOf`. */
+  readonly clock: string | null;
   readonly position: { readonly lat: number; readonly lon: number; readonly errorM: number } | null;
 }
 
@@ -44,11 +47,24 @@ export function findingsOfMember(member: MemberEvidence, distance: Distance): Fi
 type Dated = MemberSighting & { readonly takenMs: number };
 
 /**
- * All tags of a pair of which the one taken certainly earlier, beyond both uncertainties, shows a later
- * stage. One finding a member: which of them is wrong a person must say. O(n log n).
+ * All tags of a pair of which the one taken certainly earlier, beyond both uncertainties or by one and the
+ * same clock, shows a later stage. One finding a member: which is wrong a person must say. O(n log n).
  */
 function stageGoesBack(mark: string, sightings: readonly MemberSighting[]): Finding[] {
   const dated = sightings.filter((seen): seen is Dated => seen.takenMs !== null);
+  const involved = contradicting(dated);
+  for (const [clock, own] of groupBy(dated, (seen) => seen.clock))
+    if (clock !== null && own.length > 1)
+      for (const seen of contradicting(
+        own.map((one) => ({ ...one, uncertaintyMs: ONE_CLOCK_UNCERTAINTY_MS })),
+      ))
+        involved.add(seen);
+  const tags = dated.filter(({ tag }) => involved.has(tag)).toSorted(byTime);
+  return tags.length === 0 ? [] : [finding('stage-goes-back', [mark], { tags })];
+}
+
+/** The tags that another one contradicts whose time is certainly before or after. */
+function contradicting(dated: readonly Dated[]): Set<string> {
   const ends = dated.toSorted((a, b) => latest(a) - latest(b));
   const starts = dated.toSorted((a, b) => earliest(b) - earliest(a));
   // A tag is behind when a certainly earlier one is further on, and ahead when a certainly later one is less far.
@@ -72,9 +88,7 @@ function stageGoesBack(mark: string, sightings: readonly MemberSighting[]): Find
       none: Infinity,
     },
   );
-  const involved = dated.filter((seen) => behind.has(seen) || ahead.has(seen)).toSorted(byTime);
-  if (involved.length === 0) return [];
-  return [finding('stage-goes-back', [mark], { tags: involved })];
+  return new Set([...behind, ...ahead].map(({ tag }) => tag));
 }
 
 const earliest = ({ takenMs, uncertaintyMs }: Dated) => takenMs - uncertaintyMs;

@@ -55,7 +55,12 @@ export function findingsOfPhoto(evidence: PhotoEvidence): Finding[] {
 }
 
 function timeFindings(photo: string, capture: Capture, tags: readonly SeenTag[]): Finding[] {
-  if (capture.state === 'undated') return [finding('no-date', [photo], { photos: [photo], tags })];
+  if (capture.state === 'undated') {
+    const why = capture.rejected.some((candidate) => candidate.why === 'implausible-year')
+      ? 'implausible-year'
+      : 'none';
+    return [finding('no-date', [photo], { photos: [photo], tags, facts: { why } })];
+  }
   const { instant, flags } = capture;
   const facts = { taken: instant };
   const found: Finding[] = [];

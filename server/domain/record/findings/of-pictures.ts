@@ -17,6 +17,8 @@ const ONE_MOMENT_MS = 10 * 60_000;
  * `bits` is the distance of their perceptual hashes.
  */
 export function findingOfPair(a: PictureEvidence, b: PictureEvidence, bits: number): Finding | null {
+  // As long as nothing rests on them, pictures may be alike: a clock that is photographed every week.
+  if (a.tags.length + b.tags.length === 0) return null;
   if (a.takenMs === null && b.takenMs === null) return null;
   if (a.takenMs !== null && b.takenMs !== null) {
     const apart = Math.abs(a.takenMs - b.takenMs) - a.uncertaintyMs - b.uncertaintyMs;
@@ -26,6 +28,10 @@ export function findingOfPair(a: PictureEvidence, b: PictureEvidence, bits: numb
   return finding('same-picture', [first.photo, second.photo], {
     photos: [first.photo, second.photo],
     tags: [...first.tags, ...second.tags],
-    facts: { bits },
+    facts: { bits, ...timeFact('one', first), ...timeFact('other', second) },
   });
+}
+
+function timeFact(name: string, { takenMs }: PictureEvidence): Finding['facts'] {
+  return takenMs === null ? {} : { [name]: new Date(takenMs).toISOString() };
 }

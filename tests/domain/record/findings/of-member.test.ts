@@ -12,7 +12,7 @@ const seen = (stage: Stage, takenMs: number | null, more: Partial<MemberSighting
   const n = count++;
   return {
     ...{ tag: `t${String(n)}`, photo: `p${String(n)}`, mark: 'い三', stage, takenMs },
-    ...{ uncertaintyMs: 0, position: null },
+    ...{ uncertaintyMs: 0, clock: null, position: null },
     ...more,
   };
 };
@@ -36,11 +36,26 @@ describe('a stage that goes back', () => {
     expect(ofKind('stage-goes-back', [pegged, seen('cut', null)])).toEqual([]);
   });
 
+  it('is certain by one and the same clock, however wrong it may be, from a second on', () => {
+    const [wrongBy, clock] = [{ uncertaintyMs: 300_000 }, 'Test house-zone'];
+    const by = (one: string | null, ms: number, other: string | null = one) =>
+      ofKind('stage-goes-back', [
+        seen('pegged', 0, { ...wrongBy, clock: one }),
+        seen('raised', ms, { ...wrongBy, clock: other }),
+      ]).length;
+    expect([by(clock, 60_000), by(clock, 1001), by(clock, 1000), by(clock, 0)]).toEqual([1, 1, 0, 0]);
+    expect([by(null, 60_000), by(clock, 60_000, 'Other house-zone')]).toEqual([0, 0]);
+  });
+
   it('agrees with a look at every pair, for random sightings', () => {
     const sighting = fc.record({
       stage: fc.constantFrom(...STAGES),
-      takenMs: fc.option(fc.nat(12), { freq: 6 }),
-      uncertaintyMs: fc.nat(3),
+      takenMs: fc.option(
+        fc.nat(12).map((n) => n * 500),
+        { freq: 6 },
+      ),
+      uncertaintyMs: fc.nat(3).map((n) => n * 500),
+      clock: fc.constantFrom(null, 'A', 'B'),
     });
     fc.assert(
       fc.property(fc.array(sighting, { maxLength: 12 }), (facts) => {
@@ -49,7 +64,9 @@ describe('a stage that goes back', () => {
         for (const a of all)
           for (const b of all) {
             if (a.takenMs === null || b.takenMs === null) continue;
-            const isBefore = a.takenMs + a.uncertaintyMs < b.takenMs - b.uncertaintyMs;
+            const isBefore =
+              a.takenMs + a.uncertaintyMs < b.takenMs - b.uncertaintyMs ||
+              (a.clock !== null && a.clock === b.clock && a.takenMs + 1000 < b.takenMs);
             if (isBefore && stageRank(a.stage) > stageRank(b.stage)) wrong.add(a.tag).add(b.tag);
           }
         expect(new Set(tagsOf(ofKind('stage-goes-back', all)))).toEqual(wrong);

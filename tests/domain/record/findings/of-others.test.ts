@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import type { Capture, CaptureFlag } from '#domain/contract/capture';
 import { decideCapture } from '#domain/photo/capture-time';
 import { doubtCapture } from '#domain/photo/capture-doubt';
-import { FINDING_KINDS, stopsRecords } from '#domain/record/findings/kinds';
+import { basisOf, finding } from '#domain/record/findings/finding';
+import { FINDING_KINDS, isOfPhotos, stopsRecords, type FindingKind } from '#domain/record/findings/kinds';
 import { findingsOfCovering, type CoveringEvidence } from '#domain/record/findings/of-covering';
 import { findingOfPair } from '#domain/record/findings/of-pictures';
 import { findingsOfPhoto, type PhotoEvidence } from '#domain/record/findings/of-photo';
@@ -119,7 +120,7 @@ describe('a covering', () => {
 
 describe('two pictures that are nearly the same', () => {
   const picture = (photo: string, takenMs: number | null, uncertaintyMs = 0) => ({
-    ...{ photo, takenMs, uncertaintyMs, tags: [] },
+    ...{ photo, takenMs, uncertaintyMs, tags: [TAG] },
   });
   const hour = 3_600_000;
   it.each([
@@ -132,6 +133,28 @@ describe('two pictures that are nearly the same', () => {
     expect(findingOfPair(a, b, 3) !== null).toBe(isFinding);
     expect(findingOfPair(b, a, 3)).toEqual(findingOfPair(a, b, 3));
   });
+});
+
+it('of two pictures on which nothing is tagged there is none: a clock photographed every week', () => {
+  const [a, b] = [1, 2].map((n) => ({ photo: `p${n}`, takenMs: n * 86_400_000, uncertaintyMs: 0, tags: [] }));
+  if (!a || !b) throw new Error('unreachable');
+  expect(findingOfPair(a, b, 0)).toBeNull();
+  expect(findingOfPair(a, { ...b, tags: [TAG] }, 0)).toMatchObject({
+    facts: { bits: 0, one: '1970-01-02T00:00:00.000Z', other: '1970-01-03T00:00:00.000Z' },
+  });
+});
+
+it('an answer about a whole photo stands whatever is tagged on it, one about tags rests on them', () => {
+  const of = (kind: FindingKind, tags: (typeof TAG)[], distance = 5000) =>
+    JSON.stringify(basisOf(finding(kind, ['p'], { photos: ['p'], tags, facts: { distance } })));
+  const other = { ...TAG, tag: 'u', mark: 'い四' };
+  for (const kind of FINDING_KINDS)
+    expect(of(kind, [TAG]) === of(kind, [TAG, other]), kind).toBe(isOfPhotos(kind));
+  expect(of('off-site', [TAG])).not.toBe(of('off-site', [TAG], 4000));
+  expect(FINDING_KINDS.filter((kind) => !isOfPhotos(kind))).toEqual([
+    ...['stage-goes-back', 'stages-at-once', 'places-at-once', 'stage-outside-track', 'unreadable'],
+    ...['unknown-mark', 'shown-after-closing', 'closed-with-gaps'],
+  ]);
 });
 
 it('what a person may know better does not stop a record, what contradicts it does', () => {

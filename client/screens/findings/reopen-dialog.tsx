@@ -1,0 +1,27 @@
+import type { FindingView } from '#domain/contract/findings';
+import { useWords } from '../../i18n/use-words.ts';
+import { ReasonDialog } from '../../parts/reason-dialog.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+import { findingSentence } from './finding-sentence.ts';
+import { useReopen } from './use-findings.ts';
+
+/** An acceptance, perhaps somebody else's, is taken back with a reason. */
+export function ReopenDialog({ finding, onClose }: { finding: FindingView; onClose: () => void }) {
+  const { t, lang } = useWords();
+  const { id: house, zone } = useHouse();
+  const reopen = useReopen(house, finding, onClose);
+  const what = findingSentence(t, lang, zone, finding);
+  return (
+    <ReasonDialog
+      title={t('findings.reopen.title')}
+      text={[what, t(finding.stops ? 'findings.reopen.stops' : 'findings.reopen.text')].join(
+        lang === 'ja' ? '' : ' ',
+      )}
+      yes={t('findings.takeBack')}
+      isPending={reopen.isPending}
+      error={reopen.error}
+      onYes={reopen.mutate}
+      onClose={onClose}
+    />
+  );
+}
