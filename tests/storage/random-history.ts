@@ -189,7 +189,7 @@ async function perform(
       const chosen = open[(n * 5 + m) % Math.max(1, open.length)];
       if (!chosen) return;
       const { key, basis } = chosen;
-      if (what === 'unaccept') await reopenFinding(context, who, house, { key, reason: '' });
+      if (what === 'unaccept') await reopenFinding(context, who, house, { key, reason: 'no' });
       else await acceptFindings(context, who, house, { findings: [{ key, basis }], reason: `looked ${m}` });
       return;
     }
