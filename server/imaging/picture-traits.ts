@@ -2,7 +2,10 @@ import sharp from 'sharp';
 import type { PictureTraits } from '../services/ports.ts';
 import { laplacianVariance } from './laplacian-variance.ts';
 
-/** Longer side at which sharpness is measured: pictures of different size become comparable. */
+/**
+ * Longer side at which sharpness is measured: pictures of different size become comparable in blur alone, since
+ * what a larger one shows beyond that is not seen (see `sharpestOf`).
+ */
 const SIDE = 1024;
 
 export async function pictureTraits(picture: Buffer | string): Promise<PictureTraits> {

@@ -40,11 +40,10 @@ describeOverBothDatabases('what can be read in a photo', (make) => {
   let server: TestServer;
   let house: HouseView;
   let photos: string[];
-  const add = async (seed: number, wallTime: string, blur = 0) => {
-    const bytes = await boards(seed, wallTime, blur);
-    const { results } = await server.owner.upload<{ results: UploadOutcome[] }>(house.id, [
-      { name: `${seed} ${wallTime} ${blur}.jpg`, bytes },
-    ]);
+  const add = async (seed: number, wallTime: string, blur = 0) =>
+    upload(`${seed} ${wallTime} ${blur}.jpg`, await boards(seed, wallTime, blur));
+  const upload = async (name: string, bytes: Buffer) => {
+    const { results } = await server.owner.upload<{ results: UploadOutcome[] }>(house.id, [{ name, bytes }]);
     const [outcome] = results;
     if (!outcome || outcome.outcome === 'refused') throw new Error(JSON.stringify(outcome));
     return outcome.photo.id;
@@ -160,6 +159,45 @@ describeOverBothDatabases('what can be read in a photo', (make) => {
     expect(alike.photos.every(({ distance }) => distance <= 5)).toBe(true);
     expect(alike.sharpest).toBe(photos[0]);
     expect(await server.owner.get(`/photos/${photos[3]}/alike`)).toEqual({ photos: [], sharpest: null });
+  });
+
+  it('proposes an original before its reduced copy, which is the crisper at the size that is looked at', async () => {
+    // The grain of the large one is lost at that size; the copy was sharpened, as programs do that reduce.
+    const large = await sharp(await boards(6, '2026-04-05T10:00:00'))
+      .resize(2048, 1536, { kernel: 'cubic' })
+      .blur(1.2)
+      .jpeg({ quality: 92 })
+      .withExif({ IFD0: { Make: 'Test', Model: 'Bars' }, IFD2: takenAt('2026-04-05T10:00:00') })
+      .toBuffer();
+    const small = (wallTime: string) =>
+      sharp(large)
+        .resize(640, 480)
+        .sharpen()
+        .jpeg({ quality: 92 })
+        .withExif({ IFD0: { Make: 'Test', Model: 'Bars' }, IFD2: takenAt(wallTime) })
+        .toBuffer();
+    const original = await upload('original.jpg', large);
+    const atOnce = await upload('at once.jpg', await small('2026-04-05T10:00:00'));
+    const dayLater = await upload('day later.jpg', await small('2026-04-06T10:00:00'));
+    for (const id of [original, atOnce, dayLater])
+      await expect.poll(async () => (await read(id)).pictures, { timeout: 20_000 }).toBe('ready');
+    const { rows } = await server.running.core.database.pool.query<{ photo_id: string; sharpness: number }>(
+      'select photo_id, sharpness from picture where photo_id = any($1)',
+      [[original, atOnce]],
+    );
+    const sharpness = new Map(rows.map((row) => [row.photo_id, row.sharpness]));
+    expect(sharpness.get(atOnce)).toBeGreaterThan(sharpness.get(original) ?? Infinity);
+    const { photos: list } = await server.owner.get<{ photos: PhotoView[] }>(`/houses/${house.id}/photos`);
+    const burst = list.find(({ id }) => id === atOnce)?.alike.burst;
+    expect([...(burst?.photos ?? [])].sort()).toEqual([original, atOnce].sort());
+    expect(burst?.sharpest).toBe(original);
+    for (const id of [original, atOnce, dayLater]) {
+      const alike = await server.owner.get<{ photos: AlikePhotoView[]; sharpest: string }>(
+        `/photos/${id}/alike`,
+      );
+      expect(alike.photos).toHaveLength(2);
+      expect(alike.sharpest).toBe(original);
+    }
   });
 
   it('is made up for at the next start, for tags and pictures of an older program', async () => {

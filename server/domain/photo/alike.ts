@@ -12,6 +12,11 @@ export const BURST_BITS = 10;
 export const BURST_GAP_MS = 10_000;
 /** Fewer bits of one kind are a blank wall or a plain gradient, which says nothing of what is shown. */
 export const LEAST_BITS = 8;
+/**
+ * Share of the largest picture's pixels below which another of the same scene is never proposed: sharpness is
+ * measured at one size, at which a reduced copy is as crisp as its original, or crisper.
+ */
+export const LEAST_PIXELS = 0.5;
 
 export function hamming(a: PictureHash, b: PictureHash): number {
   return countBits(BigInt(`0x${a}`) ^ BigInt(`0x${b}`));
@@ -66,14 +71,22 @@ function bitsIn(word: number): number {
   return Math.imul((nibbles + (nibbles >>> 4)) & 0x0f0f0f0f, 0x01010101) >>> 24;
 }
 
-export interface BurstPhoto {
+/** What decides which of several pictures of one scene is worth being tagged. */
+export interface RatedPhoto {
   readonly id: string;
+  /** Of the original, in pixels. */
+  readonly width: number;
+  readonly height: number;
+  /** null: not measured. */
+  readonly sharpness: number | null;
+}
+
+export interface BurstPhoto extends RatedPhoto {
   /** Milliseconds since 1970. */
   readonly at: number;
   /** Same text, same camera; null: unknown. */
   readonly camera: string | null;
   readonly hash: PictureHash | null;
-  readonly sharpness: number | null;
 }
 
 export interface Burst {
@@ -116,10 +129,22 @@ function toBurst(photos: readonly BurstPhoto[]): Burst {
   return { photos: photos.map(({ id }) => id), sharpest: sharpestOf(photos) };
 }
 
-/** Of equals the first. */
-export function sharpestOf(photos: readonly { id: string; sharpness: number | null }[]): string {
-  return photos.reduce((best, photo) => ((photo.sharpness ?? -1) > (best.sharpness ?? -1) ? photo : best)).id;
+/**
+ * The sharpest of those that have at least half as many pixels as the largest; of equals the one with more
+ * pixels, then the first.
+ */
+export function sharpestOf(photos: readonly RatedPhoto[]): string {
+  const most = Math.max(...photos.map(pixels));
+  return photos
+    .filter((photo) => pixels(photo) >= most * LEAST_PIXELS)
+    .reduce((best, photo) => (bySharpness(photo, best) > 0 ? photo : best)).id;
 }
+
+function bySharpness(a: RatedPhoto, b: RatedPhoto): number {
+  return (a.sharpness ?? -1) - (b.sharpness ?? -1) || pixels(a) - pixels(b);
+}
+
+const pixels = ({ width, height }: RatedPhoto) => width * height;
 
 function countBits(value: bigint): number {
   let count = 0;

@@ -29,7 +29,8 @@ export async function readBursts(
   const iso = (ms: number) => new Date(ms).toISOString();
   // Windows do not overlap, so no photo comes twice; each is a range of the index photo_order.
   const { rows } = await sql<Omit<BurstPhoto, 'at' | 'hash'> & { at: Date; hash: string | null }>`
-    select photo.id, photo.captured_at as at, picture.hash::text as hash, picture.sharpness,
+    select photo.id, photo.captured_at as at, photo.width, photo.height, picture.hash::text as hash,
+      picture.sharpness,
       nullif(concat_ws(' ', readings ->> 'make', readings ->> 'model', readings ->> 'serial'), '') as camera
     from jsonb_to_recordset(${JSON.stringify(windows.map(([from, to]) => ({ from: iso(from), to: iso(to) })))}::jsonb)
       as around("from" timestamptz, "to" timestamptz)

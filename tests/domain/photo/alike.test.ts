@@ -9,6 +9,7 @@ import {
   sharpestOf,
   tellsApart,
   type BurstPhoto,
+  type RatedPhoto,
 } from '#domain/photo/alike';
 
 const hex = fc.bigInt({ min: 0n, max: 2n ** 64n - 1n }).map((value) => value.toString(16).padStart(16, '0'));
@@ -17,7 +18,16 @@ const flip = (hash: string, bits: number) =>
   (BigInt(`0x${hash}`) ^ (2n ** BigInt(bits) - 1n)).toString(16).padStart(16, '0');
 
 function photo(id: string, seconds: number, more: Partial<BurstPhoto> = {}): BurstPhoto {
-  return { id, at: seconds * 1000, camera: 'Test Bars', hash: HASH, sharpness: 100, ...more };
+  return {
+    id,
+    at: seconds * 1000,
+    camera: 'Test Bars',
+    hash: HASH,
+    width: 3000,
+    height: 4000,
+    sharpness: 100,
+    ...more,
+  };
 }
 
 describe('how alike two pictures are', () => {
@@ -133,8 +143,54 @@ describe('a burst', () => {
       ),
     ));
 
-  it('proposes the first of equally sharp ones, and one that is known', () => {
-    expect(sharpestOf([photo('a', 0), photo('b', 1)])).toBe('a');
-    expect(sharpestOf([photo('a', 0, { sharpness: null }), photo('b', 1, { sharpness: 0 })])).toBe('b');
+  it('proposes the original, not a reduced copy that came out crisper', () =>
+    expect(
+      findBursts([
+        photo('copy', 0, { width: 480, height: 640, sharpness: 900 }),
+        photo('original', 0, { width: 1536, height: 2048, sharpness: 500 }),
+      ]),
+    ).toEqual([{ photos: ['copy', 'original'], sharpest: 'original' }]));
+});
+
+describe('which of several is proposed', () => {
+  const rated = (id: string, width: number, height: number, sharpness: number | null): RatedPhoto => ({
+    id,
+    width,
+    height,
+    sharpness,
   });
+
+  it('is the first of equally sharp ones of one size, and one that is known', () => {
+    expect(sharpestOf([rated('a', 4, 3, 7), rated('b', 4, 3, 7)])).toBe('a');
+    expect(sharpestOf([rated('a', 4, 3, null), rated('b', 4, 3, 0)])).toBe('b');
+  });
+
+  it('is the larger of equally sharp ones, whatever way it was held', () =>
+    expect(sharpestOf([rated('a', 3000, 3999, 7), rated('b', 4000, 3000, 7)])).toBe('b'));
+
+  it('is a sharper one of half the pixels, but not of fewer', () => {
+    expect(sharpestOf([rated('whole', 100, 100, 1), rated('half', 100, 50, 9)])).toBe('half');
+    expect(sharpestOf([rated('whole', 100, 100, 1), rated('less', 100, 49, 9)])).toBe('whole');
+  });
+
+  it('is a large one whose sharpness is not known before a small one that is sharp', () =>
+    expect(sharpestOf([rated('small', 480, 640, 900), rated('large', 1536, 2048, null)])).toBe('large'));
+
+  const one = fc.record({
+    width: fc.integer({ min: 1, max: 60 }),
+    height: fc.integer({ min: 1, max: 60 }),
+    sharpness: fc.option(fc.integer({ min: 0, max: 5 }), { nil: null }),
+  });
+  it('is never one of clearly fewer pixels, and of the rest none is sharper', () =>
+    fc.assert(
+      fc.property(fc.array(one, { minLength: 1, maxLength: 8 }), (list) => {
+        const photos = list.map((traits, i) => ({ id: `p${i}`, ...traits }));
+        const most = Math.max(...photos.map(({ width, height }) => width * height));
+        const isLarge = ({ width, height }: RatedPhoto) => width * height * 2 >= most;
+        const proposed = photos.find(({ id }) => id === sharpestOf(photos)) as RatedPhoto;
+        expect(isLarge(proposed)).toBe(true);
+        for (const other of photos.filter(isLarge))
+          expect(other.sharpness ?? -1).toBeLessThanOrEqual(proposed.sharpness ?? -1);
+      }),
+    ));
 });

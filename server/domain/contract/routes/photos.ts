@@ -201,7 +201,7 @@ export const PHOTO_ROUTES = {
   alikePhotos: route({
     method: 'GET',
     path: '/photos/{photo}/alike',
-    summary: 'Photos nearly the same as this one, and the sharpest of all of them.',
+    summary: 'Photos nearly the same as this one, and the sharpest of those that are not much smaller.',
     access: 'house',
     status: 200,
     answer: z.object({ photos: z.array(AlikePhotoView), sharpest: Id.nullable() }),
