@@ -10,17 +10,25 @@ import { QueryState } from '../../parts/query-state.tsx';
 import { TextArea } from '../../parts/text-area.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { useReport } from '../report/use-report.ts';
-import { findCovering, lostByClosing, whenFault, type CoveringLine, type When } from './closing-preview.ts';
+import {
+  findCovering,
+  lostByClosing,
+  weighedByClosing,
+  whenFault,
+  type CoveringLine,
+  type When,
+} from './closing-preview.ts';
 import { ClosingWhen } from './closing-when.tsx';
 import { LossList } from './loss-list.tsx';
 import { useCoveringChange } from './use-covering-change.ts';
+import { WeighList } from './weigh-list.tsx';
 
 interface CloseDialogProps {
   covering: CoveringView;
   onClose: () => void;
 }
 
-/** Says that a covering has closed; before that, what would be lost by it. */
+/** Says that a covering has closed; before that, what would be lost by it, and what is to be weighed. */
 export function CloseDialog({ covering, onClose }: CloseDialogProps) {
   const { t } = useWords();
   const { id: house } = useHouse();
@@ -74,6 +82,7 @@ function CloseForm({
       <ClosingWhen when={when} wasTried={wasTried} onChange={setWhen} />
       <TextArea label={t('coverings.close.note')} value={note} onChange={setNote} rows={2} maxLength={2000} />
       <LossList lines={lost} />
+      <WeighList weighed={weighedByClosing(lines, closedAt ?? asOf)} />
       {lost.length > 0 ? (
         <>
           <Checkbox isSelected={knows} onChange={setKnows}>

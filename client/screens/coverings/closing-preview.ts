@@ -1,9 +1,10 @@
 import type { ClosingReportView } from '#domain/contract/report-views';
-import { isCertainlyBefore } from '#domain/record/requirement';
+import { isCertainlyBefore, isFirm } from '#domain/record/requirement';
 import { inZone, wallMs } from '#domain/photo/wall-time';
 
 export type CoveringReport = ClosingReportView['days'][number]['coverings'][number];
 export type CoveringLine = CoveringReport['lines'][number];
+type Evidence = CoveringLine['records'][number];
 
 export function findCovering(report: ClosingReportView | undefined, id: string): CoveringReport | undefined {
   return report?.days.flatMap(({ coverings }) => coverings).find((covering) => covering.id === id);
@@ -19,12 +20,32 @@ export function isTimeToClose({ counts, daysLeft }: Pick<CoveringReport, 'counts
  * taken at or after it, or so shortly before that they prove nothing.
  */
 export function lostByClosing(lines: readonly CoveringLine[], closedAt: string): CoveringLine[] {
-  return lines.filter((line) => {
-    if (line.state === 'gap') return true;
-    const isBefore = ({ instant, uncertaintyS }: CoveringLine['records'][number]) =>
-      instant !== null && isCertainlyBefore(instant, uncertaintyS, closedAt);
-    return line.state === 'on-record' && !line.records.some(isBefore);
+  return lines.filter(
+    (line) => line.state === 'gap' || (line.state === 'on-record' && recordsAt(line, closedAt).length === 0),
+  );
+}
+
+/** A member on record that has no record against which nothing speaks, with the best that it has. */
+export interface Weighed {
+  readonly line: CoveringLine;
+  readonly record: Evidence;
+}
+
+/** What a closing at this instant would leave on record, but to be weighed. */
+export function weighedByClosing(lines: readonly CoveringLine[], closedAt: string): Weighed[] {
+  return lines.flatMap((line) => {
+    const records = line.state === 'on-record' ? recordsAt(line, closedAt) : [];
+    // The report puts the best first.
+    const [record] = records;
+    return record && !records.some(isFirm) ? [{ line, record }] : [];
   });
+}
+
+/** The records that a closing at this instant would leave. */
+function recordsAt({ records }: CoveringLine, closedAt: string): Evidence[] {
+  return records.filter(
+    ({ instant, uncertaintyS }) => instant !== null && isCertainlyBefore(instant, uncertaintyS, closedAt),
+  );
 }
 
 export interface ClosingTime {

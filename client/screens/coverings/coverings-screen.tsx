@@ -108,12 +108,18 @@ function RecordState({
   if (!found) return null;
   const { counts, lines } = found;
   if (covering.hides.length === 0) return <span className="soft">{t('coverings.recordState.empty')}</span>;
-  const { gaps, lost, onRecord, hidden } = counts;
-  if (gaps + lost === 0) return <span>{t('coverings.recordState.complete')}</span>;
+  const { gaps, lost, onRecord, firm, hidden } = counts;
+  const weigh = onRecord > firm ? <span>{t('report.count.weigh', { count: onRecord - firm })}</span> : null;
+  if (gaps + lost === 0)
+    return (
+      <>
+        <span>{t('coverings.recordState.complete')}</span> {weigh}
+      </>
+    );
   const ratio = `${formatNumber(onRecord, lang)} / ${formatNumber(hidden, lang)}`;
   return (
     <>
-      <span>{ratio}</span>{' '}
+      <span>{ratio}</span> {weigh}{' '}
       <span className="act-text">
         {gaps > 0 ? t('coverings.recordState.gaps', { count: gaps }) : ''}
         {lost > 0 ? t('coverings.recordState.lost', { count: lost }) : ''}

@@ -3,6 +3,7 @@ import type { Mark } from '#domain/frame/mark';
 import {
   closingTime,
   lostByClosing,
+  weighedByClosing,
   whenFault,
   type CoveringLine,
   isTimeToClose,
@@ -45,6 +46,64 @@ describe('what a closing would lose', () => {
   });
   test('now: the gaps alone', () => {
     expect(lostByClosing(lines, '2026-04-04T00:00:00.000Z').map(({ mark }) => mark)).toEqual(['gap']);
+  });
+});
+
+describe('what is to be weighed at a closing', () => {
+  type Evidence = CoveringLine['records'][number];
+  const before = '2026-04-03T05:00:00.000Z';
+  const after = '2026-04-03T07:00:00.000Z';
+  const closing = '2026-04-03T06:00:00.000Z';
+  const found = { kind: 'off-site', accepted: false } as const;
+  const withRecords = (mark: string, ...records: [at: string, more: Partial<Evidence>][]): CoveringLine => {
+    const plain = line(mark, 'on-record', ...records.map(([at]) => at));
+    return {
+      ...plain,
+      records: plain.records.map((record, i) => ({ ...record, ...(records[i]?.[1] ?? {}) })),
+    };
+  };
+  const marks = (lines: CoveringLine[], at = closing) =>
+    weighedByClosing(lines, at).map(({ line: { mark } }) => mark);
+
+  test('is what has only records with a finding, answered or not, hard to read, or dated by hand', () =>
+    expect(
+      marks([
+        withRecords('firm', [before, {}]),
+        withRecords('clear', [before, { legibility: 'clear' }]),
+        withRecords('clock', [before, { datedBy: 'clock-mark' }]),
+        withRecords('finding', [before, { findings: [found] }]),
+        withRecords('accepted', [before, { findings: [{ ...found, accepted: true }] }]),
+        withRecords('weak', [before, { legibility: 'weak' }]),
+        withRecords('by hand', [before, { datedBy: 'by-hand' }]),
+        withRecords('one of two', [before, {}], [before, { legibility: 'weak' }]),
+      ]),
+    ).toEqual(['finding', 'accepted', 'weak', 'by hand']));
+
+  test('is told with the best record from before the closing', () => {
+    const two = withRecords('two', [after, {}], [before, { legibility: 'weak' }]);
+    expect(marks([two], '2026-04-04T00:00:00.000Z')).toEqual([]);
+    expect(weighedByClosing([two], closing)).toEqual([{ line: two, record: two.records[1] }]);
+  });
+
+  test('is no firm record that may as well be from after it', () => {
+    const unsure = withRecords(
+      'unsure',
+      [before, { uncertaintyS: 43_200 }],
+      [before, { datedBy: 'by-hand' }],
+    );
+    expect(marks([unsure])).toEqual(['unsure']);
+    expect(marks([unsure], '2026-04-04T00:00:00.000Z')).toEqual([]);
+  });
+
+  test('is nothing that is lost, missing or retired: every member is said of once', () => {
+    const lines = [
+      line('gap', 'gap'),
+      withRecords('late', [after, { legibility: 'weak' }]),
+      { ...withRecords('retired', [before, { legibility: 'weak' }]), state: 'retired' as const },
+      withRecords('weak', [before, { legibility: 'weak' }]),
+    ];
+    expect(marks(lines)).toEqual(['weak']);
+    expect(lostByClosing(lines, closing).map(({ mark }) => mark)).toEqual(['gap', 'late']);
   });
 });
 
