@@ -52,6 +52,10 @@ export const bench = {
   form: {
     title: 'What does the region show?',
     changeTitle: 'Change the tag of {{mark}}',
+    left: {
+      words: 'This change was begun earlier and is not saved. The tag still says: {{words}}.',
+      region: 'This change was begun earlier and is not saved. The tag still has its old region.',
+    },
     drawFirst: 'Draw a region in the picture, then say here what it shows.',
     mark: 'Member',
     likely: 'Likely members: a press places the tag',

@@ -16,6 +16,8 @@ export interface Desk {
   readonly entry: Entry;
   /** What a new drawing starts with: the stage of the last tag and the mark that likely follows. */
   readonly fresh: Entry;
+  /** The tag whose change was begun when the photo was open before, and left without being saved. */
+  readonly left: string | null;
 }
 
 export type DeskEvent =
@@ -37,7 +39,7 @@ export interface DeskAtFirst {
 export function openDesk({ begun, fresh, selected, tool }: DeskAtFirst): Desk {
   const bench = { ...START, tool, selected, ...(begun ? { work: begun.work } : {}) };
   const entry = begun ? { mark: begun.mark, stage: begun.stage, note: begun.note } : fresh;
-  return { bench, entry, fresh };
+  return { bench, entry, fresh, left: begun?.work.draft?.replaces ?? null };
 }
 
 /** `entryOf` gives the words of a tag whose region begins to be changed. */
@@ -46,16 +48,16 @@ export function reduceDesk(desk: Desk, event: DeskEvent, entryOf: (tag: string) 
   if (event.type === 'begin-with') return { ...desk, fresh: event.fresh };
   if (event.type === 'put-right') {
     const { draft, entry } = event;
-    return { ...desk, bench: reduceBench(desk.bench, { type: 'take-up', draft }), entry };
+    return { ...desk, bench: reduceBench(desk.bench, { type: 'take-up', draft }), entry, left: null };
   }
   const bench = reduceBench(desk.bench, event);
   if (bench === desk.bench) return desk;
   // What waited after the placed drawing is a new one, as was perhaps that one.
-  if (event.type === 'placed') return { ...desk, bench, entry: desk.fresh };
+  if (event.type === 'placed') return { ...desk, bench, entry: desk.fresh, left: null };
   const now = subject(bench);
   if (now === subject(desk.bench)) return { ...desk, bench };
   const entry = now === NEW ? desk.fresh : now === NOBODY ? desk.entry : entryOf(now);
-  return { ...desk, bench, entry };
+  return { ...desk, bench, entry, left: null };
 }
 
 const NEW = 'new';

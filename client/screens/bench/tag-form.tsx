@@ -3,6 +3,7 @@ import { useWords } from '../../i18n/use-words.ts';
 import type { BenchTag } from './bench-tags.ts';
 import { ChosenTag } from './chosen-tag.tsx';
 import type { TagActs } from './tag-acts-row.tsx';
+import { LeftNote } from './left-note.tsx';
 import { SaidLine } from './said-line.tsx';
 import { TagWords, type TagWordsProps } from './tag-words.tsx';
 import type { SaidHere } from './use-saying.ts';
@@ -34,6 +35,7 @@ export function TagForm(props: TagFormProps) {
       <h2>{title}</h2>
       {draft ? (
         <>
+          <LeftNote desk={props.desk} tag={changed} />
           <TagWords key={draft.replaces ?? ''} {...props} draft={draft} here={here} />
           {waiting.length > 0 ? (
             <p className="soft bench-hint">{t('bench.form.waiting', { count: waiting.length })}</p>

@@ -77,7 +77,7 @@ describe('the tag that a line goes through', () => {
 
 describe('in a row', () => {
   const fresh = { mark: 'い二', stage: 'pegged', note: '' } as const;
-  const desk = (bench: BenchState) => ({ bench, entry: fresh, fresh });
+  const desk = (bench: BenchState) => ({ bench, entry: fresh, fresh, left: null });
   const drawn = play({ type: 'also-here', region: post });
   test('a fresh drawing is the next member', () => expect(nextInRow(desk(drawn))).toEqual(fresh));
   test('what changes a tag, or was split, is asked about', () => {
