@@ -52,7 +52,7 @@ describeInBrowser('what is not settled', () => {
     await site.client.put(`/photos/${site.photos.deck}/date`, date);
     await openScreen(page, `${site.things.house}/coverings`);
     const covering = page.getByRole('row').filter({ hasText: '荒壁' });
-    await covering.getByText(t('report.count.weigh', { count: 1 })).waitFor();
+    await covering.getByText(`2 / 3, ${t('report.count.weigh', { count: 1 })}`).waitFor();
     await photograph(page, 'coverings-weigh');
     await openScreen(page, `${site.things.house}/coverings/${site.things.covering}`);
     await button(page, t('coverings.one.close')).click();

@@ -82,7 +82,6 @@ function CloseForm({
       <ClosingWhen when={when} wasTried={wasTried} onChange={setWhen} />
       <TextArea label={t('coverings.close.note')} value={note} onChange={setNote} rows={2} maxLength={2000} />
       <LossList lines={lost} />
-      <WeighList weighed={weighedByClosing(lines, closedAt ?? asOf)} />
       {lost.length > 0 ? (
         <>
           <Checkbox isSelected={knows} onChange={setKnows}>
@@ -95,6 +94,7 @@ function CloseForm({
           ) : null}
         </>
       ) : null}
+      <WeighList weighed={weighedByClosing(lines, closedAt ?? asOf)} />
       <ProblemNotice error={close.error} keepsTyped />
       <div className="row">
         <Button type="submit" look={lost.length > 0 ? 'danger' : 'act'} isPending={close.isPending}>

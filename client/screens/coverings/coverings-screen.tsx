@@ -4,6 +4,7 @@ import type { CoveringView } from '#domain/contract/views';
 import { compareMarks } from '#domain/frame/mark-order';
 import { daysBetween } from '#domain/record/days-between';
 import { dayIn, formatDay, formatInstant, formatNumber } from '../../i18n/format.ts';
+import { joinWords } from '../../i18n/join-words.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { LinkButton } from '../../parts/button.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
@@ -109,17 +110,12 @@ function RecordState({
   const { counts, lines } = found;
   if (covering.hides.length === 0) return <span className="soft">{t('coverings.recordState.empty')}</span>;
   const { gaps, lost, onRecord, firm, hidden } = counts;
-  const weigh = onRecord > firm ? <span>{t('report.count.weigh', { count: onRecord - firm })}</span> : null;
-  if (gaps + lost === 0)
-    return (
-      <>
-        <span>{t('coverings.recordState.complete')}</span> {weigh}
-      </>
-    );
+  const weigh = onRecord > firm ? t('report.count.weigh', { count: onRecord - firm }) : null;
+  if (gaps + lost === 0) return <span>{joinWords([t('coverings.recordState.complete'), weigh], lang)}</span>;
   const ratio = `${formatNumber(onRecord, lang)} / ${formatNumber(hidden, lang)}`;
   return (
     <>
-      <span>{ratio}</span> {weigh}{' '}
+      <span>{joinWords([ratio, weigh], lang)}</span>{' '}
       <span className="act-text">
         {gaps > 0 ? t('coverings.recordState.gaps', { count: gaps }) : ''}
         {lost > 0 ? t('coverings.recordState.lost', { count: lost }) : ''}
