@@ -54,7 +54,7 @@ describe('what is to be weighed at a closing', () => {
   const before = '2026-04-03T05:00:00.000Z';
   const after = '2026-04-03T07:00:00.000Z';
   const closing = '2026-04-03T06:00:00.000Z';
-  const found = { kind: 'off-site', accepted: false } as const;
+  const found = { kind: 'off-site', accepted: null } as const;
   const withRecords = (mark: string, ...records: [at: string, more: Partial<Evidence>][]): CoveringLine => {
     const plain = line(mark, 'on-record', ...records.map(([at]) => at));
     return {
@@ -72,7 +72,10 @@ describe('what is to be weighed at a closing', () => {
         withRecords('clear', [before, { legibility: 'clear' }]),
         withRecords('clock', [before, { datedBy: 'clock-mark' }]),
         withRecords('finding', [before, { findings: [found] }]),
-        withRecords('accepted', [before, { findings: [{ ...found, accepted: true }] }]),
+        withRecords('accepted', [
+          before,
+          { findings: [{ ...found, accepted: { by: 'Haru', reason: 'seen on site' } }] },
+        ]),
         withRecords('weak', [before, { legibility: 'weak' }]),
         withRecords('by hand', [before, { datedBy: 'by-hand' }]),
         withRecords('one of two', [before, {}], [before, { legibility: 'weak' }]),
