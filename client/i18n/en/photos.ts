@@ -97,6 +97,7 @@ export const photos = {
       'Taken about {{when}} (time on site), by satellite time alone; the camera wrote no time of its own.',
     'by-hand': 'Taken {{when}} (time on site), as a person has said.',
     within: 'Uncertain by {{span}}.',
+    withinIfRight: 'Uncertain by {{span}} if the camera’s clock was right.',
     seconds: '± {{count}} s',
     minutes: '± {{count}} min',
     hours: '± {{count}} h',

@@ -91,6 +91,7 @@ export const photos = {
     'gps-only': '撮影 {{when}} ごろ（現場の時刻）。衛星の時刻だけによります。カメラの時刻はありません。',
     'by-hand': '撮影 {{when}}（現場の時刻）。人が入力した日時です。',
     within: '誤差は{{span}}です。',
+    withinIfRight: 'カメラの時計が合っていれば、誤差は{{span}}です。',
     seconds: '±{{count}}秒',
     minutes: '±{{count}}分',
     hours: '±{{count}}時間',

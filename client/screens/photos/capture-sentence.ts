@@ -1,4 +1,5 @@
 import type { Capture } from '#domain/contract/capture';
+import { restsOnClockAlone } from '#domain/photo/clock-alone';
 import { formatInstant } from '../../i18n/format.ts';
 import type { Language } from '../../i18n/language.ts';
 import { signedSpan, withinSpan } from '../../i18n/span-words.ts';
@@ -11,16 +12,18 @@ export function captureSentence(t: Words, lang: Language, zone: string, capture:
   if (capture.state === 'undated') return t('photos.capture.undated');
   const when = formatInstant(capture.instant, zone, lang);
   const taken = t(`photos.capture.${capture.source}`, { when, offset: offsetText(capture.offsetMinutes) });
-  const within =
-    capture.uncertaintyS >= 1
-      ? [t('photos.capture.within', { span: withinSpan(t, capture.uncertaintyS) })]
-      : [];
   return [
     taken,
-    ...within,
+    ...withinSentence(t, capture),
     ...correctionSentences(t, lang, zone, capture),
     ...byHandSentence(t, lang, zone, capture),
   ].join(lang === 'ja' ? '' : ' ');
+}
+
+function withinSentence(t: Words, capture: Dated): string[] {
+  if (capture.uncertaintyS < 1) return [];
+  const span = withinSpan(t, capture.uncertaintyS);
+  return [t(restsOnClockAlone(capture) ? 'photos.capture.withinIfRight' : 'photos.capture.within', { span })];
 }
 
 /** What is odd about the time, a line each; what marks and people did is no oddity and stands in the sentence. */

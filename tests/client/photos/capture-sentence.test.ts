@@ -73,6 +73,46 @@ describe.each(LANGUAGES)('when a photo was taken, in %s', async (lang) => {
   });
 });
 
+describe('the uncertainty', async () => {
+  const t = await wordsOf('en');
+  const say = (part: Partial<typeof dated>) => captureSentence(t, 'en', ZONE, { ...dated, ...part });
+  const IF = 'if the camera’s clock was right';
+  const satellite = (instant: string) => [
+    { source: 'gps-only' as const, instant, offsetMinutes: 540, why: 'a-better-source-exists' as const },
+  ];
+  test('of a clock that nothing confirms holds only if that clock was right', () => {
+    expect(say({ uncertaintyS: 60 })).toContain(`Uncertain by ± 60 s ${IF}.`);
+    expect(say({ source: 'house-zone', uncertaintyS: 300 })).toContain(`Uncertain by ± 5 min ${IF}.`);
+    const far = satellite('2026-04-03T06:20:00.000Z');
+    expect(say({ uncertaintyS: 60, rejected: far })).toContain(IF);
+  });
+  test('is said as it is where a satellite, a clock mark or a person speaks too', () => {
+    const uncorrected = '2026-04-03T05:57:12.000Z';
+    const correction = {
+      seconds: -2232,
+      uncertaintyS: 60,
+      basis: 'one-mark',
+      marks: ['a'],
+      uncorrected,
+    } as const;
+    const byHand = { by: null, at: '2026-05-01T00:00:00.000Z', reason: 'site diary' };
+    const near = satellite('2026-04-03T05:22:30.000Z');
+    const sure = [
+      say({ uncertaintyS: 150, rejected: near }),
+      say({ uncertaintyS: 1 }),
+      say({ source: 'house-zone-and-gps', uncertaintyS: 40 }),
+      say({ source: 'gps-offset', uncertaintyS: 40 }),
+      say({ source: 'gps-only', uncertaintyS: 900 }),
+      say({ source: 'house-zone', uncertaintyS: 60, correction: { ...correction, marks: ['a'] } }),
+      say({ source: 'by-hand', uncertaintyS: 3600, byHand }),
+    ];
+    for (const sentence of sure) {
+      expect(sentence).toMatch(/Uncertain by ± \d+ \w+\./);
+      expect(sentence).not.toContain(IF);
+    }
+  });
+});
+
 test('the uncertainty is in seconds, minutes or hours', async () => {
   const t = await wordsOf('en');
   const within = (uncertaintyS: number) => captureSentence(t, 'en', ZONE, { ...dated, uncertaintyS });
