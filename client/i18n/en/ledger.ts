@@ -17,12 +17,16 @@ export const ledger = {
   unknown: 'Said something for which this version of the program has no words ({{kind}}).',
   aCovering: 'a covering',
   noDay: 'no day yet',
+  firstDay: 'first day on site {{day}}',
+  noFirstDay: 'no first day on site',
+  site: 'position {{where}}',
+  noSite: 'no position',
   noKind: 'kind not given',
   reason: '{{sentence}} Reason: {{reason}}',
   say: {
     house: {
-      created: 'Opened the record of the house “{{name}}”.',
-      changed: 'Changed the house details: “{{name}}”, time zone {{zone}}.',
+      created: 'Opened the record of the house “{{name}}”: time zone {{zone}}; {{day}}; {{where}}.',
+      changed: 'Changed the house details: “{{name}}”, time zone {{zone}}; {{day}}; {{where}}.',
     },
     role: {
       granted: 'Gave {{person}} the role of {{role}}.',

@@ -19,12 +19,16 @@ export const ledger = {
   unknown: 'この版のプログラムでは文にできない項目です（{{kind}}）。',
   aCovering: 'ふさぎ工事',
   noDay: '日付未定',
+  firstDay: '現場の初日 {{day}}',
+  noFirstDay: '現場の初日なし',
+  site: '現場の位置 {{where}}',
+  noSite: '現場の位置なし',
   noKind: '種類未入力',
   reason: '{{sentence}}理由：{{reason}}',
   say: {
     house: {
-      created: '建物「{{name}}」の記録を始めた。',
-      changed: '建物概要を変えた：「{{name}}」、時間帯 {{zone}}。',
+      created: '建物「{{name}}」の記録を始めた：時間帯 {{zone}}、{{day}}、{{where}}。',
+      changed: '建物概要を変えた：「{{name}}」、時間帯 {{zone}}、{{day}}、{{where}}。',
     },
     role: {
       granted: '{{person}}に「{{role}}」の役割を与えた。',

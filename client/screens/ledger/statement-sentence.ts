@@ -1,4 +1,5 @@
 import type { DevicePosition } from '#domain/contract/place';
+import type { Site } from '#domain/contract/shapes';
 import { lengthWords, pairWords } from '../place/length-words.ts';
 import { reasonWords } from '../../i18n/taken-back.ts';
 import type { FindingKind } from '#domain/record/findings/kinds';
@@ -39,7 +40,7 @@ function sentence(telling: Telling, statement: Statement): string | undefined {
   switch (kind) {
     case 'house.created':
     case 'house.changed':
-      return t(`ledger.say.${kind}`, { name: payload.name, zone: payload.zone });
+      return houseSentence(telling, statement);
     case 'role.granted':
       return t('ledger.say.role.granted', {
         person: payload.person.name,
@@ -103,6 +104,22 @@ function sentence(telling: Telling, statement: Statement): string | undefined {
     default:
       return undefined;
   }
+}
+
+/** All that stands in the details: what was emptied or moved can be read only so. */
+function houseSentence(
+  { t, lang }: Telling,
+  { kind, payload: { name, zone, firstDay, site } }: StatementOf<'house.created' | 'house.changed'>,
+): string {
+  const day =
+    firstDay === null ? t('ledger.noFirstDay') : t('ledger.firstDay', { day: formatDay(firstDay, lang) });
+  const where = site ? siteWords(t, lang, site) : t('ledger.noSite');
+  return t(`ledger.say.${kind}`, { name, zone, day, where });
+}
+
+function siteWords(t: Words, lang: Language, site: Site): string {
+  const value = { ...pairWords(site), radius: lengthWords(t, lang, site.radiusM) };
+  return t('ledger.site', { where: t('place.settings.value', value) });
 }
 
 type CoveringStatement = Extract<Statement, { kind: `covering.${string}` }>;

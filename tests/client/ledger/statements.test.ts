@@ -125,6 +125,19 @@ describe.each(LANGUAGES)('told in %s', async (lang) => {
     expect(sentence).not.toMatch(/\{\{|undefined|ledger\.|common\./);
     expect(sentence).not.toContain(kind);
   });
+  test('the details of a house say its position and first day, or that there is none', () => {
+    const site = { lat: 35.01163, lon: 135.76812, radiusM: 80 };
+    for (const kind of ['house.created', 'house.changed'] as const) {
+      const full = statementSentence(telling, entry(kind, { ...house, firstDay: '2026-04-01', site }));
+      for (const part of ['35.01163', '135.76812', '80 m', '2026']) expect(full).toContain(part);
+      const bare = statementSentence(telling, entry(kind, house));
+      const none = [t('ledger.noFirstDay'), t('ledger.noSite')];
+      for (const words of none) {
+        expect(bare).toContain(words);
+        expect(full).not.toContain(words);
+      }
+    }
+  });
   test('a kind of a later version is named, not hidden', () => {
     expect(statementSentence(telling, entry('beam.sung', {}))).toContain('beam.sung');
     expect(statementSentence(telling, entry('role.granted', null))).toContain('role.granted');
