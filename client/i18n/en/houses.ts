@@ -30,5 +30,6 @@ export const houses = {
     onlyKeeper: 'Only the keeper of the record can change these.',
     unset: 'not given',
     saved: 'The details are saved.',
+    siteEmptied: 'Without a position, photos can no longer be told on site or not on site.',
   },
 } as const;

@@ -33,5 +33,6 @@ export const houses = {
     onlyKeeper: '変更できるのは記録の責任者だけです。',
     unset: '未入力',
     saved: '建物概要を保存しました。',
+    siteEmptied: '位置がないと、写真が現場内か現場外か分からなくなります。',
   },
 } as const satisfies TranslationOf<typeof english>;

@@ -65,6 +65,11 @@ export function isChanged(draft: HouseDraft, facts: HouseFacts): boolean {
   );
 }
 
+/** Whether a position that stands would be taken away. */
+export function emptiesSite(draft: Pick<HouseDraft, 'site'>, facts: Pick<HouseFacts, 'site'>): boolean {
+  return facts.site !== null && readPosition(draft.site) === null;
+}
+
 /** "35.0116, 135.7681" → degrees; null for nothing; undefined for what is no position. Full-width digits count. */
 export function readPosition(text: string): LatLon | null | undefined {
   const plain = text

@@ -8,11 +8,11 @@ export interface HouseFieldsProps {
   draft: HouseDraft;
   onChange: (draft: HouseDraft) => void;
   wrong: readonly HouseDraftProblem[];
-  /** Beside the position: where it could be taken from. */
-  fromPhotos?: ReactNode;
+  /** Beside the position: where it could be taken from, what follows from taking it away. */
+  besideSite?: ReactNode;
 }
 
-export function HouseFields({ draft, onChange, wrong, fromPhotos }: HouseFieldsProps) {
+export function HouseFields({ draft, onChange, wrong, besideSite }: HouseFieldsProps) {
   const { t } = useWords();
   const problem = (field: Exclude<HouseDraftProblem, 'radius'>) =>
     wrong.includes(field) ? t(`houses.missing.${field}`) : null;
@@ -48,7 +48,7 @@ export function HouseFields({ draft, onChange, wrong, fromPhotos }: HouseFieldsP
         onChange={(site) => onChange({ ...draft, site })}
         error={problem('site')}
       />
-      {fromPhotos}
+      {besideSite}
       {draft.site.trim() === '' ? null : (
         <Field
           label={t('place.settings.radius')}

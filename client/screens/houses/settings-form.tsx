@@ -8,7 +8,7 @@ import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice.tsx';
 import { useUnsaved } from '../../parts/unsaved.tsx';
-import { draftOf, isChanged, readDraft, type HouseDraft } from './house-draft.ts';
+import { draftOf, emptiesSite, isChanged, readDraft, type HouseDraft } from './house-draft.ts';
 import { SiteFromPhotos } from './site-from-photos.tsx';
 import { HouseFields } from './house-fields.tsx';
 
@@ -41,7 +41,12 @@ export function SettingsForm({ house }: { house: HouseView }) {
         draft={draft}
         onChange={change}
         wrong={tried && 'wrong' in read ? read.wrong : []}
-        fromPhotos={<SiteFromPhotos house={house.id} onTake={(site) => change({ ...draft, site })} />}
+        besideSite={
+          <>
+            {emptiesSite(draft, house) ? <Notice>{t('houses.settings.siteEmptied')}</Notice> : null}
+            <SiteFromPhotos house={house.id} onTake={(site) => change({ ...draft, site })} />
+          </>
+        }
       />
       <ProblemNotice error={save.error} keepsTyped />
       {save.isSuccess ? <Notice tone="done">{t('houses.settings.saved')}</Notice> : null}

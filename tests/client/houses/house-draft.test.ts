@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { HouseFacts, SITE_RADIUS } from '#domain/contract/shapes';
 import {
   draftOf,
+  emptiesSite,
   emptyDraft,
   isBegun,
   isChanged,
@@ -104,4 +105,17 @@ describe('the list of zones', () => {
     expect(allZones('Asia/Nowhere')[0]).toBe('Asia/Nowhere');
     expect(allZones('Asia/Tokyo').filter((zone) => zone === 'Asia/Tokyo')).toHaveLength(1);
   });
+});
+
+describe('a position that is taken away', () => {
+  const site = { lat: 35, lon: 135.5, radiusM: 80 };
+  test.each([
+    ['', site, true],
+    ['　 ', site, true],
+    ['35, 135.5', site, false],
+    ['Kyoto', site, false],
+    ['', null, false],
+  ])('%j where there was %j: %s', (typed, was, expected) =>
+    expect(emptiesSite({ site: typed }, { site: was })).toBe(expected),
+  );
 });
