@@ -2,6 +2,7 @@ import type { UploadOutcome } from '#domain/contract/views';
 import { ProblemError, isSignedOut } from '../api/errors.ts';
 import { createFileShelf } from './file-shelf.ts';
 import type { FileStore, KeptFile } from './file-store.ts';
+import { troublesOf } from './photo-troubles.ts';
 import { NotTheirsError, UnreadableFileError, type ToSend } from './send-photo.ts';
 import {
   isOver,
@@ -134,7 +135,8 @@ function stateOf(outcome: UploadOutcome): UploadState {
   if (outcome.outcome === 'already-here') return { is: 'already-here', photo: outcome.photo.id };
   if (outcome.outcome === 'added') {
     const { id, place } = outcome.photo;
-    return { is: 'added', photo: id, position: place.position ? 'file' : place.device ? 'device' : 'none' };
+    const position = place.position ? 'file' : place.device ? 'device' : 'none';
+    return { is: 'added', photo: id, position, against: troublesOf(outcome.photo) };
   }
   const { problem } = outcome;
   // Cut off on the way, it is whole at home.

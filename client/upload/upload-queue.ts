@@ -1,4 +1,5 @@
 import type { Problem } from '#domain/contract/problems';
+import type { CaptureDoubt } from '#domain/photo/capture-doubts';
 
 /** The files on their way to the server, as a pure state: what the driver does stands in upload-driver.ts. */
 
@@ -8,7 +9,12 @@ export type UploadState =
   /** All bytes have left; the server is writing them to its disk. */
   | { readonly is: 'storing' }
   | { readonly is: 'already-here'; readonly photo: string }
-  | { readonly is: 'added'; readonly photo: string; readonly position: PositionOnRecord }
+  | {
+      readonly is: 'added';
+      readonly photo: string;
+      readonly position: PositionOnRecord;
+      readonly against: readonly PhotoTrouble[];
+    }
   /** The server has looked at the file and does not take it. */
   | { readonly is: 'refused'; readonly problem: Problem }
   /** No answer about the file: null where none came at all. */
@@ -20,6 +26,9 @@ export type UploadState =
 
 /** Of a photo that has arrived: in its file, at least that of the device beside it, or none. */
 export type PositionOnRecord = 'file' | 'device' | 'none';
+
+/** Why a photo that has arrived may be of no use; while its place is near, it can be taken again. */
+export type PhotoTrouble = CaptureDoubt | 'undated' | 'off-site';
 
 /** Whoever chose a file: on a shared phone nothing is sent in another one's name. */
 export interface Chooser {
@@ -114,6 +123,11 @@ export function isSettled({ state }: Pick<UploadItem, 'state'>): boolean {
 /** Added without a position in its file: said in its row, since nobody would notice. */
 export function lacksPosition({ state }: Pick<UploadItem, 'state'>): boolean {
   return state.is === 'added' && state.position !== 'file';
+}
+
+/** Added, but something speaks against it. */
+export function isDoubtful({ state }: Pick<UploadItem, 'state'>): boolean {
+  return state.is === 'added' && state.against.length > 0;
 }
 
 /** Would be lost if the page were left now. */

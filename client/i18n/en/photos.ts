@@ -43,6 +43,13 @@ export const photos = {
     percent: '{{percent}} %',
   },
   outcome: {
+    added: 'added',
+    against: {
+      undated: 'It has no date that can be used and counts as no record.',
+      'after-upload': 'It is dated later than it was added and counts as no record.',
+      'before-first-day': 'It is dated before the first day on site and counts as no record.',
+      'off-site': 'By its position it was not taken on site.',
+    },
     waiting: 'waits for its turn',
     sending: 'is being sent',
     storing: 'has arrived, is being stored safely',

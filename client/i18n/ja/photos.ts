@@ -39,6 +39,13 @@ export const photos = {
     percent: '{{percent}}％',
   },
   outcome: {
+    added: '追加しました',
+    against: {
+      undated: '使える日付がなく、記録に数えません。',
+      'after-upload': '追加した時より後の日時なので、記録に数えません。',
+      'before-first-day': '現場の初日より前の日時なので、記録に数えません。',
+      'off-site': 'ファイルの位置は現場外です。',
+    },
     waiting: '順番を待っています',
     sending: '送っています',
     storing: '届きました。安全に保存しています',

@@ -4,6 +4,7 @@ import { Button, LinkButton } from '../../parts/button.tsx';
 import { Progress } from '../../parts/progress.tsx';
 import {
   canSendAgain,
+  isDoubtful,
   isMoving,
   isSettled,
   lacksPosition,
@@ -25,7 +26,7 @@ export function UploadList({ house }: { house: string }) {
   const isDone = sum.over === sum.total;
   const again = items.filter(canSendAgain).map(({ id }) => id);
   const rows = items
-    .filter((item) => !isSettled(item) || lacksPosition(item))
+    .filter((item) => !isSettled(item) || isDoubtful(item) || lacksPosition(item))
     .sort((a, b) => urgency(a) - urgency(b));
   const title = t(isDone ? 'photos.queue.titleDone' : 'photos.queue.title');
   const keptWords = sum.atRisk > 0 ? null : t('photos.queue.kept');
@@ -75,9 +76,9 @@ export function UploadList({ house }: { house: string }) {
   );
 }
 
-const ORDER = ['refused', 'unreadable', 'failed', 'waiting', 'added'];
+const ORDER = ['refused', 'unreadable', 'failed', 'doubtful', 'waiting', 'added'];
 
-/** What moves, then what needs somebody, then what waits, then what lacks its position. The sort keeps the order within. */
+/** What moves, then what needs somebody or may have to be taken again, then what waits, then what lacks its position. The sort keeps the order within. */
 function urgency(item: UploadItem): number {
-  return isMoving(item) ? -1 : Math.max(1, ORDER.indexOf(item.state.is));
+  return isMoving(item) ? -1 : Math.max(1, ORDER.indexOf(isDoubtful(item) ? 'doubtful' : item.state.is));
 }

@@ -33,6 +33,12 @@ export function UploadRow({ item, uploads }: { item: UploadItem; uploads: Upload
   );
 }
 
+const ADDED = {
+  file: 'photos.outcome.added',
+  device: 'place.upload.rowDevice',
+  none: 'place.upload.row',
+} as const;
+
 function UploadWords({ item: { fileName: file, bytes, state } }: { item: UploadItem }) {
   const { t, lang } = useWords();
   switch (state.is) {
@@ -52,7 +58,16 @@ function UploadWords({ item: { fileName: file, bytes, state } }: { item: UploadI
       );
     }
     case 'added':
-      return <span>{t(state.position === 'device' ? 'place.upload.rowDevice' : 'place.upload.row')}</span>;
+      return (
+        <span>
+          <span>{t(ADDED[state.position])}</span>
+          {state.against.map((trouble) => (
+            <span key={trouble} className="act-text photos-upload-against">
+              {t(`photos.outcome.against.${trouble}`)}
+            </span>
+          ))}
+        </span>
+      );
     case 'already-here':
     case 'elsewhere':
       return null;

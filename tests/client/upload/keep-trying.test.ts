@@ -19,9 +19,13 @@ function site(files: number) {
     now: () => 0,
     send: ({ file: { name } }) => {
       server.knocks += 1;
-      const photo = { id: name, place: { position: {} } };
+      const photo = {
+        id: name,
+        capture: { state: 'dated', flags: [] },
+        place: { position: {}, site: null },
+      };
       return server.isUp && name !== server.chokesOn
-        ? Promise.resolve({ outcome: 'added', fileName: name, photo } as UploadOutcome)
+        ? Promise.resolve({ outcome: 'added', fileName: name, photo } as unknown as UploadOutcome)
         : Promise.reject(new OfflineError('gone'));
     },
     makeId: () => `id-${(ids += 1)}`,

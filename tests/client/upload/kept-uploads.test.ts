@@ -44,8 +44,12 @@ function browser(store: MemoryFileStore = memoryFileStore()) {
         return {
           outcome: 'added',
           fileName: '',
-          photo: { id: toSend.file.name, place: { position: {} } },
-        } as UploadOutcome;
+          photo: {
+            id: toSend.file.name,
+            capture: { state: 'dated', flags: [] },
+            place: { position: {}, site: null },
+          },
+        } as unknown as UploadOutcome;
       },
     });
     uploads.speakAs(account);

@@ -29,7 +29,15 @@ const refused = (fileName: string, code: ProblemCode): UploadOutcome => ({
   problem: problem(code),
 });
 const taken = (outcome: 'added' | 'already-here', fileName: string) =>
-  ({ outcome, fileName, photo: { id: `photo of ${fileName}`, place: { position: {} } } }) as UploadOutcome;
+  ({
+    outcome,
+    fileName,
+    photo: {
+      id: `photo of ${fileName}`,
+      capture: { state: 'dated', flags: [] },
+      place: { position: {}, site: null },
+    },
+  }) as unknown as UploadOutcome;
 
 /** A server that answers when it is told to. */
 function bench() {
@@ -167,7 +175,7 @@ describe('the answer to one file', () => {
 
 test('what arrived needs nobody any more; what was refused or waits does', () => {
   for (const position of ['file', 'none', 'device'] as const) {
-    const state = { is: 'added', photo: 'p', position } as const;
+    const state = { is: 'added', photo: 'p', position, against: [] } as const;
     expect([isSettled({ state }), lacksPosition({ state })]).toEqual([true, position !== 'file']);
   }
   expect(isSettled({ state: { is: 'already-here', photo: 'p' } })).toBe(true);
