@@ -8,13 +8,22 @@ export interface DialogProps {
   children: ReactNode;
   /** 'alertdialog' for questions whose answer cannot be taken back. */
   role?: 'dialog' | 'alertdialog';
+  /** Beside what it asks about, which stays in sight; on a phone below it. */
+  stands?: 'middle' | 'aside';
 }
 
 /** A question or a short form over the screen. Escape and a press outside close it. */
-export function Dialog({ title, isOpen, onClose, children, role = 'dialog' }: DialogProps) {
+export function Dialog({
+  title,
+  isOpen,
+  onClose,
+  children,
+  role = 'dialog',
+  stands = 'middle',
+}: DialogProps) {
   return (
     <ModalOverlay
-      className="dialog-veil"
+      className={stands === 'aside' ? 'dialog-veil dialog-veil-aside' : 'dialog-veil'}
       isOpen={isOpen}
       isDismissable={role === 'dialog'}
       onOpenChange={(open) => {

@@ -17,10 +17,15 @@ export function TimeActs({ photo }: { photo: PhotoView }) {
   const { capture, readings } = photo;
   const isByHand = capture.state === 'dated' && capture.byHand !== null;
   const canMark = readings.wallTime !== null && (readings.make !== null || readings.model !== null);
+  const openMark = () => {
+    // Where the words stand below the picture, it may have left the window: its clock is to be read off.
+    document.querySelector('.bench-stage')?.scrollIntoView({ block: 'start' });
+    setOpen('mark');
+  };
   const close = () => setOpen(null);
   return (
     <div className="row">
-      {canMark ? <Button onPress={() => setOpen('mark')}>{t('clock.mark.open')}</Button> : null}
+      {canMark ? <Button onPress={openMark}>{t('clock.mark.open')}</Button> : null}
       {mayDate(capture) ? (
         <Button onPress={() => setOpen('date')}>
           {t(isByHand ? 'clock.date.again' : 'clock.date.open')}
