@@ -10,15 +10,20 @@ const UNITS = [
 
 /** A signed time in its two largest units or more, as −37 min 12 s; to the second. */
 export function signedSpan(t: Words, lang: Language, seconds: number): string {
+  const sign = Math.round(Math.abs(seconds)) === 0 ? '±' : seconds < 0 ? '−' : '+';
+  return `${sign}${plainSpan(t, lang, seconds)}`;
+}
+
+/** The same without its sign, where a word says which way. */
+export function plainSpan(t: Words, lang: Language, seconds: number): string {
   let rest = Math.round(Math.abs(seconds));
-  const sign = rest === 0 ? '±' : seconds < 0 ? '−' : '+';
   const parts: string[] = [];
   for (const [unit, size] of UNITS) {
     const n = Math.floor(rest / size);
     rest -= n * size;
     if (n > 0) parts.push(t(`clock.span.${unit}`, { n }));
   }
-  return `${sign}${parts.join(lang === 'ja' ? '' : ' ') || t('clock.span.seconds', { n: 0 })}`;
+  return parts.join(lang === 'ja' ? '' : ' ') || t('clock.span.seconds', { n: 0 });
 }
 
 /** By how much a time may be wrong: ± 60 s, ± 15 min, ± 12 h. */

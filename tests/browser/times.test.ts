@@ -30,11 +30,18 @@ describeInBrowser('times put right by hand', () => {
     await openScreen(page, `${site.things.house}/photos/${site.photos.house}`);
     await page.getByRole('button', { name: 'The clock in this picture' }).click();
     const field = page.getByLabel(/True time on site/);
-    const shown = await field.inputValue();
-    expect(shown).toMatch(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}/);
+    expect(await field.inputValue()).toBe('');
+    const make = page.getByRole('button', { name: 'Make the clock mark' });
+    await make.click();
+    await page.getByText('Give the day and the time that the clock in the picture shows.').waitFor();
     await field.fill('2002-01-01T09:00:07');
+    await page.getByText(/The camera’s clock was (slow|fast) by .* this camera moves? by/).waitFor();
+    await make.click();
+    await page.getByText('Look at the year, the month and the day once more.').waitFor();
+    expect(await site.ledger('clock.marked')).toHaveLength(0);
     await photograph(page, 'clock-mark-dialog');
-    await page.getByRole('button', { name: 'Make the clock mark' }).click();
+    await page.locator('label', { hasText: 'Yes, the clock was a day or more off' }).click();
+    await make.click();
     await page
       .getByText(/corrected by/)
       .first()
@@ -53,6 +60,11 @@ describeInBrowser('times put right by hand', () => {
     await photograph(phone, 'cameras-phone-dark-japanese');
     await openScreen(phone, `${site.things.house}/photos/${site.photos.house}`);
     await photograph(phone, 'bench-clock-phone-dark-japanese');
+    await phone.getByRole('button', { name: ja('clock.mark.open') }).click();
+    await phone.getByLabel(/正しい現場の日時/).fill('2002-01-01T09:00:07');
+    await phone.getByText(ja('clock.mark.farOff')).waitFor();
+    await photograph(phone, 'clock-mark-dialog-phone-dark-japanese');
+    await phone.getByRole('button', { name: ja('common.cancel'), exact: true }).click();
 
     await page.getByRole('button', { name: /Withdraw the clock mark/ }).click();
     await page.getByRole('dialog').getByRole('button', { name: 'Withdraw', exact: true }).click();

@@ -53,6 +53,24 @@ export const clock = {
       'The files of this camera hold no serial number: all cameras of this make and model in this house follow.',
     when: 'True time on site ({{zone}})',
     badTime: 'Give the day and the time that the clock in the picture shows.',
+    was: {
+      right: 'The camera’s clock was right to the second.',
+      slow: 'The camera’s clock was slow by {{span}}.',
+      fast: 'The camera’s clock was fast by {{span}}.',
+    },
+    moves_one: 'The only photo of this camera moves by {{span}}.',
+    moves_other: 'All {{count, number}} photos of this camera move by {{span}}.',
+    movesAll: 'All photos of this camera move by {{span}}.',
+    movesWithOthers_one:
+      'This camera has other clock marks too: together they date its {{count, number}} photo, which moves by {{span}} where this mark is the nearest.',
+    movesWithOthers_other:
+      'This camera has other clock marks too: together they date its {{count, number}} photos, which move by {{span}} where this mark is the nearest.',
+    stays_one: 'The only photo of this camera keeps its time.',
+    stays_other: 'All {{count, number}} photos of this camera keep their times.',
+    staysAll: 'All photos of this camera keep their times.',
+    farOff: 'Yes, the clock was a day or more off',
+    needFarOff:
+      'Look at the year, the month and the day once more. If the camera’s clock was that far off, tick the box.',
     within: 'Sure to within',
     sure: { '5': 'a few seconds', '60': 'a minute', '300': 'five minutes' },
     note: 'Note',

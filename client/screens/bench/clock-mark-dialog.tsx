@@ -10,21 +10,27 @@ import { Field } from '../../parts/field.tsx';
 import { ProblemNotice } from '../../parts/notice.tsx';
 import { RadioChoice } from '../../parts/radio-choice.tsx';
 import { useHouse } from '../../shell/use-house.ts';
-import { instantOf, localText } from './time-drafts.ts';
+import { clockShift, isFarOff } from './clock-shift.ts';
+import { ShiftWords } from './shift-words.tsx';
+import { instantOf } from './time-drafts.ts';
 import { useTimeSaid } from './use-time-said.ts';
 
 const WITHIN = ['5', '60', '300'] as const;
 
-/** What the clock in the picture shows; begins with what the camera's own clock said. */
+/** What the clock in the picture shows. Begins empty: the camera's own time would be confirmed unread. */
 export function ClockMarkDialog({ photo, onClose }: { photo: PhotoView; onClose: () => void }) {
   const { t } = useWords();
   const { id: house, zone } = useHouse();
   const idFor = useStableId();
-  const [when, setWhen] = useState(() => localText(photo.capture, zone));
+  const [when, setWhen] = useState('');
+  /** The time of which it was said that the clock was that far off: another time is asked of anew. */
+  const [agreedTo, setAgreedTo] = useState<string | null>(null);
   const [within, setWithin] = useState<(typeof WITHIN)[number]>('60');
   const [note, setNote] = useState('');
   const [wasTried, setWasTried] = useState(false);
   const trueTime = instantOf(when, zone);
+  const shift = clockShift(photo.readings, trueTime, zone);
+  const isHeld = isFarOff(shift) && agreedTo !== when;
   const mark = useTimeSaid(
     house,
     (facts: ClockMarkFacts) =>
@@ -32,14 +38,15 @@ export function ClockMarkDialog({ photo, onClose }: { photo: PhotoView; onClose:
     onClose,
   );
   return (
-    <Dialog title={t('clock.mark.title')} isOpen onClose={onClose}>
+    <Dialog title={t('clock.mark.title')} isOpen onClose={onClose} stands="aside">
       <form
         className="stack"
         noValidate
         onSubmit={(event) => {
           event.preventDefault();
           setWasTried(true);
-          if (trueTime !== null) mark.mutate({ trueTime, withinS: Number(within), note: note.trim() });
+          if (trueTime !== null && !isHeld)
+            mark.mutate({ trueTime, withinS: Number(within), note: note.trim() });
         }}
       >
         <p>{t('clock.mark.text')}</p>
@@ -52,6 +59,13 @@ export function ClockMarkDialog({ photo, onClose }: { photo: PhotoView; onClose:
           error={wasTried && trueTime === null ? t('clock.mark.badTime') : null}
           onChange={setWhen}
           autoFocus
+        />
+        <ShiftWords
+          camera={photo.readings}
+          seconds={shift}
+          isAgreed={agreedTo === when}
+          isMissed={wasTried && isHeld}
+          onAgree={(isAgreed) => setAgreedTo(isAgreed ? when : null)}
         />
         <RadioChoice
           label={t('clock.mark.within')}

@@ -1,4 +1,3 @@
-import { Temporal } from 'temporal-polyfill';
 import type { Capture } from '#domain/contract/capture';
 import type { DatingFacts } from '#domain/contract/clock';
 import { findDoubt } from '#domain/photo/capture-doubts';
@@ -13,13 +12,6 @@ export interface DateDraft {
   readonly reason: string;
 }
 export type DateFault = 'needDay' | 'needTime' | 'needReason';
-
-/** The file's own reading as a local time to the second, for a field that a person then corrects. */
-export function localText(capture: Capture, zone: string): string {
-  if (capture.state === 'undated') return '';
-  const at = Temporal.Instant.from(capture.correction?.uncorrected ?? capture.instant);
-  return at.toZonedDateTimeISO(zone).toPlainDateTime().toString({ smallestUnit: 'second' });
-}
 
 /** A local time as a field gives it, as an instant; of an hour that comes twice the first. Null where it is none. */
 export function instantOf(local: string, zone: string): string | null {
