@@ -3,9 +3,9 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { PhotoDetailView } from '#domain/contract/views';
 import type { Words } from '../../client/i18n/words.ts';
 import { wordsOf } from '../client/words.ts';
-import { makeJpeg } from '../support/pictures.ts';
+import { makeJpeg, takenAt } from '../support/pictures.ts';
 import { describeInBrowser, startApp, type App } from './app.ts';
-import { signIn } from './hands.ts';
+import { chooseFiles, signIn } from './hands.ts';
 import { openScreen, photograph } from './screens.ts';
 import { KEEPER, prepareSite, type Site } from './site.ts';
 
@@ -97,5 +97,22 @@ describeInBrowser('times put right by hand', () => {
       .first()
       .waitFor();
     await photograph(page, 'bench-dated-by-hand');
+  });
+
+  it('a photo that was added without a time, or too late, says so in its row', async () => {
+    const page = await app.open();
+    await page.goto('/');
+    await signIn(page, en, KEEPER);
+    await openScreen(page, `${site.things.house}/photos`);
+    const file = async (seed: number, exif?: ReturnType<typeof takenAt>) => ({
+      name: `${seed}.jpg`,
+      mimeType: 'image/jpeg',
+      buffer: await makeJpeg(seed, exif),
+    });
+    const files = [await file(78), await file(79, takenAt('2071-04-01T10:00:00'))];
+    await chooseFiles(page, page.getByRole('button', { name: en('photos.choose') }), files);
+    await page.getByText(en('photos.outcome.against.undated')).waitFor();
+    await page.getByText(en('photos.outcome.against.after-upload')).waitFor();
+    await photograph(page, 'upload-doubtful');
   });
 });
