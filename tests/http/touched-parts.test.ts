@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { Answer } from '#domain/contract/routes';
 import type { HouseView, TagView, UploadOutcome } from '#domain/contract/views';
 import { touchedBy, type HouseData } from '../../client/live/touched-parts.ts';
 import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
@@ -64,6 +65,7 @@ describeOverBothDatabases('what a statement changes on the screens', (make) => {
         `${base}/days/2026-04-01`,
         `${base}/days/${new Date().toISOString().slice(0, 10)}`,
       ],
+      findings: [`${base}/findings`],
       ledger: [`${base}/ledger`],
       [`photo ${photos[0]}`]: [`/photos/${photos[0]}`],
       [`photo ${photos[1]}`]: [`/photos/${photos[1]}`],
@@ -79,7 +81,7 @@ describeOverBothDatabases('what a statement changes on the screens', (make) => {
   it('is never more than what is read again after it', async () => {
     // The pictures are finished before anything is compared.
     const made = async () =>
-      (await server.owner.get<{ pictures: number }>(`/houses/${house.id}/changes`)).pictures;
+      (await server.owner.get<Answer<'houseChanges'>>(`/houses/${house.id}/changes`)).made;
     await expect.poll(made, { timeout: 20_000 }).toBe(2);
     const future = photos[1] ?? '';
     let tag = '';
