@@ -60,7 +60,7 @@ describeInBrowser('what is not settled', () => {
     await weighed.getByRole('listitem').waitFor();
     await photograph(page, 'covering-close-weigh');
     expect(await weighed.getByRole('listitem').innerText()).toMatch(
-      /^NORTH-ELEVATION-.*pegged, 3 Apr 2026, 12:00 \(dated by hand\)/,
+      /^NORTH-ELEVATION-.*pegged, 3 Apr 2026, 12:00 ± 60 min \(dated by hand\)/,
     );
   });
 });

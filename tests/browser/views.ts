@@ -169,10 +169,7 @@ export function momentsOf({ things, photos }: Site, { closed, link: oneTime }: M
       name: 'findings-accept-problems',
       address: `${house}/findings`,
       enter: async (page, t) => {
-        await page
-          .getByRole('button', { name: t('findings.accept'), exact: false })
-          .first()
-          .click();
+        await page.locator('.finding').first().getByText(t('findings.accept'), { exact: true }).click();
         await dialog(page);
         await button(page.getByRole('dialog'), t('findings.dialog.submit')).click();
         await page.getByText(t('findings.dialog.needReason')).waitFor();

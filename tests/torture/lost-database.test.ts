@@ -145,14 +145,14 @@ function tagOf(mark: string, stage: string) {
 
 /** Every screen of a house as a person sees it, with the content of every picture, once all are made. */
 async function everythingOf(client: Client, house: string) {
-  const photos = await untilPictured(client, house);
-  const details = photos.map(({ id }) => client.get<PhotoDetailView>(`/photos/${id}`));
+  const pictured = await untilPictured(client, house);
+  const photos = await Promise.all(pictured.map(({ id }) => untilMeasured(client, id)));
   const files = photos.flatMap(({ id }) =>
     ['original', 'thumb', 'preview'].map((what) => hashOf(client, `/photos/${id}/${what}`)),
   );
   const { days: closings, counts } = await client.get<ClosingReportView>(`/houses/${house}/closing-report`);
   return {
-    photos: await Promise.all(details),
+    photos,
     files: await Promise.all(files),
     members: await client.get<{ members: MemberView[] }>(`/houses/${house}/members`),
     coverings: await client.get<{ coverings: CoveringView[] }>(`/houses/${house}/coverings`),
@@ -160,6 +160,21 @@ async function everythingOf(client: Client, house: string) {
     counts,
     notes: (await client.get<DayView>(`/houses/${house}/days/2026-04-01`)).notes,
   };
+}
+
+/** What can be read in the regions of a photo is found out by and by; of a tag that has ended perhaps never. */
+async function untilMeasured(client: Client, photo: string) {
+  for (const limit = Date.now() + 30_000; ;) {
+    const { allTags, ...rest } = await client.get<PhotoDetailView>(`/photos/${photo}`);
+    const isMeasured = allTags.every(({ state, legibility }) => state !== 'standing' || legibility.verdict);
+    if (isMeasured)
+      return {
+        ...rest,
+        allTags: allTags.map((tag) => (tag.state === 'standing' ? tag : { ...tag, legibility: null })),
+      };
+    if (Date.now() > limit) throw new Error(`Tags were not measured: ${JSON.stringify(allTags)}`);
+    await sleep(50);
+  }
 }
 
 async function untilPictured(client: Client, house: string): Promise<PhotoView[]> {

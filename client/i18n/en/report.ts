@@ -55,7 +55,7 @@ export const report = {
   known: {
     file: '{{when}}',
     'clock-mark': '{{when}} (clock put right)',
-    'by-hand': '{{when}} ± {{within}} (dated by hand)',
+    'by-hand': '{{when}} {{within}} (dated by hand)',
   },
   findings: { open: 'To be looked at: {{what}}', accepted: 'Accepted by {{who}}: {{what}} ({{reason}})' },
   openRecord: 'Photo of {{mark}}: {{stage}}, {{when}}',

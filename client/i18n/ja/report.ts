@@ -50,7 +50,7 @@ export const report = {
   known: {
     file: '{{when}}',
     'clock-mark': '{{when}}（時計を補正）',
-    'by-hand': '{{when}} ±{{within}}（人が入力）',
+    'by-hand': '{{when}} {{within}}（人が入力）',
   },
   findings: { open: '要確認：{{what}}', accepted: '{{who}}が認めた：{{what}}（{{reason}}）' },
   openRecord: '{{mark}} の写真：{{stage}}、{{when}}',
