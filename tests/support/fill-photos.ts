@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import type pg from 'pg';
 import type { Capture } from '#domain/contract/capture';
 import type { Person } from '#domain/contract/shapes';
+import { LEGIBILITY_VERSION } from '#domain/photo/legibility';
 import type { Stage } from '#domain/frame/stage';
 import { someReadings } from './some-readings.ts';
 
@@ -32,11 +33,16 @@ const FILLS = [
    select id, $1, sha256, 1000, 'image/jpeg', "fileName", 400, 300, readings, now(), by, capture, instant, day
    from jsonb_to_recordset($2::jsonb -> 'photos') as p(id uuid, sha256 text, "fileName" text, readings jsonb,
      by jsonb, capture jsonb, instant timestamptz, day date)`,
-  `insert into picture (photo_id, state) select (p ->> 'id')::uuid, 'ready'
+  // With traits, and below with measures, so that the server finds nothing to make up for at its start.
+  `insert into picture (photo_id, state, hash, sharpness)
+   select (p ->> 'id')::uuid, 'ready', ('x' || substr(md5(p ->> 'id'), 1, 16))::bit(64), 100
    from jsonb_array_elements($2::jsonb -> 'photos') as p where $1::uuid is not null`,
   `insert into tag (id, house_id, photo_id, mark, stage, region, note, said_at, state)
    select gen_random_uuid(), $1, photo, mark, stage, '{"shape": "rectangle", "x": 0.2, "y": 0.2, "w": 0.3, "h": 0.3}', '', now(), state
    from jsonb_to_recordset($2::jsonb -> 'tags') as t(photo uuid, mark text, stage text, state text)`,
+  `insert into legibility (tag_id, house_id, reasons, version)
+   select id, house_id, '["not-measured"]', ${LEGIBILITY_VERSION} from tag where house_id = $1 and $2::jsonb is not null
+   on conflict do nothing`,
 ];
 
 /** Straight into the tables that lists are read from: to add thousands one by one would take for ever. */
