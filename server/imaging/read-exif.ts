@@ -113,8 +113,11 @@ function bareTiff(block: Uint8Array): Uint8Array {
  * once more (ExifTool's documentation, FLIR tags). It is not read; to guess in silence would be worse.
  */
 function holdsThermalRecord(bytes: Uint8Array): boolean {
-  const text = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.length).toString('latin1');
-  return /\xff\xe1..FLIR\0/s.test(text);
+  const head = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.length);
+  // The name of the maker may stand before it as text.
+  for (let at = head.indexOf('FLIR\0', 4, 'latin1'); at >= 0; at = head.indexOf('FLIR\0', at + 1, 'latin1'))
+    if (head[at - 4] === 0xff && head[at - 3] === 0xe1) return true;
+  return false;
 }
 
 async function embeddedBlocks(path: string): Promise<EmbeddedBlocks> {

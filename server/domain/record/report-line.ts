@@ -13,9 +13,9 @@ interface Judged {
 }
 
 /**
- * One hidden member: its records, firm ones first and of those the best, or the nearest miss. The nearest miss is the tag with the
- * fewest reasons against it; of equals the one at the furthest stage, then the latest, undated last,
- * then the lowest id. A retired member keeps the records it has and misses nothing.
+ * One hidden member: its records, firm ones first and of those the best, or the nearest miss. The nearest
+ * miss is the tag with the fewest reasons against it; of equals the one at the furthest stage, then the
+ * latest, undated last, then the lowest id. A retired member keeps the records it has and misses nothing.
  */
 export function reportLine(
   member: { mark: string; kind: string; place: string; retired: boolean },

@@ -1,55 +1,41 @@
-/** Everything that a person must look at, by what it is about. In this order they are shown. */
-export const FINDING_KINDS = [
-  'stage-goes-back',
-  'stages-at-once',
-  'places-at-once',
-  'stage-outside-track',
-  'same-picture',
-  'off-site',
-  'readers-differ',
-  'clock-disagrees',
-  'time-unsure',
-  'before-first-day',
-  'after-upload',
-  'no-date',
-  'unreadable',
-  'unknown-mark',
-  'shown-after-closing',
-  'closed-with-gaps',
-] as const;
-export type FindingKind = (typeof FINDING_KINDS)[number];
-
-/**
- * Kinds that say of a tag that it cannot be true as it stands: nothing may contradict a record
- * (design 3.4), so such tags count for no covering until somebody corrects or accepts it by name. The
- * others either stop nothing, or what they say stops a record by a rule of its own.
- */
-const STOPPING: ReadonlySet<FindingKind> = new Set<FindingKind>([
-  'stage-goes-back',
-  'stages-at-once',
-  'places-at-once',
-  'stage-outside-track',
-  'same-picture',
-  'off-site',
-  'readers-differ',
-]);
-
-export function stopsRecords(kind: FindingKind): boolean {
-  return STOPPING.has(kind);
+interface Trait {
+  /**
+   * It says of a tag that it cannot be true as it stands: nothing may contradict a record (design 3.4), so such
+   * tags count for no covering until somebody corrects or accepts it by name. The others either stop nothing,
+   * or what they say stops a record by a rule of its own.
+   */
+  readonly stops: boolean;
+  /** It says of whole photos what they are, whatever is tagged on them. */
+  readonly isOfPhotos: boolean;
 }
 
-/** Kinds that say of whole photos what they are, whatever is tagged on them. */
-const OF_PHOTOS: ReadonlySet<FindingKind> = new Set<FindingKind>([
-  'same-picture',
-  'off-site',
-  'readers-differ',
-  'clock-disagrees',
-  'time-unsure',
-  'before-first-day',
-  'after-upload',
-  'no-date',
-]);
+/** Everything that a person must look at, by what it is about. In this order they are shown. */
+const KINDS = {
+  'stage-goes-back': { stops: true, isOfPhotos: false },
+  'stages-at-once': { stops: true, isOfPhotos: false },
+  'places-at-once': { stops: true, isOfPhotos: false },
+  'stage-outside-track': { stops: true, isOfPhotos: false },
+  'same-picture': { stops: true, isOfPhotos: true },
+  'off-site': { stops: true, isOfPhotos: true },
+  'readers-differ': { stops: true, isOfPhotos: true },
+  'clock-disagrees': { stops: false, isOfPhotos: true },
+  'time-unsure': { stops: false, isOfPhotos: true },
+  'before-first-day': { stops: false, isOfPhotos: true },
+  'after-upload': { stops: false, isOfPhotos: true },
+  'no-date': { stops: false, isOfPhotos: true },
+  unreadable: { stops: false, isOfPhotos: false },
+  'unknown-mark': { stops: false, isOfPhotos: false },
+  'shown-after-closing': { stops: false, isOfPhotos: false },
+  'closed-with-gaps': { stops: false, isOfPhotos: false },
+} as const satisfies Record<string, Trait>;
+
+export type FindingKind = keyof typeof KINDS;
+export const FINDING_KINDS = Object.keys(KINDS) as FindingKind[];
+
+export function stopsRecords(kind: FindingKind): boolean {
+  return KINDS[kind].stops;
+}
 
 export function isOfPhotos(kind: FindingKind): boolean {
-  return OF_PHOTOS.has(kind);
+  return KINDS[kind].isOfPhotos;
 }
