@@ -16,7 +16,7 @@ const ON_NODE_24 = ['storage', 'http'];
 const ON_REQUEST = ['bench'];
 const STEP_NAMES = [...new Set(STEPS.map((step) => step.name))];
 
-const total = { passed: 0, failed: 0, skipped: [] };
+const total = { passed: 0, failed: 0, skipped: [], failures: [] };
 /** Child processes that are running, to be ended with us. */
 const children = new Set();
 
@@ -38,6 +38,7 @@ function add(tally) {
   total.passed += tally.passed;
   total.failed += tally.failed;
   total.skipped.push(...(tally.skipped ?? []));
+  total.failures.push(...(tally.failures ?? []));
 }
 
 function holdsTests(project) {
@@ -126,6 +127,12 @@ async function runChosen(options) {
   judgeAbsent(absent);
 }
 
+/** Once more at the end, where it is found: the run of all tests prints thousands of lines. */
+function repeatFailures() {
+  for (const { name, why } of total.failures)
+    console.log(`✗ ${name}\n${why.map((line) => `    ${line}`).join('\n')}`);
+}
+
 await runPlainly(async () => {
   const options = readArguments(process.argv.slice(2));
   try {
@@ -138,6 +145,7 @@ await runPlainly(async () => {
   } finally {
     await cleanUp();
   }
+  repeatFailures();
   if (stoppedBy) console.log(`Stopped by ${stoppedBy} before the end.`);
   console.log(`${total.passed} passed, ${total.failed} failed`);
   if (total.failed > 0 || stoppedBy) process.exitCode = 1;
