@@ -13,8 +13,8 @@ type Token =
   | { readonly is: 'half' }
   | { readonly is: 'gap' };
 
-/** Numbers before lines of the iroha, these before other text. */
-type Part = readonly [rank: 0 | 1, value: number] | readonly [rank: 2, value: string];
+/** Numbers before lines of the iroha, these before other text; half a bay behind other text is 0.5. */
+export type Part = readonly [rank: 0 | 1, value: number] | readonly [rank: 2, value: string, half: 0 | 0.5];
 
 export interface MarkKey {
   readonly parts: readonly Part[];
@@ -98,20 +98,19 @@ function withHalfBays(tokens: readonly Token[]): Part[] {
 }
 
 function part(now: Extract<Token, { value: unknown }>, half: boolean): Part {
-  if (now.is === 'text') return [2, now.value];
+  if (now.is === 'text') return [2, now.value, half ? 0.5 : 0];
   return [now.is === 'number' ? 0 : 1, now.value + (half ? 0.5 : 0)];
 }
 
 function moveLast(parts: Part[]): boolean {
   const last = parts.at(-1);
-  if (!last || last[0] === 2) return false;
-  parts[parts.length - 1] = [last[0], last[1] + 0.5];
+  if (!last) return false;
+  parts[parts.length - 1] = last[0] === 2 ? [2, last[1], 0.5] : [last[0], last[1] + 0.5];
   return true;
 }
 
 function compareParts(a: Part, b: Part): number {
   if (a[0] !== b[0]) return a[0] - b[0];
-  return typeof a[1] === 'number' && typeof b[1] === 'number'
-    ? a[1] - b[1]
-    : compareText(String(a[1]), String(b[1]));
+  if (a[0] === 2 && b[0] === 2) return compareText(a[1], b[1]) || a[2] - b[2];
+  return Number(a[1]) - Number(b[1]);
 }
