@@ -15,10 +15,11 @@ describe('the lexicon', () => {
   it('writes each name in its own script', () => {
     for (const kind of KINDS) {
       expect(kind.id).toMatch(/^[a-z]+$/);
-      expect(kind.kana).toMatch(/^[ぁ-ゖー]+$/u);
-      expect(kind.romaji).toMatch(/^[a-zāīūēō]+$/u);
+      // A word from abroad is written in katakana and read as it is written.
+      expect(kind.kana).toMatch(kind.kana === kind.kanji ? /^[ぁ-ゖァ-ヶー]+$/u : /^[ぁ-ゖー]+$/u);
+      expect(kind.romaji).toMatch(/^[a-zāīūēō']+$/u);
       expect(kind.en).toMatch(/^[a-z][a-z -]+$/);
-      expect(kind.kanji).toMatch(/[\p{Script=Han}ぁ-ゖ]/u);
+      expect(kind.kanji).toMatch(/[\p{Script=Han}ぁ-ゖァ-ヶ]/u);
     }
   });
 });
