@@ -1,4 +1,4 @@
-import type { Crossing } from './grid.ts';
+import type { Crossing, Level } from './grid.ts';
 import type { GridReader } from './grid-reader.ts';
 import { roundMm, type Mm } from './length.ts';
 import type { Axis, AxisProblem, Point, SetOut, UsualLie } from './set-out.ts';
@@ -14,8 +14,8 @@ const STEEP_DEG = 85;
 
 /**
  * The axis of a member from what the schedule states, the grid, and what is usual for its kind: what
- * stands goes from its level to the next, what lies is at its level, unless heights are stated. Which way
- * it runs follows from its two ends. Says the first thing that cannot be.
+ * stands goes from its level to the next, what lies is at its level, unless heights are stated; what slopes
+ * needs a top. Which way it runs follows from its two ends. Says the first thing that cannot be.
  */
 export function axisOf(setOut: SetOut, usual: UsualLie, reader: GridReader): ReadAxis {
   const from = readEnd(setOut.from, 'from', reader);
@@ -25,11 +25,14 @@ export function axisOf(setOut: SetOut, usual: UsualLie, reader: GridReader): Rea
   const to = stands ? from : readEnd(setOut.to, 'to', reader);
   if ('reason' in to) return refuse(to);
   const isUpright = from.x === to.x && from.y === to.y;
+  if (setOut.top === null && usual.lies === 'level' && isUpright) return problem('no-length', 'to');
+  // Drawn flat, a rafter would lie outside the roof that hides it.
+  if (setOut.top === null && usual.lies === 'sloping') return problem('top-missing', 'top');
   const heights = heightsOf(setOut, isUpright, reader);
   if ('reason' in heights) return refuse(heights);
   const [start, end] = [at(from, heights.base), at(to, heights.top)];
   const length = distance(start, end);
-  if (length < SHORTEST_MM) return problem('no-length', isUpright ? 'top' : 'to');
+  if (!(length >= SHORTEST_MM)) return problem('no-length', isUpright ? 'top' : 'to');
   const section = sectionOf(setOut, usual, reader);
   if ('reason' in section) return refuse(section);
   return {
@@ -69,15 +72,16 @@ function heightsOf(
   // Without a named level heights are above the datum, and what states none stands on the lowest level.
   const zero = stated?.height ?? 0;
   const base = statedBase === null ? (stated?.height ?? levels[0]?.height ?? 0) : zero + statedBase;
-  const next = levels.find(({ height }) => height > base)?.height;
+  const own = stated ?? levelOf(base, levels);
+  // From the level it stands on to the next, also where its foot is let in a little below its level.
+  const next = levels.find(({ height }) => height > Math.max(base, own?.height ?? base))?.height;
   const top = statedTop === null ? (isUpright ? next : base) : zero + statedTop;
   if (top === undefined) return { reason: 'top-missing', field: 'top' };
-  if (top < base) return { reason: 'base-above-top', field: 'base' };
-  const below = levels.findLast(({ height }) => height <= base + LEVEL_SLACK_MM);
+  if (top < base) return { reason: 'base-above-top', field: statedBase === null ? 'top' : 'base' };
   return {
     base: roundMm(base),
     top: roundMm(top),
-    level: stated?.label ?? below?.label ?? levels[0]?.label ?? null,
+    level: own?.label ?? null,
     assumed: [
       ...(statedBase === null ? (['base'] as const) : []),
       ...(statedTop === null && isUpright ? (['top'] as const) : []),
@@ -88,26 +92,36 @@ function heightsOf(
 /** A beam hangs below the level whose floor it bears. */
 const LEVEL_SLACK_MM = 400;
 
+function levelOf(base: number, levels: readonly Level[]): Level | undefined {
+  return (
+    levels.find(({ height }) => height === base) ??
+    levels.findLast(({ height }) => height <= base + LEVEL_SLACK_MM) ??
+    levels[0]
+  );
+}
+
 function sectionOf(
-  { width, depth }: SetOut,
+  stated: SetOut,
   { section }: UsualLie,
   reader: GridReader,
 ): { size: { width: Mm; depth: Mm }; assumed: 'section'[] } | AxisProblem {
+  const { width, depth } = stated;
   const [usualWidth, usualDepth] = section ?? PLAIN_SECTION;
   const size = { width: roundMm(width ?? usualWidth), depth: roundMm(depth ?? usualDepth) };
-  const bay = smallestBay(reader);
+  const bay = widestBay(reader);
   for (const field of ['width', 'depth'] as const) {
     if (!(size[field] > 0)) return { reason: 'section-impossible', field };
-    if (size[field] > bay) return { reason: 'section-larger-than-bay', field };
+    if (stated[field] !== null && size[field] > bay) return { reason: 'section-larger-than-bay', field };
   }
   return { size, assumed: width === null || depth === null ? ['section'] : [] };
 }
 
-function smallestBay({ grid }: GridReader): number {
+/** A slip of the unit; the widest, since a beam may well be higher than an alcove's bay is wide. */
+function widestBay({ grid }: GridReader): number {
   const bays = [grid.first, grid.second].flatMap(({ lines }) =>
     lines.slice(1).map(({ at: here }, i) => here - (lines[i]?.at ?? here)),
   );
-  return Math.min(Infinity, ...bays);
+  return bays.length === 0 ? Infinity : Math.max(...bays);
 }
 
 const at = ({ x, y }: Crossing, z: Mm): Point => ({ x, y, z });

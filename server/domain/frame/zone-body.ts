@@ -95,11 +95,11 @@ function rectangle([[ax, ay], [bx, by]]: [XY, XY]): XY[] {
 
 /** Half-spaces of a convex polygon; corners in either turning, corners in a straight side allowed. */
 function sidesOf(corners: readonly XY[]): HalfSpace[] | 'no-width' | 'not-convex' {
+  if (isStraight(corners)) return 'no-width';
   const area = corners.reduce((sum, [x, y], i) => {
     const [nx, ny] = corners[(i + 1) % corners.length] as XY;
     return sum + (x * ny - nx * y) / 2;
   }, 0);
-  if (Math.abs(area) < 1) return 'no-width';
   const turned = area > 0 ? corners : [...corners].reverse();
   const sides = turned.flatMap(([x, y], i): HalfSpace[] => {
     const [nx, ny] = turned[(i + 1) % turned.length] as XY;
@@ -117,6 +117,15 @@ function sidesOf(corners: readonly XY[]): HalfSpace[] | 'no-width' | 'not-convex
     0,
   );
   return isConvex && Math.abs(turns - 2 * Math.PI) < 1e-6 ? sides : 'not-convex';
+}
+
+/** All within a millimetre of one line; a bow-tie has no area either, but has width. */
+function isStraight(corners: readonly XY[]): boolean {
+  const [ox, oy] = corners[0] as XY;
+  const arms = corners.map(([x, y]): XY => [x - ox, y - oy]);
+  const [lx, ly] = arms.reduce((far, arm) => (Math.hypot(...arm) > Math.hypot(...far) ? arm : far));
+  const length = Math.hypot(lx, ly);
+  return length < 1 || arms.every(([x, y]) => Math.abs(lx * y - ly * x) < length);
 }
 
 function turn({ normal: [ax, ay] }: HalfSpace, { normal: [bx, by] }: HalfSpace): number {
