@@ -8,6 +8,7 @@ import { implement, type Handlers } from './implement.ts';
 import { openApiDocument } from './openapi.ts';
 import { notFound, problemHandler } from './problem.ts';
 import { clockHandlers } from './routes/clock.ts';
+import { frameHandlers } from './routes/frame.ts';
 import { coveringHandlers } from './routes/coverings.ts';
 import { findingHandlers } from './routes/findings.ts';
 import { houseHandlers } from './routes/houses.ts';
@@ -60,6 +61,7 @@ function api(parts: AppParts): express.Router {
     ...memberHandlers(context),
     ...photoHandlers(context, log, wakeJobs),
     ...clockHandlers(context),
+    ...frameHandlers(context),
     ...coveringHandlers(context),
     ...findingHandlers(context),
   };

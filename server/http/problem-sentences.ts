@@ -76,6 +76,19 @@ export const PROBLEM_SENTENCES: Record<ProblemCode, readonly [title: string, det
     'The schedule does not have these marks',
     'It does not have {marks}. Correct them, or enter the members first.',
   ],
+  'grid-impossible': [
+    'This is no grid',
+    'In {family}, {label}: {reason}. Every line needs its own label and lies behind the one before.',
+  ],
+  'zone-without-grid': [
+    'The house has no grid yet',
+    'A zone lies between lines of the grid. State the grid first, or list the members.',
+  ],
+  'zone-impossible': [
+    'This zone is no space in the grid',
+    '{field}: {reason}. Name lines that the grid has, and a top above the bottom.',
+  ],
+  'unknown-kinds': ['The lexicon does not have these kinds', 'It has no {kinds}. Use ids of its kinds.'],
   'stage-outside-track': [
     'The stage does not fit the member',
     '{mark} cannot be asked for at the stage {stage} under this covering. Choose a stage that it passes and at which it is still seen.',

@@ -1,5 +1,7 @@
 import type { CoveringFacts } from '#domain/contract/shapes';
 import type { AccountView, CoveringView } from '#domain/contract/views';
+import { gridReader } from '#domain/frame/grid-reader';
+import { zoneBody } from '#domain/frame/zone-body';
 import { isInTrack } from '#domain/frame/stage';
 import { CLOCK_SLACK_MS } from './assert-past.ts';
 import { speaker, type Context } from './context.ts';
@@ -21,7 +23,7 @@ export async function planCovering(
     }
     await assertCanHide(writing, facts);
     const payload = { ...facts, covering: place.covering };
-    await writing.say({ kind: 'covering.planned', version: 1, payload });
+    await writing.say({ kind: 'covering.planned', version: 2, payload });
     return read(writing, place.covering);
   });
 }
@@ -38,7 +40,7 @@ export async function changeCovering(
     if (before.closed) throw new Failure('covering-closed', { covering: before.name });
     await assertCanHide(writing, facts);
     const payload = { ...facts, covering: place.covering };
-    await writing.say({ kind: 'covering.changed', version: 1, payload });
+    await writing.say({ kind: 'covering.changed', version: 2, payload });
     return read(writing, place.covering);
   });
 }
@@ -84,9 +86,14 @@ async function read(writing: HouseWriting, id: string): Promise<CoveringView> {
 }
 
 /** A covering names members of the schedule, each once, and asks of each a stage that it passes and that shows it. */
-async function assertCanHide(writing: HouseWriting, { hides, kind }: CoveringFacts): Promise<void> {
+async function assertCanHide(
+  writing: HouseWriting,
+  { hides, except, kind, zone }: CoveringFacts,
+): Promise<void> {
+  await assertZone(writing, zone);
   const members = new Map((await writing.members(writing.houseId)).map((member) => [member.mark, member]));
-  const unknown = [...new Set(hides.filter(({ mark }) => !members.has(mark)).map(({ mark }) => mark))];
+  const named = [...hides.map(({ mark }) => mark), ...except];
+  const unknown = [...new Set(named.filter((mark) => !members.has(mark)))];
   if (unknown.length > 0)
     throw new Failure('unknown-marks', { marks: unknown.slice(0, 20).join(', '), count: unknown.length });
   const seen = new Set<string>();
@@ -102,6 +109,17 @@ async function assertCanHide(writing: HouseWriting, { hides, kind }: CoveringFac
   }
 }
 
-function factsOf({ name, kind, plannedDay, hides, note }: CoveringView): CoveringFacts {
-  return { name, kind, plannedDay, hides, note };
+/** A zone is stated in lines of the grid, and must be a space in it. */
+async function assertZone(writing: HouseWriting, zone: CoveringFacts['zone']): Promise<void> {
+  if (zone === null) return;
+  const grid = await writing.grid(writing.houseId);
+  if (grid === null) throw new Failure('zone-without-grid');
+  const read = zoneBody(zone, gridReader(grid));
+  if (!read.ok)
+    throw new Failure('zone-impossible', { reason: read.problem.reason, field: read.problem.field });
+}
+
+function factsOf({ name, kind, plannedDay, zone, hides, except, note }: CoveringView): CoveringFacts {
+  const listed = hides.filter(({ byZone }) => !byZone).map(({ mark, least }) => ({ mark, least }));
+  return { name, kind, plannedDay, zone, hides: listed, except, note };
 }

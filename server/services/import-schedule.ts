@@ -1,6 +1,10 @@
 import { createHash } from 'node:crypto';
 import type { AccountView } from '#domain/contract/views';
 import type { ScheduleImportView, SchedulePreviewView } from '#domain/contract/schedule-views';
+import type { StatedGrid } from '#domain/contract/frame-shapes';
+import { axisOf } from '#domain/frame/axis-of';
+import { gridReader } from '#domain/frame/grid-reader';
+import { usualLie } from '#domain/lexicon/usual-lie';
 import { diffSchedule, type ScheduleDiff } from '#domain/frame/schedule-diff';
 import { readSchedule, type ReadSchedule } from '#domain/frame/schedule';
 import type { ColumnMapping } from '#domain/frame/schedule-headings';
@@ -36,7 +40,8 @@ export async function previewSchedule(
   choices: ImportChoices,
 ): Promise<SchedulePreviewView> {
   const sheet = await readFile(file);
-  const read = readSchedule(sheet.rows, choices.mapping);
+  const grid = await context.store.read.grid(house);
+  const read = readSchedule(sheet.rows, choices.mapping, grid?.unit);
   const { diff, tags } = await compare(context.store.read, house, read, choices);
   return {
     columns: read.columns.map(({ index, header, field }) => ({ index, header, field })),
@@ -48,6 +53,7 @@ export async function previewSchedule(
     changed: diff.changed.map((change) => ({ ...change })),
     retired: diff.retired.map((mark) => ({ mark, tags: tags.get(mark) ?? 0 })),
     unchanged: diff.unchanged,
+    ...placesOf(diff, read, grid),
     digest: digestOf(diff),
   };
 }
@@ -61,7 +67,8 @@ export async function importSchedule(
   choices: ImportChoices,
 ): Promise<ScheduleImportView> {
   const sheet = await readFile(file);
-  const read = readSchedule(sheet.rows, choices.mapping);
+  const unit = (await context.store.read.grid(house))?.unit;
+  const read = readSchedule(sheet.rows, choices.mapping, unit);
   if (!read.hasMarkColumn) throw new Failure('schedule-has-no-mark-column');
   const badRows = new Set(read.problems.map(({ line }) => line)).size;
   if (badRows > 0 && choices.badRows === 'refuse')
@@ -81,7 +88,7 @@ export async function importSchedule(
     const source = { fileName: cleanName(file.fileName), sha256: sha256Hex(file.bytes) };
     const entry = await writing.say({
       kind: 'schedule.imported',
-      version: 1,
+      version: 2,
       payload: {
         source,
         added: [...diff.added],
@@ -111,6 +118,24 @@ async function compare(
     diff: diffSchedule(current, read, missing),
     tags: new Map(current.map(({ facts, tags }) => [facts.mark, tags])),
   };
+}
+
+/** What of the stated places cannot be: those members are imported all the same, and have none. */
+function placesOf(
+  { added, changed }: ScheduleDiff,
+  { mentioned }: ReadSchedule,
+  grid: StatedGrid | null,
+): Pick<SchedulePreviewView, 'outOfFrame' | 'lacksGrid'> {
+  const placed = [...added, ...changed.map(({ after }) => after)].filter(({ setOut }) => setOut?.from);
+  if (grid === null) return { outOfFrame: [], lacksGrid: placed.length > 0 };
+  const reader = gridReader(grid);
+  const outOfFrame = placed.flatMap(({ mark, kind, setOut }) => {
+    const read = setOut && axisOf(setOut, usualLie(kind), reader);
+    if (!read || read.ok) return [];
+    const { reason, field } = read.problem;
+    return [{ line: mentioned.get(mark) ?? 0, mark, reason, field, value: String(setOut[field] ?? '') }];
+  });
+  return { outOfFrame, lacksGrid: false };
 }
 
 /** Stands for exactly what would be said: the same digest, the same statement. */

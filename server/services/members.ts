@@ -21,7 +21,7 @@ export async function putMember(
   return context.store.write(house, speaker(account), async (writing) => {
     const before = await writing.member(house, facts.mark);
     const unchanged = before && !before.retired && sameContent(factsOf(before), facts);
-    if (!unchanged) await writing.say({ kind: 'member.entered', version: 1, payload: facts });
+    if (!unchanged) await writing.say({ kind: 'member.entered', version: 2, payload: facts });
     return required(writing, house, facts.mark);
   });
 }
@@ -99,6 +99,6 @@ async function required(read: RecordReader | HouseWriting, house: string, mark: 
   return member;
 }
 
-function factsOf({ mark, kind, name, place, statedTrack, note, other }: MemberView): MemberFacts {
-  return { mark, kind, name, place, track: statedTrack, note, other };
+function factsOf({ mark, kind, name, place, statedTrack, note, other, setOut }: MemberView): MemberFacts {
+  return { mark, kind, name, place, track: statedTrack, note, other, setOut };
 }

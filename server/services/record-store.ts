@@ -18,6 +18,11 @@ import type {
   TagView,
 } from '#domain/contract/views';
 import type { HouseStateView, StatementEvent } from '#domain/contract/house-events';
+import type { StatedGrid } from '#domain/contract/frame-shapes';
+import type { FrameMemberView } from '#domain/contract/frame-views';
+import type { GridReader } from '#domain/frame/grid-reader';
+import type { ReportMember } from '#domain/record/closing-report';
+import type { StatedRequirement } from '#domain/record/requirements-of';
 import type { Stage } from '#domain/frame/stage';
 import type { Entry, Statement } from '#domain/ledger/statements';
 import type { DatingGrounds } from '#domain/photo/date-photo';
@@ -69,9 +74,11 @@ export interface Sighting {
 
 /** The plain values of which the closing report is made. */
 export interface ReportMaterial {
-  readonly members: readonly { mark: string; kind: string; place: string; retired: boolean }[];
+  readonly members: readonly ReportMember[];
   readonly coverings: readonly CoveringView[];
   readonly tags: readonly StandingTag[];
+  /** null: the house has no grid. */
+  readonly reader: GridReader | null;
 }
 
 /** Which coverings, with what they hide: 'all' has every member of the house besides. */
@@ -117,6 +124,10 @@ export interface RecordReader {
 
   members(house: string): Promise<MemberView[]>;
   member(house: string, mark: string): Promise<MemberView | undefined>;
+  grid(house: string): Promise<StatedGrid | null>;
+  requirements(house: string): Promise<readonly StatedRequirement[]>;
+  /** Where each member lies, in space or why not, and the days on which its furthest stage changed. */
+  frameMembers(house: string, zone: string): Promise<FrameMemberView[]>;
   schedule(house: string): Promise<{ facts: MemberFacts; retired: boolean; tags: number }[]>;
   isReferredTo(house: string, mark: string): Promise<boolean>;
 

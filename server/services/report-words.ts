@@ -65,6 +65,9 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
     },
     miss: {
       'no-photo': 'no photo at all',
+      'other-stretch': 'photographed, but another part of it',
+      'part-only': 'only a part of it is on record',
+      'too-few-views': 'too few photos show it',
       'before-stage': 'photographed, but before the stage that is needed',
       'shows-the-covering': 'the photo already shows the covering',
       'after-closing': 'photographed after closing',
@@ -118,6 +121,9 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
     },
     miss: {
       'no-photo': '写真が一枚もない',
+      'other-stretch': '写真はあるが、別の部分',
+      'part-only': '一部しか記録がない',
+      'too-few-views': '写真の枚数が足りない',
       'before-stage': '写真はあるが、必要な段階より前',
       'shows-the-covering': '写真ではもう隠れている',
       'after-closing': 'ふさいだ後の写真',

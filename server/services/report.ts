@@ -10,7 +10,7 @@ export async function readClosingReport(
   part: 'all' | 'open' = 'all',
 ): Promise<ClosingReportView> {
   const zone = await context.store.read.zone(house);
-  const { members, coverings, tags } = await context.store.read.reportMaterial(house, part);
+  const { members, coverings, tags, reader } = await context.store.read.reportMaterial(house, part);
   const asOf = context.now().toISOString();
   return reportClosings({
     members,
@@ -22,5 +22,6 @@ export async function readClosingReport(
     tags,
     asOf,
     today: dayOf(asOf, zone),
+    reader,
   });
 }

@@ -16,7 +16,7 @@ export async function placeTag(
     const before = await writing.tag(place.tag);
     if (before) return repeated(before, { photo: place.photo, supersedes: null, ...facts });
     const payload = { ...facts, tag: place.tag, photo: place.photo };
-    await writing.say({ kind: 'tag.placed', version: 1, payload });
+    await writing.say({ kind: 'tag.placed', version: 2, payload });
     await writing.requestLegibility(place.photo);
     return read(writing, place.tag);
   });
@@ -38,7 +38,7 @@ export async function supersedeTag(
     if (before) return repeated(before, { photo: old.photo, supersedes: old.id, ...facts });
     if (old.state === 'withdrawn') throw new Failure('tag-withdrawn', { mark: old.mark });
     const payload = { ...facts, tag: place.tag, photo: old.photo, supersedes: old.id, was: old.mark };
-    await writing.say({ kind: 'tag.superseded', version: 1, payload });
+    await writing.say({ kind: 'tag.superseded', version: 2, payload });
     await writing.requestLegibility(old.photo);
     return read(writing, place.tag);
   });
@@ -67,7 +67,7 @@ async function read(writing: HouseWriting, id: string): Promise<TagView> {
 }
 
 function repeated(before: TagView, now: TagFacts & { photo: string; supersedes: string | null }): TagView {
-  const { photo, supersedes, mark, stage, region, note } = before;
-  assertRepeated(before.id, { photo, supersedes, mark, stage, region, note }, now);
+  const { photo, supersedes, mark, stage, region, stretch, note } = before;
+  assertRepeated(before.id, { photo, supersedes, mark, stage, region, stretch, note }, now);
   return before;
 }

@@ -13,6 +13,7 @@ import {
   readZone,
   roleIn,
 } from './queries/houses.ts';
+import { readFrameGround, readFrameMembers } from './queries/frame.ts';
 import { readFindingCounts, readFindings } from './queries/findings.ts';
 import { readHouseState, readStatementsFrom } from './queries/changes.ts';
 import { readDaysBefore, readNotesAfter, readWaiting } from './queries/journal.ts';
@@ -35,6 +36,9 @@ export function recordReader(db: Db): RecordReader {
     people: (house) => readPeople(db, house),
     members: (house) => readMembers(db, house),
     member: async (house, mark) => (await readMembers(db, house, mark))[0],
+    grid: async (house) => (await readFrameGround(db, house)).stated,
+    requirements: async (house) => (await readFrameGround(db, house)).requirements,
+    frameMembers: (house, zone) => readFrameMembers(db, house, zone),
     schedule: (house) => readSchedule(db, house),
     isReferredTo: (house, mark) => isReferredTo(db, house, mark),
     photo: (photo) => readPhoto(db, photo),

@@ -4,6 +4,12 @@ import type { Capture } from '#domain/contract/capture';
 import type { Finding } from '#domain/record/findings/finding';
 import type { Place, ReadPlace } from '#domain/contract/place';
 import type { Person, Readings, Role, Site } from '#domain/contract/shapes';
+import type { ShownStretch, StatedGrid } from '#domain/contract/frame-shapes';
+import type { Mark } from '#domain/frame/mark';
+import type { SetOut } from '#domain/frame/set-out';
+import type { Zone } from '#domain/frame/zone';
+import type { StatedRequirement } from '#domain/record/requirements-of';
+import type { Stretch } from '#domain/record/stretches';
 import type { DatedBy } from '#domain/contract/clock';
 import type { Stage, Track } from '#domain/frame/stage';
 import type { CaptureDoubt } from '#domain/photo/capture-doubts';
@@ -71,6 +77,8 @@ export interface Tables {
     firstDay: DayOrNull;
     site: JsonOrNull<Site>;
     createdAt: Time;
+    grid: JsonOrNull<StatedGrid>;
+    requirements: ColumnType<StatedRequirement[], string | undefined, string>;
   };
   houseRole: { houseId: string; personId: string; name: string; role: Role };
   member: {
@@ -83,6 +91,7 @@ export interface Tables {
     note: string;
     other: Json<Record<string, string>>;
     retired: boolean;
+    setOut: JsonOrNull<SetOut>;
   };
   photo: {
     id: string;
@@ -131,6 +140,7 @@ export interface Tables {
     mark: string;
     stage: Stage;
     region: Json<Region>;
+    stretch: JsonOrNull<ShownStretch>;
     note: string;
     saidAt: Time;
     saidBy: JsonOrNull<Person>;
@@ -151,8 +161,20 @@ export interface Tables {
     closedAt: TimeOrNull;
     closedBy: JsonOrNull<Person>;
     closeNote: string | null;
+    zone: JsonOrNull<Zone>;
+    exceptMarks: Json<Mark[]>;
   };
-  coveringHides: { coveringId: string; houseId: string; mark: string; least: Stage; position: number };
+  /** stretch null: the whole member. byZone: computed from the zone, by projection/zone-hides. */
+  coveringHides: {
+    coveringId: string;
+    houseId: string;
+    mark: string;
+    least: Stage;
+    position: number;
+    stretch: JsonOrNull<Stretch>;
+    views: number;
+    byZone: boolean;
+  };
   dayNote: {
     houseId: string;
     day: string;

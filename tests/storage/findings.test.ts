@@ -31,7 +31,16 @@ describeOverBothDatabases('findings', (make) => {
     await createHouse(record.context, HARU, house, facts);
     for (const text of ['い一', 'い二'])
       await putMember(record.context, HARU, house, {
-        ...{ mark: mark(text), kind: 'nuki', name: '', place: '', track: null, note: '', other: {} },
+        ...{
+          mark: mark(text),
+          kind: 'nuki',
+          name: '',
+          place: '',
+          track: null,
+          note: '',
+          other: {},
+          setOut: null,
+        },
       });
   });
   afterAll(async () => {
@@ -43,7 +52,7 @@ describeOverBothDatabases('findings', (make) => {
   const tag = async (on: string, text: string, stage: Stage) => {
     const id = randomUUID();
     const where = { house, photo: on, tag: id };
-    await placeTag(record.context, HARU, where, { mark: mark(text), stage, region, note: '' });
+    await placeTag(record.context, HARU, where, { mark: mark(text), stage, region, stretch: null, note: '' });
     return id;
   };
   const all = (filter = {}) => listFindings(record.context, house, { offset: 0, limit: 50, ...filter });
@@ -56,7 +65,8 @@ describeOverBothDatabases('findings', (make) => {
   const plan = async (marks: readonly string[]) => {
     const covering = randomUUID();
     const hides = marks.map((text) => ({ mark: mark(text), least: 'pegged' as const }));
-    const facts = { name: 'North wall', kind: 'plaster' as const, plannedDay: '2026-05-09', hides, note: '' };
+    const plain = { name: 'North wall', kind: 'plaster' as const, plannedDay: '2026-05-09', note: '' };
+    const facts = { ...plain, hides, zone: null, except: [] };
     await planCovering(record.context, HARU, { house, covering }, facts);
     return { house, covering };
   };
@@ -132,7 +142,16 @@ describeOverBothDatabases('findings', (make) => {
     await photo(null);
     expect(await kinds()).toEqual(['before-first-day', 'no-date', 'unknown-mark']);
     await putMember(record.context, HARU, house, {
-      ...{ mark: mark('ほ九'), kind: 'nuki', name: '', place: '', track: null, note: '', other: {} },
+      ...{
+        mark: mark('ほ九'),
+        kind: 'nuki',
+        name: '',
+        place: '',
+        track: null,
+        note: '',
+        other: {},
+        setOut: null,
+      },
     });
     await changeHouse(record.context, HARU, house, { firstDay: '2026-01-01' });
     expect(await kinds()).toEqual(['no-date']);

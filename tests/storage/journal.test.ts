@@ -43,17 +43,18 @@ describeOverBothDatabases('the journal of a house', (make) => {
       track: null,
       note: '',
       other: {},
+      setOut: null,
     });
   const tag = async (on: string, mark: string, stage: Stage) => {
     const id = randomUUID();
-    const facts = { mark: MarkShape.parse(mark), stage, region: REGION, note: '' };
+    const facts = { mark: MarkShape.parse(mark), stage, region: REGION, stretch: null, note: '' };
     await placeTag(record.context, HARU, { house, photo: on, tag: id }, facts);
     return id;
   };
   const plan = async (name: string, plannedDay: string | null, marks: string[]) => {
     const covering = randomUUID();
     const hides = marks.map((mark) => ({ mark: MarkShape.parse(mark), least: 'pegged' as const }));
-    const facts = { name, kind: 'plaster' as const, plannedDay, hides, note: '' };
+    const facts = { name, kind: 'plaster' as const, plannedDay, hides, zone: null, except: [], note: '' };
     await planCovering(record.context, HARU, { house, covering }, facts);
     return covering;
   };
@@ -106,7 +107,13 @@ describeOverBothDatabases('the journal of a house', (make) => {
     record.at('2026-04-03T06:00:00.000Z');
     const added = await photo('2026-04-03T09:00:00');
     const place = { house, photo: added };
-    const facts = { mark: MarkShape.parse('い三'), stage: 'pegged' as const, region: REGION, note: '' };
+    const facts = {
+      mark: MarkShape.parse('い三'),
+      stage: 'pegged' as const,
+      region: REGION,
+      stretch: null,
+      note: '',
+    };
     const [first, second, undone] = [randomUUID(), randomUUID(), randomUUID()];
     await placeTag(record.context, AKI, { ...place, tag: first }, facts);
     await placeTag(

@@ -15,9 +15,44 @@ import { datePhoto, withdrawDate } from '../../server/services/date-photo.ts';
 import { writeNote } from '../../server/services/days.ts';
 import { changeHouse } from '../../server/services/houses.ts';
 import { acceptFindings, reopenFinding } from '../../server/services/findings.ts';
+import { stateGrid, stateRequirements } from '../../server/services/frame.ts';
 import { deleteMember, putMember } from '../../server/services/members.ts';
 import { placeTag, supersedeTag, withdrawTag } from '../../server/services/tags.ts';
+import type { StatedGrid } from '#domain/contract/frame-shapes';
+import type { Mm } from '#domain/frame/length';
+import type { SetOut } from '#domain/frame/set-out';
+import type { Zone } from '#domain/frame/zone';
 import { AKI, HARU, addPhoto, type TestRecord } from '../support/record.ts';
+
+const LINES = ['一', '二', '三', '四', '五', '六', '七'];
+
+function gridOf(bay: number, count: number): StatedGrid {
+  const lines = (labels: readonly string[]) =>
+    labels.slice(0, count).map((label, i) => ({ label, at: (i * bay) as Mm }));
+  return {
+    first: { lines: lines([...'いろはにほへと']), runs: 'leftward' },
+    second: { lines: lines(LINES), runs: 'downward' },
+    levels: [
+      { label: '1F', height: 450 as Mm },
+      { label: '2F', height: 3200 as Mm },
+    ],
+    unit: 'mm',
+  };
+}
+
+/** Some lie in the frame, some only once the grid is large enough, some never. */
+function setOutOf(n: number, m: number, stands: boolean): SetOut | null {
+  if (n === 0) return null;
+  const [from, to] = [`い${LINES[m]!}`, stands ? '' : `い${LINES[n]!}`];
+  const size = { base: m * 300, top: stands ? 2700 : null, width: null, depth: null };
+  return { from, to, level: '1F', ...size };
+}
+
+function wallOf(n: number, m: number): Zone {
+  const over = m % 2 === 0 ? 'between-posts' : 'over-posts';
+  const span = { line: 'い', from: LINES[m]!, to: LINES[n + 1]! };
+  return { shape: 'wall', family: 'first', ...span, bottom: 450, top: 3000, face: 'both', over };
+}
 
 /** One act of a random history: small numbers stand for marks, photos, tags and coverings. */
 export interface Act {
@@ -42,7 +77,10 @@ export interface Act {
     | 'clock'
     | 'clock-withdraw'
     | 'date'
-    | 'date-withdraw';
+    | 'date-withdraw'
+    | 'grid'
+    | 'wall'
+    | 'needs';
   readonly n: number;
   readonly m: number;
   readonly second: boolean;
@@ -68,6 +106,9 @@ export const anyAct: fc.Arbitrary<Act> = fc.record({
       'first-day',
       'site',
       'device',
+      'grid',
+      'wall',
+      'needs',
       'clock',
       'clock-withdraw',
       'date',
@@ -125,11 +166,19 @@ async function perform(
     kind: 'floor' as const,
     plannedDay: `2026-05-0${m + 1}`,
     hides,
+    zone: null,
+    except: [],
     note: '',
   };
   const region = { shape: 'rectangle' as const, x: n / 10, y: m / 10, w: 0.1 + n / 20, h: 0.2 };
   const tag = randomUUID();
-  const said = { mark: mark(m), stage: stage(n + m), region, note: second ? 'by the door' : '' };
+  const said = {
+    mark: mark(m),
+    stage: stage(n + m),
+    region,
+    stretch: n > 2 ? { from: LINES[m]!, to: LINES[n]! } : null,
+    note: second ? 'by the door' : '',
+  };
   const old = tags[(n * 5 + m) % Math.max(1, tags.length)] ?? randomUUID();
   switch (what) {
     case 'member':
@@ -141,6 +190,7 @@ async function perform(
         track: null,
         note: '',
         other: { Timber: 'cedar' },
+        setOut: setOutOf(n, m, second),
       });
       return;
     case 'retire':
@@ -193,6 +243,22 @@ async function perform(
       else await acceptFindings(context, who, house, { findings: [{ key, basis }], reason: `looked ${m}` });
       return;
     }
+    case 'grid':
+      await stateGrid(context, HARU, house, gridOf(second ? 910 : 1820, 3 + m));
+      return;
+    case 'wall':
+      await changeCovering(context, who, covering, {
+        ...facts,
+        hides: second ? facts.hides.slice(0, 1) : [],
+        zone: wallOf(n, m),
+        except: m === 3 ? [mark(n)] : [],
+      });
+      return;
+    case 'needs':
+      await stateRequirements(context, HARU, house, {
+        rows: [{ form: 'plaster-between-posts', kind: 'nuki', hides: second, least: null, views: 1 + m }],
+      });
+      return;
     case 'zone':
       await changeHouse(context, HARU, house, { zone: ZONES[n % 3] });
       return;

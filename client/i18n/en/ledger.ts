@@ -28,6 +28,11 @@ export const ledger = {
       created: 'Opened the record of the house “{{name}}”: time zone {{zone}}; {{day}}; {{where}}.',
       changed: 'Changed the house details: “{{name}}”, time zone {{zone}}; {{day}}; {{where}}.',
     },
+    grid: { stated: 'Stated the grid: lines {{first}} and {{second}}, levels {{levels}}.' },
+    requirements: {
+      stated_one: 'Stated what coverings need on record: {{count}} row of its own.',
+      stated_other: 'Stated what coverings need on record: {{count}} rows of its own.',
+    },
     role: {
       granted: 'Gave {{person}} the role of {{role}}.',
       withdrawn: 'Took back the role of {{person}}.',

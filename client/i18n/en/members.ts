@@ -80,4 +80,14 @@ export const members = {
     said: 'What was said',
     other: 'Other columns of the schedule',
   },
+  setOut: {
+    title: 'Where it lies',
+    hint: {
+      mm: 'Marks of the grid, e.g. い三; “to” is empty for what stands. Heights are above the level. Bare numbers are millimetres.',
+      shaku:
+        'Marks of the grid, e.g. い三; “to” is empty for what stands. Heights are above the level. Bare numbers are shaku.',
+      inch: 'Marks of the grid, e.g. い三; “to” is empty for what stands. Heights are above the level. Bare numbers are inches.',
+    },
+    noLength: 'This is no length. Write e.g. 2730, 9尺 or 2.73 m.',
+  },
 } as const;

@@ -75,6 +75,12 @@ export const problems = {
       'The server cannot read this kind of file. Choose one of a kind that is named here.',
     'unknown-zone': 'There is no time zone {{zone}}. Choose one from the list, e.g. Asia/Tokyo.',
     'unknown-marks': 'The schedule does not have {{marks}}. Enter these members first, or correct the marks.',
+    'grid-impossible':
+      'These lines make no grid: every line needs a label of its own and lies behind the one before.',
+    'zone-without-grid': 'The house has no grid yet. State it first, or list the members.',
+    'zone-impossible':
+      'This zone is no space in the grid. Name lines that the grid has, and a top above the bottom.',
+    'unknown-kinds': 'The lexicon does not have one of these kinds. Choose kinds that it has.',
     'stage-outside-track':
       '{{mark}} cannot be asked for at the stage “{{stage}}” here. Choose a stage that it passes and at which it is still seen.',
     'closing-in-the-future': 'A closing cannot lie in the future. Give the time at which it closed.',

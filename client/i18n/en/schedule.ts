@@ -26,6 +26,14 @@ export const schedule = {
     place: 'Place',
     track: 'Stages that it passes',
     note: 'Note',
+    from: 'From mark',
+    to: 'To mark',
+    level: 'Level',
+    base: 'Height at the lower end',
+    top: 'Height at the upper end',
+    width: 'Width or thickness',
+    depth: 'Depth or height',
+    section: 'Section',
   },
   problems: {
     title_one: '{{count, number}} place to put right in the table',
@@ -45,6 +53,28 @@ export const schedule = {
     'value-too-long': 'The text is too long.',
     'unknown-track':
       'These stages are not known. Write wall (壁), timber (軸組), floor (床組) or lath (小舞).',
+    'not-a-length': 'This is no length. Write e.g. 2730, 9尺 or 2.73 m.',
+  },
+  place: {
+    title_one: '{{count, number}} member has no place in the frame',
+    title_other: '{{count, number}} members have no place in the frame',
+    lead: 'They are imported all the same. Put the table or the grid right and import it again, and they find their place.',
+    lacksGrid:
+      'The table says where members lie, but the house has no grid yet. What it says is kept; state the grid, and the frame can be drawn.',
+    toGrid: 'State the grid',
+    said: '{{field}}: {{value}}',
+  },
+  why: {
+    'from-missing': 'It does not say where it begins.',
+    'to-missing': 'It does not say where it ends.',
+    'unknown-mark': 'The grid has no such mark.',
+    'ambiguous-mark': 'The mark can be read as two crossings.',
+    'unknown-level': 'The house has no such level.',
+    'top-missing': 'There is no level above; say how high it reaches.',
+    'base-above-top': 'Its lower end is above its upper end.',
+    'no-length': 'It has no length.',
+    'section-impossible': 'Its section is no size.',
+    'section-larger-than-bay': 'Its section is larger than a bay.',
   },
   missing: {
     title: 'Members that the table does not name',

@@ -30,6 +30,8 @@ export const ledger = {
       created: '建物「{{name}}」の記録を始めた：時間帯 {{zone}}、{{day}}、{{where}}。',
       changed: '建物概要を変えた：「{{name}}」、時間帯 {{zone}}、{{day}}、{{where}}。',
     },
+    grid: { stated: '通り芯を決めた（{{first}}、{{second}}。階 {{levels}}）' },
+    requirements: { stated_other: 'ふさぎ工事に必要な記録を決めた（独自の定め{{count}}件）' },
     role: {
       granted: '{{person}}に「{{role}}」の役割を与えた。',
       withdrawn: '{{person}}の役割を外した。',

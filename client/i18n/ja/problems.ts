@@ -74,6 +74,11 @@ export const problems = {
     'unsupported-media-type': 'この種類のファイルは読めません。ここに挙げた種類のファイルを選んでください。',
     'unknown-zone': '{{zone}} という時間帯はありません。一覧から選んでください（例 Asia/Tokyo）。',
     'unknown-marks': '{{marks}} は部材表にありません。先に部材を登録するか、番付を直してください。',
+    'grid-impossible': '通り芯になりません。線の名前は重ならず、位置は順に大きくなるようにしてください。',
+    'zone-without-grid': '通り芯がまだ決まっていません。先に通り芯を入力するか、部材を一覧で選んでください。',
+    'zone-impossible':
+      'この範囲は通り芯の中の空間になりません。ある通りを選び、上端を下端より高くしてください。',
+    'unknown-kinds': '用語集にない種類が含まれています。用語集にある種類を選んでください。',
     'stage-outside-track':
       '{{mark}} には、ここで「{{stage}}」の記録を求められません。通る段階で、まだ見えるものを選んでください。',
     'closing-in-the-future':

@@ -59,6 +59,9 @@ export const report = {
   noTime: '日付なし',
   miss: {
     'no-photo': '写っている写真がない',
+    'other-stretch': '写真はあるが、別の部分（{{seen}}）',
+    'part-only': '一部しか記録がない（{{seen}}）',
+    'too-few-views': '写真の枚数が足りない（{{seen}}）',
     'before-stage': '写真はあるが「{{least}}」より前（{{seen}}）',
     'shows-the-covering': '写真ではもう隠れている（{{seen}}）',
     'after-closing': 'ふさいだ後の写真しかない（{{seen}}）',
@@ -71,6 +74,9 @@ export const report = {
     joined: '{{first}}。しかも、その写真は{{rest}}',
     and: {
       'no-photo': '部材が写っていない',
+      'other-stretch': '別の部分のもの',
+      'part-only': '一部だけのもの',
+      'too-few-views': '足りない枚数のうちの一枚',
       'before-stage': '「{{least}}」より前のもの',
       'shows-the-covering': 'もう隠れた後のもの',
       'after-closing': 'ふさいだ後のもの',
@@ -84,6 +90,9 @@ export const report = {
   },
   short: {
     'no-photo': '写真なし',
+    'other-stretch': '写真はあるが、別の部分',
+    'part-only': '一部だけ記録あり',
+    'too-few-views': '写真の枚数不足',
     'before-stage': '写真はあるが、段階が早い',
     'shows-the-covering': '写真はあるが、隠れた後',
     'after-closing': '写真はあるが、ふさいだ後',
@@ -96,6 +105,9 @@ export const report = {
   },
   lost: {
     'no-photo': '写真がないままふさがれた',
+    'other-stretch': 'ふさがれた。写真は別の部分（{{seen}}）',
+    'part-only': '一部の記録だけでふさがれた（{{seen}}）',
+    'too-few-views': '写真の枚数が足りないままふさがれた（{{seen}}）',
     'before-stage': 'ふさがれた。最後の写真は「{{least}}」より前（{{seen}}）',
     'shows-the-covering': 'ふさがれた。写真ではもう隠れている（{{seen}}）',
     'after-closing': 'ふさがれた。写真はふさいだ後のもの（{{seen}}）',
@@ -105,6 +117,13 @@ export const report = {
     'after-upload': 'ふさがれた。写真の日付が取り込みより後（{{seen}}）',
     contradicted: 'ふさがれた。写真はほかの記録と食い違う（{{seen}}）',
     unreadable: 'ふさがれた。写真では部材が判別できない（{{seen}}）',
+  },
+  stretch: {
+    part: '{{from}}から{{to}}まで {{length}}',
+    unnamed: '端から{{from}}〜{{to}}、{{length}}',
+    hidden: '隠れる部分 {{part}}',
+    missing: '足りない部分 {{parts}}（全長 {{whole}}）',
+    views_other: '各部分に写真{{count}}枚',
   },
   tickHint: '撮影したら、この紙に印を付けてください。',
   signature: '現場確認者・日付',

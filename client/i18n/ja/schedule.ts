@@ -28,6 +28,14 @@ export const schedule = {
     place: '場所',
     track: '通る段階',
     note: '備考',
+    from: '始点',
+    to: '終点',
+    level: '階',
+    base: '下端の高さ',
+    top: '上端の高さ',
+    width: '幅・厚さ',
+    depth: '成・幅',
+    section: '断面',
   },
   problems: {
     title_other: '表の中に直すところが{{count, number}}件',
@@ -46,6 +54,27 @@ export const schedule = {
     'value-too-long': '文字が長すぎます。',
     'unknown-track':
       '通る段階が分かりません。壁（wall）、軸組（timber）、床組（floor）、小舞（lath）のどれかを書いてください。',
+    'not-a-length': '長さとして読めません。2730、9尺、2.73 m のように書いてください。',
+  },
+  place: {
+    title_other: '軸組の中に置けない部材が{{count, number}}本',
+    lead: '取り込みはされます。表か通り芯を直して、もう一度取り込めば、置けるようになります。',
+    lacksGrid:
+      '表に部材の位置がありますが、通り芯がまだ決まっていません。位置は残しておくので、通り芯を入力すれば軸組を描けます。',
+    toGrid: '通り芯を入力する',
+    said: '{{field}}：{{value}}',
+  },
+  why: {
+    'from-missing': '始点がありません。',
+    'to-missing': '終点がありません。',
+    'unknown-mark': 'この番付は通り芯にありません。',
+    'ambiguous-mark': 'この番付は二通りに読めます。',
+    'unknown-level': 'この階はありません。',
+    'top-missing': '上の階がありません。上端の高さを書いてください。',
+    'base-above-top': '下端が上端より上にあります。',
+    'no-length': '長さがありません。',
+    'section-impossible': '断面の寸法になりません。',
+    'section-larger-than-bay': '断面が柱間より大きくなっています。',
   },
   missing: {
     title: '表にない部材',

@@ -47,7 +47,7 @@ function apply(
   if (tags.has(write.tag)) return;
   if (write.is === 'supersede')
     end(tags, write.old, { state: 'superseded' }, { at: when, by: speaker, reason: '' });
-  const { mark, stage, region, note = '' } = write.facts;
+  const { mark, stage, region, stretch = null, note = '' } = write.facts;
   const normal = normalMark(mark);
   tags.set(write.tag, {
     id: write.tag,
@@ -56,6 +56,7 @@ function apply(
     known: isKnown(normal),
     stage,
     region,
+    stretch,
     note,
     by: speaker,
     at: when,

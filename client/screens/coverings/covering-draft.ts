@@ -3,6 +3,7 @@ import type { CoveringKind } from '#domain/contract/shapes';
 import type { CoveringView, MemberView } from '#domain/contract/views';
 import { parseMark } from '#domain/frame/mark';
 import { TRACKS, type Stage, type Track } from '#domain/frame/stage';
+import type { Zone } from '#domain/frame/zone';
 import { defaultLeast } from '#domain/record/default-least';
 
 /** As in the contract, repeated so that the browser need not load the schema library; a test compares them. */
@@ -21,6 +22,11 @@ export interface CoveringDraft {
   /** YYYY-MM-DD or empty. */
   readonly plannedDay: string;
   readonly note: string;
+  /** What lies in it is hidden; null: only what is listed. */
+  readonly zone: Zone | null;
+  /** Members in the zone that stay visible. */
+  readonly except: ReadonlySet<string>;
+  /** Listed by hand. */
   readonly hides: ReadonlyMap<string, Least>;
 }
 
@@ -36,6 +42,8 @@ export type CoveringEvent =
   | { type: 'write'; field: 'name' | 'plannedDay' | 'note'; text: string }
   | { type: 'choose-kind'; kind: CoveringKind; tracks: ReadonlyMap<string, Track> }
   | { type: 'tick'; members: readonly MemberFactsHere[] }
+  | { type: 'draw-zone'; zone: Zone | null }
+  | { type: 'leave-out'; mark: string; isOut: boolean }
   | { type: 'untick'; marks: readonly string[] }
   | { type: 'choose-least'; mark: string; stage: Stage }
   | { type: 'choose-least-of-all'; stage: Stage; tracks: ReadonlyMap<string, Track> };
@@ -45,13 +53,17 @@ export const EMPTY_DRAFT: CoveringDraft = {
   kind: 'plaster',
   plannedDay: '',
   note: '',
+  zone: null,
+  except: new Set(),
   hides: new Map(),
 };
 
 export function draftOf(covering: CoveringView): CoveringDraft {
-  const { name, kind, plannedDay, note, hides } = covering;
-  const stages = hides.map(({ mark, least }) => [mark, { stage: least, isChosen: true }] as const);
-  return { name, kind, plannedDay: plannedDay ?? '', note, hides: new Map(stages) };
+  const { name, kind, plannedDay, note, zone, except, hides } = covering;
+  const listed = hides.filter(({ byZone }) => !byZone);
+  const stages = listed.map(({ mark, least }) => [mark, { stage: least, isChosen: true }] as const);
+  const space = { zone, except: new Set<string>(except) };
+  return { name, kind, plannedDay: plannedDay ?? '', note, ...space, hides: new Map(stages) };
 }
 
 export function reduceCovering(draft: CoveringDraft, event: CoveringEvent): CoveringDraft {
@@ -60,6 +72,14 @@ export function reduceCovering(draft: CoveringDraft, event: CoveringEvent): Cove
       return { ...draft, [event.field]: event.text };
     case 'choose-kind':
       return { ...draft, kind: event.kind, hides: proposeAnew(draft.hides, event.kind, event.tracks) };
+    case 'draw-zone':
+      return { ...draft, zone: event.zone, except: event.zone ? draft.except : new Set() };
+    case 'leave-out': {
+      const except = new Set(draft.except);
+      if (event.isOut) except.add(event.mark);
+      else except.delete(event.mark);
+      return { ...draft, except };
+    }
     case 'tick':
       return { ...draft, hides: tick(draft, event.members) };
     case 'untick': {
@@ -139,18 +159,28 @@ export function isChanged(draft: CoveringDraft, start: CoveringDraft): boolean {
   return contentOf(draft) !== contentOf(start);
 }
 
-function contentOf({ hides, ...rest }: CoveringDraft): string {
+function contentOf({ hides, except, ...rest }: CoveringDraft): string {
   const stages = [...hides].map(([mark, { stage }]) => `${mark}\0${stage}`).sort();
-  return JSON.stringify([rest.name, rest.kind, rest.plannedDay, rest.note, stages]);
+  return JSON.stringify([
+    rest.name,
+    rest.kind,
+    rest.plannedDay,
+    rest.note,
+    rest.zone,
+    [...except].sort(),
+    stages,
+  ]);
 }
 
 export function factsOfDraft(draft: CoveringDraft): BodyInput<'changeCovering'> {
-  const { name, kind, plannedDay, note, hides } = draft;
+  const { name, kind, plannedDay, note, zone, except, hides } = draft;
   return {
     name: name.trim(),
     kind,
     plannedDay: plannedDay === '' ? null : plannedDay,
     note,
+    zone,
+    except: [...except],
     hides: [...hides].map(([mark, { stage }]) => ({ mark, least: stage })),
   };
 }

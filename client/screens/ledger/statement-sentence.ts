@@ -41,6 +41,18 @@ function sentence(telling: Telling, statement: Statement): string | undefined {
     case 'house.created':
     case 'house.changed':
       return houseSentence(telling, statement);
+    case 'grid.stated': {
+      const span = (lines: readonly { label: string }[]) =>
+        `${lines[0]?.label ?? ''}–${lines.at(-1)?.label ?? ''}`;
+      const levels = formatList(
+        payload.levels.map(({ label }) => label),
+        telling.lang,
+      );
+      const lines = { first: span(payload.first.lines), second: span(payload.second.lines) };
+      return t('ledger.say.grid.stated', { ...lines, levels });
+    }
+    case 'requirements.stated':
+      return t('ledger.say.requirements.stated', { count: payload.rows.length });
     case 'role.granted':
       return t('ledger.say.role.granted', {
         person: payload.person.name,

@@ -30,6 +30,9 @@ export function statementTarget(
     case 'covering.closed':
     case 'covering.reopened':
       return `${base}/coverings/${payload.covering}`;
+    case 'grid.stated':
+    case 'requirements.stated':
+      return `${base}/grid`;
     case 'findings.accepted':
     case 'finding.reopened':
       return `${base}/findings`;

@@ -5,7 +5,8 @@ import { Dialog } from '../../parts/dialog.tsx';
 import { Field } from '../../parts/field.tsx';
 import { ProblemNotice } from '../../parts/notice.tsx';
 import { useUnsaved } from '../../parts/unsaved.tsx';
-import { EMPTY_MEMBER, isChanged, memberBody, readNewMark } from './member-draft.ts';
+import { EMPTY_MEMBER, isChanged, memberBody, readNewMark, wrongLengths } from './member-draft.ts';
+import { useHouse } from '../../shell/use-house.ts';
 import { MemberFields } from './member-fields.tsx';
 import { usePutMember } from './use-put-member.ts';
 
@@ -18,6 +19,7 @@ export interface AddMemberProps {
 
 export function AddMember({ isOpen, taken, onClose }: AddMemberProps) {
   const { t } = useWords();
+  const { unit } = useHouse();
   const [draft, setDraft] = useState(EMPTY_MEMBER);
   const [tried, setTried] = useState(false);
   const unsaved = useUnsaved(isChanged(draft, EMPTY_MEMBER));
@@ -33,7 +35,8 @@ export function AddMember({ isOpen, taken, onClose }: AddMemberProps) {
   const submit = (event: FormEvent) => {
     event.preventDefault();
     setTried(true);
-    if (!('wrong' in read)) put.mutate({ mark: read.mark, body: memberBody(draft, {}) });
+    if (!('wrong' in read) && wrongLengths(draft, unit).length === 0)
+      put.mutate({ mark: read.mark, body: memberBody(draft, {}, unit) });
   };
   const error = tried && 'wrong' in read ? t(`members.wrong.${read.wrong}`, { mark: read.mark ?? '' }) : null;
   return (

@@ -5,13 +5,15 @@ import { Button } from '../../parts/button.tsx';
 import { Dialog } from '../../parts/dialog.tsx';
 import { ProblemNotice } from '../../parts/notice.tsx';
 import { useUnsaved } from '../../parts/unsaved.tsx';
-import { isChanged, memberBody, memberDraft } from './member-draft.ts';
+import { isChanged, memberBody, memberDraft, wrongLengths } from './member-draft.ts';
+import { useHouse } from '../../shell/use-house.ts';
 import { MemberFields } from './member-fields.tsx';
 import { usePutMember } from './use-put-member.ts';
 
 export function EditMember({ member, onClose }: { member: MemberView; onClose: () => void }) {
   const { t } = useWords();
-  const [start] = useState(() => memberDraft(member));
+  const { unit } = useHouse();
+  const [start] = useState(() => memberDraft(member, unit));
   const [draft, setDraft] = useState(start);
   const unsaved = useUnsaved(isChanged(draft, start));
   const close = () => unsaved.leaveThen(onClose);
@@ -21,7 +23,8 @@ export function EditMember({ member, onClose }: { member: MemberView; onClose: (
   });
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    put.mutate({ mark: member.mark, body: memberBody(draft, member.other) });
+    if (wrongLengths(draft, unit).length > 0) return;
+    put.mutate({ mark: member.mark, body: memberBody(draft, member.other, unit) });
   };
   return (
     <Dialog title={t('members.editTitle', { mark: member.mark })} isOpen onClose={close}>

@@ -14,7 +14,7 @@ export function MemberActions({ member }: { member: MemberView }) {
   const put = usePutMember(() => undefined);
   const close = () => setOpen(null);
   const bringBack = () =>
-    put.mutate({ mark: member.mark, body: memberBody(memberDraft(member), member.other) });
+    put.mutate({ mark: member.mark, body: memberBody(memberDraft(member, 'mm'), member.other, 'mm') });
   return (
     <>
       <Button onPress={() => setOpen('edit')}>{t('members.edit')}</Button>

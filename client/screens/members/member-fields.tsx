@@ -6,6 +6,7 @@ import { kindLabel } from '../../i18n/kind-label.ts';
 import { Field } from '../../parts/field.tsx';
 import { Select } from '../../parts/select.tsx';
 import { TextArea } from '../../parts/text-area.tsx';
+import { SetOutFields } from './set-out-fields.tsx';
 import type { MemberDraft } from './member-draft.ts';
 
 const KIND_LIST = 'kinds-of-members';
@@ -60,6 +61,7 @@ export function MemberFields({ draft, onChange }: MemberFieldsProps) {
         onChange={(track) => onChange({ ...draft, track })}
         choices={tracks}
       />
+      <SetOutFields draft={draft} onChange={onChange} />
       <TextArea
         label={t('members.fields.note')}
         rows={3}

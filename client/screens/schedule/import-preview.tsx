@@ -9,6 +9,7 @@ import { ColumnTable } from './column-table.tsx';
 import { ImportOutcome } from './import-outcome.tsx';
 import { MissingMembers } from './missing-members.tsx';
 import { hasMarkColumn } from './preview-words.ts';
+import { OutOfFrame } from './out-of-frame.tsx';
 import { usePreview } from './use-preview.ts';
 
 export interface ImportPreviewProps {
@@ -42,6 +43,7 @@ export function ImportPreview({ table, onDone }: ImportPreviewProps) {
               onSkip={(skip) => change({ badRows: skip ? 'skip' : 'refuse' })}
             />
           ) : null}
+          <OutOfFrame preview={preview} />
           {preview.rows > 0 && hasMarkColumn(preview) ? (
             <MissingMembers
               retired={preview.retired}

@@ -10,6 +10,8 @@ export interface Difference {
 
 const COMPARED = ['kind', 'name', 'place', 'track', 'note'] as const;
 
+const PLACED = ['from', 'to', 'level', 'base', 'top', 'width', 'depth'] as const;
+
 /** In what a member differs before and after, field by field. */
 export function differences(before: MemberFacts, after: MemberFacts): Difference[] {
   const fields = COMPARED.map((field) => ({
@@ -22,7 +24,12 @@ export function differences(before: MemberFacts, after: MemberFacts): Difference
     before: before.other[name] ?? '',
     after: after.other[name] ?? '',
   }));
-  return [...fields, ...own].filter((d) => d.before !== d.after);
+  const places = PLACED.map((field) => ({
+    field,
+    before: String(before.setOut?.[field] ?? ''),
+    after: String(after.setOut?.[field] ?? ''),
+  }));
+  return [...fields, ...places, ...own].filter((d) => d.before !== d.after);
 }
 
 /** A few values of one column: those below its heading that are not empty. */

@@ -3,7 +3,7 @@ import type { Grid } from '../frame/grid.ts';
 import type { Axis, SetOut } from '../frame/set-out.ts';
 import type { Zone } from '../frame/zone.ts';
 import type { Stretch } from '../record/stretches.ts';
-import type { Mm } from '../frame/length.ts';
+import { LENGTH_UNITS, type Mm } from '../frame/length.ts';
 
 /** Shapes of the frame in space. Lengths and heights in mm, house coordinates (see frame/grid). */
 
@@ -49,7 +49,7 @@ export const ZoneShape = z
     }),
     z.strictObject({
       shape: z.literal('flat'),
-      corners: z.array(markText.min(1)).min(2).max(40),
+      corners: z.array(markText.min(1)).min(2).max(40).readonly(),
       bottom: mm,
       top: mm,
     }),
@@ -73,6 +73,14 @@ export const StretchShape = z
   .strictObject({ from: z.number().min(0), to: z.number().min(0) })
   .meta({ description: 'A part of a member, in mm from its start.' }) satisfies z.ZodType<Stretch>;
 
+/** From one crossing or line along a member to another, as a person says it. */
+export const ShownStretch = z.strictObject({ from: markText.min(1), to: markText.min(1) });
+export type ShownStretch = z.infer<typeof ShownStretch>;
+
+/** The grid with what a bare number means where its lengths are typed. */
+export const StatedGrid = GridShape.extend({ unit: z.enum(LENGTH_UNITS) });
+export type StatedGrid = z.infer<typeof StatedGrid>;
+
 const PointShape = z.strictObject({ x: MmShape, y: MmShape, z: MmShape });
 
 export const AxisShape = z.strictObject({
@@ -83,5 +91,5 @@ export const AxisShape = z.strictObject({
   depth: MmShape,
   runs: z.enum(['upright', 'level', 'sloping']),
   level: z.string().nullable(),
-  assumed: z.array(z.enum(['base', 'top', 'section'])),
+  assumed: z.array(z.enum(['base', 'top', 'section'])).readonly(),
 }) satisfies z.ZodType<Axis>;

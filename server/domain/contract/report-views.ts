@@ -2,12 +2,17 @@ import { z } from 'zod';
 import { CAPTURE_DOUBTS } from '../photo/capture-doubts.ts';
 import { DATED_BY } from './clock.ts';
 import { FindingKindShape } from './findings.ts';
+import { StretchShape } from './frame-shapes.ts';
 import { VerdictShape } from './legibility-views.ts';
 import { CoveringFacts, Day, Id, Instant, MarkShape, StageShape } from './shapes.ts';
 
-/** Why a tag does not count for a requirement; 'no-photo' where there is no tag at all. */
+/**
+ * Why a tag does not count for a requirement; 'no-photo' where there is no tag at all. 'part-only' and
+ * 'too-few-views' are said of a record that counts, and is not enough.
+ */
 export const MISS_REASONS = [
   'no-photo',
+  'other-stretch',
   'before-stage',
   'shows-the-covering',
   'after-closing',
@@ -16,6 +21,8 @@ export const MISS_REASONS = [
   ...CAPTURE_DOUBTS,
   'contradicted',
   'unreadable',
+  'part-only',
+  'too-few-views',
 ] as const;
 export type MissReason = (typeof MISS_REASONS)[number];
 
@@ -40,12 +47,28 @@ export const EvidenceView = z.object({
   }),
 });
 
+/** A part of a member in mm from its start, with the lines of the grid that it lies between. */
+export const NamedStretch = StretchShape.extend({
+  fromMark: z.string().nullable(),
+  toMark: z.string().nullable(),
+});
+export type NamedStretch = z.infer<typeof NamedStretch>;
+
 export const ReportLineView = z.object({
   mark: MarkShape,
   kind: z.string(),
   place: z.string(),
   least: StageShape,
+  views: z.int().meta({ description: 'Photos that must show each part of it.' }),
   state: z.enum(['on-record', 'gap', 'lost', 'retired']),
+  hidden: NamedStretch.nullable().meta({ description: 'What of it is hidden; null: all of it.' }),
+  missing: z.array(NamedStretch).meta({
+    description: 'The parts of what is hidden that have no record; empty where it is missing whole.',
+  }),
+  lengthMm: z.number().nullable().meta({ description: 'Of what is hidden; null where nobody knows.' }),
+  completeAt: Instant.nullable().meta({
+    description: 'When the photo was taken with which nothing was missing any more.',
+  }),
   records: z.array(EvidenceView),
   nearestMiss: z
     .object({ reasons: z.array(z.enum(MISS_REASONS)).min(1), tag: EvidenceView.nullable() })

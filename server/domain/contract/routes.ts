@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { CLOCK_ROUTES } from './routes/clock.ts';
+import { FRAME_ROUTES } from './routes/frame.ts';
 import { COVERING_ROUTES } from './routes/coverings.ts';
 import { FINDING_ROUTES } from './routes/findings.ts';
 import { HOUSE_ROUTES } from './routes/houses.ts';
@@ -18,6 +19,7 @@ export const ROUTES = {
   ...MEMBER_ROUTES,
   ...PHOTO_ROUTES,
   ...CLOCK_ROUTES,
+  ...FRAME_ROUTES,
   ...COVERING_ROUTES,
   ...FINDING_ROUTES,
   ...JOURNAL_ROUTES,

@@ -1,8 +1,24 @@
 import { z } from 'zod';
+import { AXIS_PROBLEMS } from '../frame/set-out.ts';
 import { MarkShape, MemberFacts, Sha256 } from './shapes.ts';
 
 /** Fields of a member that a schedule column can fill. */
-export const SCHEDULE_FIELDS = ['mark', 'kind', 'name', 'place', 'track', 'note'] as const;
+export const SCHEDULE_FIELDS = [
+  'mark',
+  'kind',
+  'name',
+  'place',
+  'track',
+  'from',
+  'to',
+  'level',
+  'base',
+  'top',
+  'width',
+  'depth',
+  'section',
+  'note',
+] as const;
 export type ScheduleField = (typeof SCHEDULE_FIELDS)[number];
 
 export const ROW_PROBLEMS = [
@@ -12,6 +28,7 @@ export const ROW_PROBLEMS = [
   'mark-repeated',
   'value-too-long',
   'unknown-track',
+  'not-a-length',
 ] as const;
 
 export const SchedulePreviewView = z
@@ -39,6 +56,23 @@ export const SchedulePreviewView = z
     changed: z.array(z.object({ before: MemberFacts, after: MemberFacts, returns: z.boolean() })),
     retired: z.array(z.object({ mark: MarkShape, tags: z.int() })),
     unchanged: z.int(),
+    outOfFrame: z
+      .array(
+        z.object({
+          line: z.int(),
+          mark: MarkShape,
+          reason: z.enum(AXIS_PROBLEMS),
+          field: z.string(),
+          value: z.string(),
+        }),
+      )
+      .meta({
+        description:
+          'Members that are imported, but whose place in the frame cannot be as it stands in the table, or with what the record has.',
+      }),
+    lacksGrid: z
+      .boolean()
+      .meta({ description: 'Places are stated, but the house has no grid to read them by.' }),
     digest: Sha256.meta({ description: 'Send it as `agree` to import exactly what was shown.' }),
   })
   .meta({ id: 'SchedulePreview' });

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { parseMark, type Mark } from '../frame/mark.ts';
 import { STAGES, TRACK_NAMES } from '../frame/stage.ts';
 import { POLYGON_MAX_POINTS, regionProblem } from '../photo/region.ts';
+import { SetOutShape, ShownStretch, ZoneShape } from './frame-shapes.ts';
 
 /** The shapes that requests, responses and ledger entries are made of. */
 
@@ -82,6 +83,9 @@ export const MemberFacts = z.strictObject({
   track: TrackShape.nullable().default(null).meta({ description: 'null: taken from the kind.' }),
   note: paragraph(2000).default(''),
   other: z.record(z.string().min(1).max(100), z.string().max(1000)).default({}),
+  setOut: SetOutShape.nullable().default(null).meta({
+    description: 'Where it lies, as the schedule states it; null: it does not.',
+  }),
 });
 export type MemberFacts = z.infer<typeof MemberFacts>;
 
@@ -124,7 +128,13 @@ export const CoveringFacts = z.strictObject({
   name: line(200),
   kind: CoveringKindShape,
   plannedDay: Day.nullable().default(null),
-  hides: z.array(Hidden).max(20_000),
+  zone: ZoneShape.nullable().default(null).meta({
+    description: 'What lies in it is hidden, as the table of requirements says; null: only what is listed.',
+  }),
+  hides: z.array(Hidden).max(20_000).meta({ description: 'Members listed by hand, whole.' }),
+  except: z.array(MarkShape).max(20_000).default([]).meta({
+    description: 'Members that lie in the zone and stay visible.',
+  }),
   note: paragraph(2000).default(''),
 });
 export type CoveringFacts = z.infer<typeof CoveringFacts>;
@@ -219,6 +229,10 @@ export const TagFacts = z.strictObject({
   mark: MarkShape,
   stage: StageShape,
   region: RegionShape,
+  stretch: ShownStretch.nullable().default(null).meta({
+    description:
+      'The part of the member that the region shows, between two marks; null: all that is visible.',
+  }),
   note: paragraph(1000).default(''),
 });
 export type TagFacts = z.infer<typeof TagFacts>;

@@ -1,5 +1,7 @@
 import { z } from 'zod';
+import { LENGTH_UNITS } from '../frame/length.ts';
 import { CaptureShape } from './capture.ts';
+import { ShownStretch, StretchShape } from './frame-shapes.ts';
 import { PlaceShape } from './place.ts';
 import { BurstView, LegibilityView } from './legibility-views.ts';
 import { ProblemShape } from './problems.ts';
@@ -32,6 +34,7 @@ export const HouseView = HouseFacts.extend({
   id: Id,
   createdAt: Instant,
   role: RoleShape,
+  unit: z.enum(LENGTH_UNITS).meta({ description: 'In which its lengths are typed; stated with the grid.' }),
   counts: z.object({ members: z.int(), photos: z.int(), tags: z.int(), coverings: z.int() }),
 }).meta({ id: 'House' });
 export type HouseView = z.infer<typeof HouseView>;
@@ -80,6 +83,7 @@ export const TagView = z
     known: z.boolean().meta({ description: 'Whether the schedule has this mark.' }),
     stage: StageShape,
     region: RegionShape,
+    stretch: ShownStretch.nullable(),
     note: z.string(),
     by: PersonShape.nullable(),
     at: Instant,
@@ -113,8 +117,19 @@ export const UploadOutcome = z
   .meta({ id: 'UploadOutcome' });
 export type UploadOutcome = z.infer<typeof UploadOutcome>;
 
+/** A member under a covering; computed from its zone, or listed by hand. */
+export const HiddenView = z.object({
+  mark: MarkShape,
+  least: StageShape,
+  views: z.int().meta({ description: 'Photos that must show each part of it.' }),
+  stretch: StretchShape.nullable().meta({ description: 'What of it is hidden; null: all of it.' }),
+  byZone: z.boolean(),
+});
+export type HiddenView = z.infer<typeof HiddenView>;
+
 export const CoveringView = CoveringFacts.extend({
   id: Id,
+  hides: z.array(HiddenView),
   closed: z.object({ at: Instant, by: PersonShape.nullable(), note: z.string() }).nullable(),
   changedAt: Instant,
 }).meta({ id: 'Covering' });

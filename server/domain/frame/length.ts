@@ -80,3 +80,8 @@ function parseSize(text: string, unit: LengthUnit): number | null {
 export function roundMm(value: number): Mm {
   return (Math.round(value * 1000) / 1000 || 0) as Mm;
 }
+
+/** A length as a bare number in `unit`, which parses back as itself to within a hundredth of a millimetre. */
+export function lengthText(mm: number, unit: LengthUnit): string {
+  return String(Number((mm / MM_OF_UNIT[unit]).toFixed(unit === 'mm' ? 3 : 5)));
+}

@@ -1,4 +1,5 @@
 import { foldTerm } from '../lexicon/track-of-kind.ts';
+import { parseLength, type LengthUnit, type Mm } from './length.ts';
 import type { Track } from './stage.ts';
 
 /** One line of text: breaks, tabs and other control characters become single spaces. */
@@ -40,4 +41,15 @@ export function parseTrack(cell: string): Track | null | undefined {
 export function columnLetters(index: number): string {
   const rest = Math.floor(index / 26);
   return (rest > 0 ? columnLetters(rest - 1) : '') + String.fromCharCode(65 + (index % 26));
+}
+
+/** 120×240, 15 x 105 mm, 4寸×8寸, one length for a square; null where it is none. */
+export function parseSection(cell: string, unit: LengthUnit): readonly [width: Mm, depth: Mm] | null {
+  const sides = cell
+    .normalize('NFKC')
+    .replace(/角\s*$/u, '')
+    .split(/[x×*✕╳]/iu)
+    .map((side) => parseLength(side, unit));
+  const [width, depth = width] = sides;
+  return sides.length > 2 || !width || !depth ? null : [width, depth];
 }

@@ -1,7 +1,10 @@
 import type { MemberFacts } from '../contract/shapes.ts';
 import type { Mark } from './mark.ts';
 import { compareMarks } from './mark-order.ts';
+import type { ScheduleField } from '../contract/schedule-views.ts';
 import type { ReadSchedule } from './schedule.ts';
+import { NOWHERE, statedSetOut } from './schedule-row.ts';
+import type { SetOut } from './set-out.ts';
 
 export interface CurrentMember {
   readonly facts: MemberFacts;
@@ -58,13 +61,35 @@ function merge(before: MemberFacts, read: MemberFacts, speaksOf: ReadSchedule['s
     place: fields.has('place') ? read.place : before.place,
     track: fields.has('track') ? read.track : before.track,
     note: fields.has('note') ? read.note : before.note,
+    setOut: mergeSetOut(before.setOut, read.setOut, fields),
     other: Object.fromEntries([...kept, ...Object.entries(read.other)]),
   };
 }
 
+const SET_OUT_FIELDS = ['from', 'to', 'level', 'base', 'top', 'width', 'depth'] as const;
+
+function mergeSetOut(
+  before: SetOut | null,
+  read: SetOut | null,
+  fields: ReadonlySet<ScheduleField>,
+): SetOut | null {
+  const speaks = (field: (typeof SET_OUT_FIELDS)[number]) =>
+    fields.has(field) || ((field === 'width' || field === 'depth') && fields.has('section'));
+  const [old, now] = [before ?? NOWHERE, read ?? NOWHERE];
+  return statedSetOut(
+    Object.fromEntries(
+      SET_OUT_FIELDS.map((field) => [field, speaks(field) ? now[field] : old[field]]),
+    ) as unknown as SetOut,
+  );
+}
+
+function sameSetOut(a: SetOut | null, b: SetOut | null): boolean {
+  return SET_OUT_FIELDS.every((field) => (a ?? NOWHERE)[field] === (b ?? NOWHERE)[field]);
+}
+
 function sameFacts(a: MemberFacts, b: MemberFacts): boolean {
   const plain = (['kind', 'name', 'place', 'track', 'note'] as const).every((field) => a[field] === b[field]);
-  return plain && sameOther(a.other, b.other);
+  return plain && sameOther(a.other, b.other) && sameSetOut(a.setOut, b.setOut);
 }
 
 /** An empty value says no more than a missing column. */

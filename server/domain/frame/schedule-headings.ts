@@ -11,7 +11,8 @@ export interface ScheduleColumn {
 export type ColumnMapping = Readonly<Record<number, ScheduleField | ''>>;
 
 /**
- * Names of columns, the surest first: 'No.' is the mark only where no 番付 stands beside it, since it is
+ * Names of columns, the surest first: a rail's 厚さ and 幅 are its thickness and height, a beam's 幅 and 成
+ * its width and height; 'No.' is the mark only where no 番付 stands beside it, since it is
  * often a running number; 部材名 is the kind unless a column 種類 says the kind. Common practice of
  * timber lists.
  */
@@ -48,6 +49,30 @@ const NAMES: Readonly<Record<ScheduleField, readonly (readonly string[])[]>> = {
     ['level', 'floor', 'storey', 'story', 'room', '階', '通り', '部屋', '室名'],
     ['area', 'zone', 'wall'],
   ],
+  from: [
+    ['from', 'from mark', 'start', '始点', '起点', '始端', 'から'],
+    ['grid from', 'foot', '通り芯から'],
+  ],
+  to: [
+    ['to', 'to mark', 'end', '終点', '終端', 'まで'],
+    ['grid to', 'head', '通り芯まで'],
+  ],
+  level: [['レベル', '基準高'], [], ['level', 'floor', 'storey', 'story', '階']],
+  base: [['base', 'bottom', 'base height', '下端', '下端高', '下端高さ'], ['height from']],
+  top: [['top', 'top height', '上端', '上端高', '上端高さ'], ['height to']],
+  width: [
+    ['width', 'thickness', '厚', '厚さ', '厚み'],
+    ['幅', '巾'],
+  ],
+  depth: [
+    ['depth', '成', 'せい', '丈', '背'],
+    ['d', 'h', 'height'],
+    ['幅', '巾'],
+  ],
+  section: [
+    ['section', 'cross section', '断面', '断面寸法', '寸法'],
+    ['size', 'サイズ'],
+  ],
   track: [['track', 'stages', '工程', '工程区分', '段階']],
   note: [
     ['note', 'notes', 'remark', 'remarks', '備考', 'メモ'],
@@ -57,11 +82,17 @@ const NAMES: Readonly<Record<ScheduleField, readonly (readonly string[])[]>> = {
 
 const FIELDS = Object.keys(NAMES) as ScheduleField[];
 
-/** Folded header → the fields it may stand for, each with how sure that is (0 surest). */
-const meanings: ReadonlyMap<string, readonly { field: ScheduleField; doubt: number }[]> = collectMeanings();
+interface Meaning {
+  readonly field: ScheduleField;
+  readonly doubt: number;
+}
+const isFrom = ({ field, doubt }: Meaning) => field === 'from' && doubt === 0;
 
-function collectMeanings(): Map<string, { field: ScheduleField; doubt: number }[]> {
-  const all = new Map<string, { field: ScheduleField; doubt: number }[]>();
+/** Folded header → the fields it may stand for, each with how sure that is (0 surest). */
+const meanings: ReadonlyMap<string, readonly Meaning[]> = collectMeanings();
+
+function collectMeanings(): Map<string, Meaning[]> {
+  const all = new Map<string, Meaning[]>();
   for (const field of FIELDS)
     NAMES[field].forEach((names, doubt) => {
       for (const name of names.map(foldHeader)) all.set(name, [...(all.get(name) ?? []), { field, doubt }]);
@@ -85,11 +116,14 @@ function recogniseColumns(
 ): Map<number, ScheduleField> {
   const found = new Map<number, ScheduleField>();
   const taken = new Set(spokenFor);
+  const places = headers.some((header) => meanings.get(foldHeader(header))?.some(isFrom));
+  // Where a table says between which marks a member lies, its floor is the level that heights count from.
+  const doubtOf = ({ doubt, field }: Meaning) => (places && field === 'level' ? -1 : doubt);
   const guesses = headers
     .flatMap((header, index) =>
       (meanings.get(foldHeader(header)) ?? []).map((meaning) => ({ ...meaning, index })),
     )
-    .sort((a, b) => a.doubt - b.doubt || a.index - b.index);
+    .sort((a, b) => doubtOf(a) - doubtOf(b) || a.index - b.index);
   for (const { index, field } of guesses) {
     if (found.has(index) || taken.has(field)) continue;
     found.set(index, field);

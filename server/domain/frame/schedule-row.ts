@@ -1,7 +1,9 @@
 import type { MemberFacts } from '../contract/shapes.ts';
 import type { SchedulePreviewView, ScheduleField } from '../contract/schedule-views.ts';
 import { parseMark, type Mark, type MarkProblem } from './mark.ts';
-import { oneLine, parseTrack, severalLines } from './schedule-cells.ts';
+import { parseLength, type LengthUnit } from './length.ts';
+import { oneLine, parseSection, parseTrack, severalLines } from './schedule-cells.ts';
+import type { SetOut } from './set-out.ts';
 import type { Track } from './stage.ts';
 
 export type RowProblem = SchedulePreviewView['problems'][number];
@@ -22,7 +24,10 @@ export interface ReadRow {
 }
 
 /** Lengths in UTF-16 units as MemberFacts limits them. */
-const MAX_LENGTH = { kind: 100, name: 200, place: 200, note: 2000, other: 1000 } as const;
+const MAX_LENGTH = {
+  ...{ kind: 100, name: 200, place: 200, note: 2000, other: 1000 },
+  ...{ from: 60, to: 60, level: 20 },
+} as const;
 const SHOWN_VALUE = 200;
 
 const MARK_PROBLEMS = {
@@ -35,6 +40,8 @@ interface Draft {
   mark: Mark | null;
   track: Track | null;
   readonly texts: Record<'kind' | 'name' | 'place' | 'note', string>;
+  readonly setOut: Record<'from' | 'to' | 'level', string> &
+    Record<'base' | 'top' | 'width' | 'depth', number | null>;
   readonly other: [column: string, value: string][];
 }
 
@@ -49,38 +56,78 @@ export function readRow(
   line: number,
   columns: readonly NamedColumn[],
   firstLineOf: ReadonlyMap<Mark, number>,
+  unit: LengthUnit = 'mm',
 ): ReadRow {
   const draft: Draft = {
     mark: null,
     track: null,
     texts: { kind: '', name: '', place: '', note: '' },
+    setOut: { ...NOWHERE },
     other: [],
   };
   const problems = columns.flatMap((column): RowProblem[] => {
     const cell = cells[column.index] ?? '';
-    const complaint = readCell(cell, column, draft, firstLineOf);
+    const complaint = readCell(cell, column, draft, { firstLineOf, unit });
     return complaint ? [{ line, column: column.title, value: cell.slice(0, SHOWN_VALUE), ...complaint }] : [];
   });
   return { line, mark: draft.mark, member: problems.length === 0 ? memberOf(draft) : null, problems };
 }
 
-function memberOf({ mark, track, texts, other }: Draft): MemberFacts | null {
-  return mark === null ? null : { mark, ...texts, track, other: Object.fromEntries(other) };
+/** Nothing stated of where a member lies. */
+export const NOWHERE: SetOut = {
+  ...{ from: '', to: '', level: '' },
+  ...{ base: null, top: null, width: null, depth: null },
+};
+
+/** null where nothing is stated, so that a table without these columns says nothing. */
+export function statedSetOut(setOut: SetOut): SetOut | null {
+  return Object.values(setOut).every((value) => value === '' || value === null) ? null : { ...setOut };
+}
+
+function memberOf({ mark, track, texts, setOut, other }: Draft): MemberFacts | null {
+  if (mark === null) return null;
+  return { mark, ...texts, track, other: Object.fromEntries(other), setOut: statedSetOut(setOut) };
 }
 
 function readCell(
   cell: string,
-  column: NamedColumn,
+  { field, title }: NamedColumn,
   draft: Draft,
-  firstLineOf: ReadonlyMap<Mark, number>,
+  { firstLineOf, unit }: { firstLineOf: ReadonlyMap<Mark, number>; unit: LengthUnit },
 ): Complaint | null {
-  if (column.field === 'mark') return readMark(cell, draft, firstLineOf);
-  if (column.field === 'track') return readTrack(cell, draft);
-  const text = column.field === 'note' ? severalLines(cell) : oneLine(cell);
-  if (text.length > MAX_LENGTH[column.field ?? 'other']) return complaint('value-too-long');
-  if (column.field) draft.texts[column.field] = text;
-  else if (text !== '') draft.other.push([column.title, text]);
+  if (field === 'mark') return readMark(cell, draft, firstLineOf);
+  if (field === 'track') return readTrack(cell, draft);
+  if (field === 'base' || field === 'top' || field === 'width' || field === 'depth')
+    return readLength(cell, field, draft, unit);
+  if (field === 'section') readSection(cell, draft, unit);
+  const text = field === 'note' ? severalLines(cell) : oneLine(cell);
+  const words = field === 'section' ? null : field;
+  if (text.length > MAX_LENGTH[words ?? 'other']) return complaint('value-too-long');
+  if (words === 'from' || words === 'to' || words === 'level') draft.setOut[words] = text;
+  else if (words) draft.texts[words] = text;
+  else if (text !== '') draft.other.push([title, text]);
   return null;
+}
+
+function readLength(
+  cell: string,
+  field: 'base' | 'top' | 'width' | 'depth',
+  draft: Draft,
+  unit: LengthUnit,
+): Complaint | null {
+  if (cell.trim() === '') return null;
+  const length = parseLength(cell, unit);
+  if (length === null) return complaint('not-a-length');
+  draft.setOut[field] = length;
+  return null;
+}
+
+/** Also kept as it is written, since much else may stand there. A column for width or depth has the last word. */
+function readSection(cell: string, draft: Draft, unit: LengthUnit): void {
+  const section = parseSection(cell, unit);
+  if (section === null) return;
+  draft.setOut.width ??= section[0];
+  draft.setOut.depth ??= section[1];
 }
 
 function readMark(cell: string, draft: Draft, firstLineOf: ReadonlyMap<Mark, number>): Complaint | null {

@@ -1,6 +1,7 @@
 import type { MemberFacts } from '../contract/shapes.ts';
 import type { ScheduleField } from '../contract/schedule-views.ts';
 import type { Mark } from './mark.ts';
+import type { LengthUnit } from './length.ts';
 import { columnLetters, oneLine } from './schedule-cells.ts';
 import {
   assignColumns,
@@ -20,8 +21,8 @@ export interface ReadSchedule {
   readonly members: readonly MemberFacts[];
   readonly problems: readonly RowProblem[];
   readonly hasMarkColumn: boolean;
-  /** Every mark that the sheet names, in bad rows too: those members are not missing from it. */
-  readonly mentioned: ReadonlySet<Mark>;
+  /** Every mark that the sheet names, in bad rows too, with its first line: those members are not missing from it. */
+  readonly mentioned: ReadonlyMap<Mark, number>;
   /** What the sheet speaks of at all; of anything else it changes nothing. */
   readonly speaksOf: { readonly fields: ReadonlySet<ScheduleField>; readonly other: ReadonlySet<string> };
 }
@@ -29,11 +30,13 @@ export interface ReadSchedule {
 /**
  * Reads a member schedule from the cells of a sheet. `rows` holds every row, blank ones too, so that
  * lines count as a spreadsheet counts. Blank rows and repetitions of the heading are passed over; a row
- * with anything wrong is no member; of a mark given twice the first row stands. Never throws.
+ * with anything wrong is no member; of a mark given twice the first row stands. A bare length is in `unit`.
+ * Never throws.
  */
 export function readSchedule(
   rows: readonly (readonly string[])[],
   mapping: ColumnMapping = {},
+  unit: LengthUnit = 'mm',
 ): ReadSchedule {
   const heading = findHeadingRow(rows);
   const body = rows.slice(heading + 1);
@@ -41,7 +44,7 @@ export function readSchedule(
   const columns = assignColumns(headers, mapping);
   const named = nameColumns(columns);
   const hasMarkColumn = columns.some((column) => column.field === 'mark');
-  const read = readBody(body, heading, headers, hasMarkColumn ? named : []);
+  const read = readBody(body, heading, headers, hasMarkColumn ? named : [], unit);
   return {
     headingLine: heading + 1,
     columns,
@@ -49,16 +52,20 @@ export function readSchedule(
     hasMarkColumn,
     speaksOf: {
       fields: new Set(columns.flatMap((column) => column.field ?? [])),
-      other: new Set(named.filter((column) => column.field === null).map((column) => column.title)),
+      other: new Set(named.filter(({ field }) => isKept(field)).map(({ title }) => title)),
     },
   };
 }
+
+/** A section is read, and kept as it is written besides. */
+const isKept = (field: ScheduleField | null) => field === null || field === 'section';
 
 function readBody(
   body: readonly (readonly string[])[],
   heading: number,
   headers: readonly string[],
   columns: readonly NamedColumn[],
+  unit: LengthUnit,
 ): Pick<ReadSchedule, 'rows' | 'members' | 'problems' | 'mentioned'> {
   const members: MemberFacts[] = [];
   const problems: RowProblem[] = [];
@@ -68,12 +75,12 @@ function readBody(
     if (isBlank(cells) || isHeadingAgain(cells, headers)) return;
     rows += 1;
     if (columns.length === 0) return;
-    const row = readRow(cells, heading + i + 2, columns, firstLineOf);
+    const row = readRow(cells, heading + i + 2, columns, firstLineOf, unit);
     if (row.member) members.push(row.member);
     problems.push(...row.problems);
     if (row.mark !== null && !firstLineOf.has(row.mark)) firstLineOf.set(row.mark, row.line);
   });
-  return { rows, members, problems, mentioned: new Set(firstLineOf.keys()) };
+  return { rows, members, problems, mentioned: firstLineOf };
 }
 
 function isBlank(cells: readonly string[]): boolean {

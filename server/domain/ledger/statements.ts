@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { FindingKey, FindingKindShape, FindingSubjects } from '../contract/findings.ts';
+import { StatedGrid } from '../contract/frame-shapes.ts';
+import { RequirementRow } from '../contract/requirements.ts';
 import { DevicePosition } from '../contract/place.ts';
 import { CameraShape, ClockMarkFacts, DatingFacts, ShownShape } from '../contract/clock.ts';
 import {
@@ -22,6 +24,21 @@ import {
   paragraph,
 } from '../contract/shapes.ts';
 
+/** Before members had a place in space, coverings a zone, and tags a stretch. */
+const PlainMember = MemberFacts.omit({ setOut: true });
+const placed = <T extends object>(facts: T) => ({ ...facts, setOut: null });
+const PlainTag = TagFacts.omit({ stretch: true });
+const PlainCovering = CoveringFacts.omit({ zone: true, except: true }).extend({ covering: Id });
+const listing = <T extends object>(facts: T) => ({ ...facts, zone: null, except: [] });
+const Import = z.strictObject({
+  source: z.strictObject({ fileName: z.string().max(255), sha256: Sha256 }),
+  added: z.array(MemberFacts),
+  changed: z.array(MemberFacts),
+  retired: z.array(MarkShape),
+  badRows: z.number().int().min(0),
+});
+const PlainImport = Import.extend({ added: z.array(PlainMember), changed: z.array(PlainMember) });
+
 /** Before a site had an extent. */
 const PointHouse = HouseFacts.extend({ site: LatLonShape.nullable().default(null) }).transform(
   ({ site, ...facts }): HouseFacts => ({
@@ -41,15 +58,14 @@ export const STATEMENTS = {
   'role.granted': { 1: z.strictObject({ person: PersonShape, role: RoleShape }) },
   'role.withdrawn': { 1: z.strictObject({ person: PersonShape }) },
   'schedule.imported': {
-    1: z.strictObject({
-      source: z.strictObject({ fileName: z.string().max(255), sha256: Sha256 }),
-      added: z.array(MemberFacts),
-      changed: z.array(MemberFacts),
-      retired: z.array(MarkShape),
-      badRows: z.number().int().min(0),
-    }),
+    1: PlainImport.transform(({ added, changed, ...rest }) => ({
+      ...rest,
+      added: added.map(placed),
+      changed: changed.map(placed),
+    })),
+    2: Import,
   },
-  'member.entered': { 1: MemberFacts },
+  'member.entered': { 1: PlainMember.transform(placed), 2: MemberFacts },
   'member.retired': { 1: z.strictObject({ mark: MarkShape }) },
   'member.removed': { 1: z.strictObject({ mark: MarkShape }) },
   'photo.added': {
@@ -66,11 +82,22 @@ export const STATEMENTS = {
     1: ClockMarkFacts.extend({ mark: Id, photo: Id, camera: CameraShape, shown: ShownShape }),
   },
   'clock.withdrawn': { 1: z.strictObject({ mark: Id, camera: CameraShape, reason: line(1000) }) },
-  'tag.placed': { 1: TagFacts.extend({ tag: Id, photo: Id }) },
-  'tag.superseded': { 1: TagFacts.extend({ tag: Id, photo: Id, supersedes: Id, was: MarkShape }) },
+  'tag.placed': {
+    1: PlainTag.extend({ tag: Id, photo: Id }).transform((facts) => ({ ...facts, stretch: null })),
+    2: TagFacts.extend({ tag: Id, photo: Id }),
+  },
+  'tag.superseded': {
+    1: PlainTag.extend({ tag: Id, photo: Id, supersedes: Id, was: MarkShape }).transform((facts) => ({
+      ...facts,
+      stretch: null,
+    })),
+    2: TagFacts.extend({ tag: Id, photo: Id, supersedes: Id, was: MarkShape }),
+  },
   'tag.withdrawn': { 1: z.strictObject({ tag: Id, photo: Id, mark: MarkShape, reason: paragraph(1000) }) },
-  'covering.planned': { 1: CoveringFacts.extend({ covering: Id }) },
-  'covering.changed': { 1: CoveringFacts.extend({ covering: Id }) },
+  'grid.stated': { 1: StatedGrid },
+  'requirements.stated': { 1: z.strictObject({ rows: z.array(RequirementRow).max(2000) }) },
+  'covering.planned': { 1: PlainCovering.transform(listing), 2: CoveringFacts.extend({ covering: Id }) },
+  'covering.changed': { 1: PlainCovering.transform(listing), 2: CoveringFacts.extend({ covering: Id }) },
   'covering.closed': { 1: z.strictObject({ covering: Id, closedAt: Instant, note: paragraph(2000) }) },
   'covering.reopened': { 1: z.strictObject({ covering: Id, reason: line(1000) }) },
   'findings.accepted': {

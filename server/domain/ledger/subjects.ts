@@ -36,7 +36,10 @@ function listSubjects(statement: Statement): string[] {
       return [photo(payload.photo), memberSubject(payload.mark), memberSubject(payload.was)];
     case 'covering.planned':
     case 'covering.changed':
-      return [covering(payload.covering), ...payload.hides.map((h) => memberSubject(h.mark))];
+      return [
+        covering(payload.covering),
+        ...[...payload.hides.map(({ mark }) => mark), ...payload.except].map(memberSubject),
+      ];
     case 'covering.closed':
     case 'covering.reopened':
       return [covering(payload.covering)];
@@ -48,6 +51,8 @@ function listSubjects(statement: Statement): string[] {
       return [`day:${payload.day}`];
     case 'house.created':
     case 'house.changed':
+    case 'grid.stated':
+    case 'requirements.stated':
     case 'role.granted':
     case 'role.withdrawn':
       return [];

@@ -1,10 +1,13 @@
 import type { CoveringKind } from '../contract/shapes.ts';
 import type { ClosingReportView } from '../contract/report-views.ts';
 import { compareText } from '../frame/mark-order.ts';
+import type { GridReader } from '../frame/grid-reader.ts';
+import type { Axis } from '../frame/set-out.ts';
 import { stageRank, type Stage } from '../frame/stage.ts';
 import { daysBetween } from './days-between.ts';
 import { reportLine, type ReportLine } from './report-line.ts';
 import { keyCache, sortLines, sortNamed, type KeyOf } from './report-order.ts';
+import type { Stretch } from './stretches.ts';
 import { isFirm, type StandingTag } from './requirement.ts';
 
 export type ClosingReport = ClosingReportView;
@@ -16,6 +19,8 @@ export interface ReportMember {
   readonly kind: string;
   readonly place: string;
   readonly retired: boolean;
+  /** Without one it has no place in space, and is hidden and shown as a whole. */
+  readonly axis?: Axis | null;
 }
 
 export interface ReportCovering {
@@ -27,7 +32,16 @@ export interface ReportCovering {
   readonly closedAt: string | null;
   /** The day of `closedAt` in the house's zone. */
   readonly closedDay: string | null;
-  readonly hides: readonly { readonly mark: string; readonly least: Stage }[];
+  readonly hides: readonly HiddenMember[];
+}
+
+export interface HiddenMember {
+  readonly mark: string;
+  readonly least: Stage;
+  /** Photos that must show each part; one where nothing is said. */
+  readonly views?: number;
+  /** Without one all of it. */
+  readonly stretch?: Stretch | null;
 }
 
 export interface ClosingReportInput {
@@ -38,14 +52,15 @@ export interface ClosingReportInput {
   readonly asOf: string;
   /** The day of `asOf` in the house's zone. */
   readonly today: string;
+  /** Without a grid stretches have no names. */
+  readonly reader?: GridReader | null;
 }
 
 /**
- * What each covering hides and what is on record of it, by closing day (design 3.4; a stretch is the
- * whole member). Marks in normal form; instants UTC with milliseconds; days YYYY-MM-DD.
+ * What each covering hides and what is on record of it, by closing day (design 3.4). Marks in normal form; instants UTC with milliseconds; days YYYY-MM-DD.
  * Days ascend, coverings without a day come last; in a day by name, then id. `hidden` counts what needs
  * a record (on record + gaps + lost), retired members beside it; totals are sums over the coverings.
- * A mark listed twice in a covering is one line with the further of its stages; a mark that the
+ * A mark listed twice in a covering is one line, the latter entry with the further of its stages; a mark that the
  * schedule does not know counts as a standing member without kind and place.
  */
 export function reportClosings(input: ClosingReportInput): ClosingReport {
@@ -53,11 +68,12 @@ export function reportClosings(input: ClosingReportInput): ClosingReport {
   const tagsOf = tagsByMark(input.tags);
   const keyOf = keyCache();
   const coverings = input.coverings.map((covering) => {
-    const lines = hiddenOnce(covering).map(([mark, least]) =>
+    const lines = hiddenOnce(covering).map(({ mark, least, views = 1, stretch = null }) =>
       reportLine(
         facts.get(mark) ?? { mark, kind: '', place: '', retired: false },
-        { covering: covering.kind, least, closedAt: covering.closedAt },
+        { covering: covering.kind, least, closedAt: covering.closedAt, views, hidden: stretch },
         tagsOf.get(mark) ?? [],
+        input.reader ?? null,
       ),
     );
     return {
@@ -88,14 +104,14 @@ function tagsByMark(tags: readonly StandingTag[]): Map<string, StandingTag[]> {
   return groups;
 }
 
-function hiddenOnce(covering: ReportCovering): [mark: string, least: Stage][] {
-  const least = new Map<string, Stage>();
+function hiddenOnce(covering: ReportCovering): HiddenMember[] {
+  const once = new Map<string, HiddenMember>();
   for (const hidden of covering.hides) {
-    const known = least.get(hidden.mark);
-    if (known === undefined || stageRank(hidden.least) > stageRank(known))
-      least.set(hidden.mark, hidden.least);
+    const known = once.get(hidden.mark);
+    const least = known && stageRank(known.least) > stageRank(hidden.least) ? known.least : hidden.least;
+    once.set(hidden.mark, { ...hidden, least });
   }
-  return [...least];
+  return [...once.values()];
 }
 
 function coveringReport(covering: ReportCovering, lines: ReportLine[], today: string): CoveringReport {

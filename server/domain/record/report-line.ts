@@ -1,7 +1,12 @@
 import type { ClosingReportView, MissReason } from '../contract/report-views.ts';
 import type { Mark } from '../frame/mark.ts';
 import { compareText } from '../frame/mark-order.ts';
+import type { GridReader } from '../frame/grid-reader.ts';
+import { nameStretch } from '../frame/name-stretch.ts';
+import { groupBy } from '../group-by.ts';
 import { stageRank } from '../frame/stage.ts';
+import type { ReportMember } from './closing-report.ts';
+import { coveredTimes, without, type Stretch } from './stretches.ts';
 import { isFirm, reasonsAgainst, type Requirement, type StandingTag } from './requirement.ts';
 
 export type ReportLine = ClosingReportView['days'][number]['coverings'][number]['lines'][number];
@@ -13,27 +18,79 @@ interface Judged {
 }
 
 /**
- * One hidden member: its records, firm ones first and of those the best, or the nearest miss. The nearest
- * miss is the tag with the fewest reasons against it; of equals the one at the furthest stage, then the
- * latest, undated last, then the lowest id. A retired member keeps the records it has and misses nothing.
+ * One hidden member: its records, firm ones first and of those the best, or the nearest miss. It is on
+ * record where as many photos as are asked for show each part of what is hidden. The nearest miss is a
+ * record that is not enough, else the tag with the fewest reasons against it; of equals the one at the
+ * furthest stage, then the latest, undated last, then the lowest id. A retired member keeps the records it
+ * has and misses nothing.
  */
 export function reportLine(
-  member: { mark: string; kind: string; place: string; retired: boolean },
+  member: Pick<ReportMember, 'mark' | 'kind' | 'place' | 'retired' | 'axis'>,
   requirement: Requirement,
   tags: readonly StandingTag[],
+  reader: GridReader | null = null,
 ): ReportLine {
   const judged = tags.map((tag): Judged => ({ tag, reasons: reasonsAgainst(tag, requirement) }));
   const records = judged.filter(({ reasons }) => reasons.length === 0).sort(byFirmness);
-  const state = stateOf(member.retired, records.length > 0, requirement.closedAt !== null);
+  const { hidden = null, views = 1 } = requirement;
+  const missing = missingParts(
+    hidden,
+    views,
+    records.map(({ tag }) => tag),
+  );
+  const state = stateOf(member.retired, missing.length === 0, requirement.closedAt !== null);
+  const isMissed = state === 'gap' || state === 'lost';
+  const named = (stretch: Stretch) => nameStretch(stretch, member.axis ?? null, reader);
   return {
     mark: member.mark as Mark,
     kind: member.kind,
     place: member.place,
     least: requirement.least,
+    views,
     state,
+    hidden: hidden && named(hidden),
+    missing: isMissed && hidden && isPart(missing, hidden) ? missing.map(named) : [],
+    lengthMm: hidden ? hidden.to - hidden.from : (member.axis?.length ?? null),
+    completeAt: missing.length === 0 ? completedAt(hidden, views, records) : null,
     records: records.map(({ tag }) => evidence(tag)),
-    nearestMiss: state === 'gap' || state === 'lost' ? nearestMiss(judged) : null,
+    nearestMiss: isMissed ? (notEnough(records, hidden, missing) ?? nearestMiss(judged)) : null,
   };
+}
+
+/** A member without a hidden stretch is measured as one piece. */
+const WHOLE: Stretch = { from: 0, to: 1000 };
+
+function missingParts(hidden: Stretch | null, views: number, records: readonly StandingTag[]): Stretch[] {
+  const shown = (tag: StandingTag) => (hidden && tag.stretch) ?? hidden ?? WHOLE;
+  const byPhoto = groupBy(records, ({ photo }) => photo);
+  const sets = [...byPhoto.values()].map((tags) => tags.map(shown));
+  return without([hidden ?? WHOLE], coveredTimes(sets, views));
+}
+
+/** The instant of the photo with which nothing was missing any more: by halves, since nothing is missing again later. */
+function completedAt(hidden: Stretch | null, views: number, records: readonly Judged[]): string | null {
+  const tags = records.map(({ tag }) => tag).sort((a, b) => compareText(a.instant ?? '', b.instant ?? ''));
+  let [few, enough] = [0, tags.length];
+  while (enough - few > 1) {
+    const half = Math.floor((few + enough) / 2);
+    if (missingParts(hidden, views, tags.slice(0, half)).length === 0) enough = half;
+    else few = half;
+  }
+  return tags[enough - 1]?.instant ?? null;
+}
+
+const isPart = (missing: readonly Stretch[], hidden: Stretch) =>
+  missing.length > 1 || missing.some(({ from, to }) => from > hidden.from || to < hidden.to);
+
+/** Of records that count, and yet leave something missing, the best. */
+function notEnough(
+  [best]: readonly Judged[],
+  hidden: Stretch | null,
+  missing: readonly Stretch[],
+): ReportLine['nearestMiss'] {
+  if (!best) return null;
+  const reason = hidden && isPart(missing, hidden) ? 'part-only' : 'too-few-views';
+  return { reasons: [reason], tag: evidence(best.tag) };
 }
 
 function stateOf(retired: boolean, recorded: boolean, closed: boolean): ReportLine['state'] {

@@ -4,6 +4,7 @@ import type { MissReason } from '../contract/report-views.ts';
 import { stageRank, type Stage } from '../frame/stage.ts';
 import type { CaptureDoubt } from '../photo/capture-doubts.ts';
 import type { Verdict } from '../photo/legibility.ts';
+import { meets, type Stretch } from './stretches.ts';
 import { stopsRecords, type FindingKind } from './findings/kinds.ts';
 
 /** Something to be looked at about a tag; accepted: who has answered for what it says today, and why. */
@@ -18,6 +19,8 @@ export interface StandingTag {
   readonly photo: string;
   readonly mark: string;
   readonly stage: Stage;
+  /** The part of the member that it shows; without one all of it. */
+  readonly stretch?: Stretch | null;
   /** null where the photo is undated. */
   readonly instant: string | null;
   /** Seconds by which the instant may be wrong; 0 where there is none. */
@@ -36,6 +39,10 @@ export interface Requirement {
   readonly covering: CoveringKind;
   readonly least: Stage;
   readonly closedAt: string | null;
+  /** Photos that must show each part; one where nothing is said. */
+  readonly views?: number;
+  /** What of it the covering hides; without one all of it. */
+  readonly hidden?: Stretch | null;
 }
 
 /**
@@ -44,8 +51,9 @@ export interface Requirement {
  * (IBC 110.3.6, lath "before any plastering is applied"; Japan's BSA art. 7-3 (6) alike).
  */
 export function reasonsAgainst(tag: StandingTag, requirement: Requirement): MissReason[] {
-  const { covering, least, closedAt } = requirement;
+  const { covering, least, closedAt, hidden } = requirement;
   const reasons: MissReason[] = [];
+  if (hidden && tag.stretch && !meets(tag.stretch, [hidden])) reasons.push('other-stretch');
   if (stageRank(tag.stage) < stageRank(least)) reasons.push('before-stage');
   if (covering === 'plaster' && tag.stage === 'plastered') reasons.push('shows-the-covering');
   if (tag.instant === null) reasons.push('undated');

@@ -152,7 +152,7 @@ export async function readCoveringEvidence(tx: Tx, house: string, only: Only): P
   }));
 }
 
-function lostUnder({ members, coverings, tags }: ReportMaterial): Map<string, string[]> {
+function lostUnder({ members, coverings, tags, reader }: ReportMaterial): Map<string, string[]> {
   const { days } = reportClosings({
     members,
     tags,
@@ -163,6 +163,7 @@ function lostUnder({ members, coverings, tags }: ReportMaterial): Map<string, st
     })),
     asOf: '',
     today: '',
+    reader,
   });
   const reports = days.flatMap((day) => day.coverings);
   return new Map(

@@ -70,8 +70,11 @@ export function touch(touched: Touched, { kind, payload }: Entry): void {
     case 'finding.reopened':
       for (const mark of payload.marks) touched.marks.add(mark);
       return;
+    // A grid or a requirement moves what coverings hide, and with it what was lost under them.
     case 'house.created':
     case 'house.changed':
+    case 'grid.stated':
+    case 'requirements.stated':
       touched.all = true;
       return;
     // Where a device was decides nothing.

@@ -4,6 +4,7 @@ import type { Tx } from '../tx.ts';
 import { inBatches } from './in-batches.ts';
 import { jsonOrNull } from './json.ts';
 import type { Projector } from './projector.ts';
+import { hideByZones } from './zone-hides.ts';
 
 export const projectCovering: Projector<
   'covering.planned' | 'covering.changed' | 'covering.closed' | 'covering.reopened'
@@ -15,6 +16,7 @@ export const projectCovering: Projector<
       .values({ id: covering, houseId: entry.house, ...columns(entry, entry.payload) })
       .execute();
     await insertHidden(tx, entry, covering, entry.payload.hides);
+    await hideByZones(tx, entry.house, { covering });
   },
 
   'covering.changed': async (tx, entry) => {
@@ -22,6 +24,7 @@ export const projectCovering: Projector<
     await tx.updateTable('covering').set(columns(entry, entry.payload)).where('id', '=', covering).execute();
     await tx.deleteFrom('coveringHides').where('coveringId', '=', covering).execute();
     await insertHidden(tx, entry, covering, entry.payload.hides);
+    await hideByZones(tx, entry.house, { covering });
   },
 
   'covering.closed': async (tx, { at, by, payload }) => {
@@ -36,8 +39,9 @@ export const projectCovering: Projector<
   },
 };
 
-function columns({ at }: Entry, { name, kind, plannedDay, note }: CoveringFacts) {
-  return { name, kind, plannedDay, note, changedAt: at };
+function columns({ at }: Entry, { name, kind, plannedDay, note, zone, except }: CoveringFacts) {
+  const space = { zone: jsonOrNull(zone), exceptMarks: JSON.stringify(except) };
+  return { name, kind, plannedDay, note, ...space, changedAt: at };
 }
 
 async function insertHidden(
@@ -51,6 +55,8 @@ async function insertHidden(
     houseId: house,
     ...hidden,
     position,
+    byZone: false,
+    views: 1,
   }));
   await inBatches(rows, 1000, async (batch) => {
     await tx.insertInto('coveringHides').values(batch).execute();

@@ -2,10 +2,17 @@ import type { HouseFacts } from '#domain/contract/shapes';
 import { jsonOrNull } from './json.ts';
 import { datePhotosAgain } from './photo.ts';
 import type { Projector } from './projector.ts';
+import { hideByZones } from './zone-hides.ts';
 import { readDating, type Dating } from '../queries/houses.ts';
 
 export const projectHouse: Projector<
-  'house.created' | 'house.changed' | 'role.granted' | 'role.withdrawn' | 'note.written'
+  | 'house.created'
+  | 'house.changed'
+  | 'grid.stated'
+  | 'requirements.stated'
+  | 'role.granted'
+  | 'role.withdrawn'
+  | 'note.written'
 > = {
   'house.created': async (tx, { house, at, payload }) => {
     await tx
@@ -18,6 +25,21 @@ export const projectHouse: Projector<
     const before = await readDating(tx, house);
     await tx.updateTable('house').set(columns(payload)).where('id', '=', house).execute();
     if (decidesOtherwise(before, payload)) await datePhotosAgain(tx, house);
+  },
+
+  'grid.stated': async (tx, { house, payload }) => {
+    await tx
+      .updateTable('house')
+      .set({ grid: JSON.stringify(payload) })
+      .where('id', '=', house)
+      .execute();
+    await hideByZones(tx, house, {});
+  },
+
+  'requirements.stated': async (tx, { house, payload: { rows } }) => {
+    const requirements = JSON.stringify(rows);
+    await tx.updateTable('house').set({ requirements }).where('id', '=', house).execute();
+    await hideByZones(tx, house, {});
   },
 
   'role.granted': async (tx, { house, payload: { person, role } }) => {

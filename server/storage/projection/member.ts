@@ -1,18 +1,23 @@
 import type { MemberFacts } from '#domain/contract/shapes';
 import type { Tx } from '../tx.ts';
 import { inBatches } from './in-batches.ts';
+import { jsonOrNull } from './json.ts';
 import type { Projector } from './projector.ts';
+import { hideByZones } from './zone-hides.ts';
 
 export const projectMember: Projector<
   'schedule.imported' | 'member.entered' | 'member.retired' | 'member.removed'
 > = {
   'schedule.imported': async (tx, { house, payload }) => {
-    await enter(tx, house, [...payload.added, ...payload.changed]);
+    const entered = [...payload.added, ...payload.changed];
+    await enter(tx, house, entered);
     await inBatches(payload.retired, 1000, (marks) => retire(tx, house, marks));
+    await hideByZones(tx, house, { marks: entered.map(({ mark }) => mark) });
   },
 
   'member.entered': async (tx, { house, payload }) => {
     await enter(tx, house, [payload]);
+    await hideByZones(tx, house, { marks: [payload.mark] });
   },
 
   'member.retired': async (tx, { house, payload }) => {
@@ -21,6 +26,7 @@ export const projectMember: Projector<
 
   'member.removed': async (tx, { house, payload }) => {
     await tx.deleteFrom('member').where('houseId', '=', house).where('mark', '=', payload.mark).execute();
+    await hideByZones(tx, house, { marks: [payload.mark] });
   },
 };
 
@@ -28,7 +34,15 @@ async function enter(tx: Tx, house: string, members: readonly MemberFacts[]): Pr
   await inBatches(members, 500, async (batch) => {
     await tx
       .insertInto('member')
-      .values(batch.map((m) => ({ houseId: house, ...m, other: JSON.stringify(m.other), retired: false })))
+      .values(
+        batch.map(({ other, setOut, ...plain }) => ({
+          houseId: house,
+          ...plain,
+          other: JSON.stringify(other),
+          setOut: jsonOrNull(setOut),
+          retired: false,
+        })),
+      )
       .onConflict((c) =>
         c.columns(['houseId', 'mark']).doUpdateSet((eb) => ({
           kind: eb.ref('excluded.kind'),
@@ -37,6 +51,7 @@ async function enter(tx: Tx, house: string, members: readonly MemberFacts[]): Pr
           track: eb.ref('excluded.track'),
           note: eb.ref('excluded.note'),
           other: eb.ref('excluded.other'),
+          setOut: eb.ref('excluded.setOut'),
           retired: false,
         })),
       )

@@ -18,7 +18,7 @@ export const projectTag: Projector<'tag.placed' | 'tag.superseded' | 'tag.withdr
 async function insert(
   tx: Tx,
   { house, at, by }: Entry,
-  { tag, photo, mark, stage, region, note }: TagFacts & { tag: string; photo: string },
+  { tag, photo, mark, stage, region, stretch, note }: TagFacts & { tag: string; photo: string },
   supersedes: string | null,
 ): Promise<void> {
   const said = { saidAt: at, saidBy: jsonOrNull(by), state: 'standing' as const };
@@ -34,6 +34,7 @@ async function insert(
       supersedes,
       ...said,
       region: JSON.stringify(region),
+      stretch: jsonOrNull(stretch),
     })
     .execute();
 }

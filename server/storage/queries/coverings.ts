@@ -13,6 +13,7 @@ export async function readCovering(db: Db, covering: string): Promise<CoveringVi
     .selectAll()
     .where('coveringId', '=', covering)
     .orderBy('position')
+    .orderBy('mark')
     .execute();
   return toCoveringView(row, hides.map(toHidden));
 }
@@ -37,12 +38,19 @@ export async function readCoverings(
     .selectAll()
     .where('coveringId', 'in', wanted.select('id'))
     .orderBy('position')
+    .orderBy('mark')
     .execute();
   const byCovering = new Map<string, CoveringView['hides']>(rows.map((row) => [row.id, []]));
   for (const row of hides) byCovering.get(row.coveringId)?.push(toHidden(row));
   return rows.map((row) => toCoveringView(row, byCovering.get(row.id) ?? []));
 }
 
-function toHidden({ mark, least }: Row<'coveringHides'>): CoveringView['hides'][number] {
-  return { mark: mark as Mark, least };
+function toHidden({
+  mark,
+  least,
+  views,
+  stretch,
+  byZone,
+}: Row<'coveringHides'>): CoveringView['hides'][number] {
+  return { mark: mark as Mark, least, views, stretch, byZone };
 }

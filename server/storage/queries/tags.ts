@@ -1,8 +1,14 @@
+import type { ShownStretch } from '#domain/contract/frame-shapes';
+import type { GridReader } from '#domain/frame/grid-reader';
+import { stretchBetween } from '#domain/frame/name-stretch';
+import type { Axis } from '#domain/frame/set-out';
+import type { Stretch } from '#domain/record/stretches';
 import type { TagView } from '#domain/contract/views';
 import type { ReportMaterial, ReportPart, Sighting } from '../../services/record-store.ts';
 import type { Db } from '../open-database.ts';
 import { readTagFindings } from './findings.ts';
 import { readCoverings } from './coverings.ts';
+import { axisIn, readFrameGround } from './frame.ts';
 import { toLegibilityView } from './legibility.ts';
 import { toTagView } from './views.ts';
 
@@ -61,7 +67,7 @@ export async function readReportMaterial(
     .select('coveringHides.mark');
   let members = db
     .selectFrom('member')
-    .select(['mark', 'kind', 'place', 'retired'])
+    .select(['mark', 'kind', 'place', 'retired', 'setOut'])
     .where('houseId', '=', house);
   if (part === 'open') hidden = hidden.where('covering.closedAt', 'is', null);
   else if (part !== 'all') hidden = hidden.where('covering.id', 'in', part.coverings);
@@ -74,19 +80,28 @@ export async function readReportMaterial(
     .where('tag.state', '=', 'standing')
     .where('tag.mark', 'in', hidden)
     .select('legibility.verdict')
-    .select(['tag.id', 'tag.photoId', 'tag.mark', 'tag.stage', 'photo.capturedAt', 'photo.doubt'])
+    .select(['tag.id', 'tag.photoId', 'tag.mark', 'tag.stage', 'tag.stretch', 'photo.capturedAt'])
+    .select('photo.doubt')
     .select(['photo.uncertaintyS', 'photo.datedBy'])
     .execute();
   const coverings = await readCoverings(db, house, part);
   const findings = await readTagFindings(db, house);
+  const { reader } = await readFrameGround(db, house);
+  const inSpace = (await members.execute()).map(({ setOut, ...member }) => ({
+    ...member,
+    axis: axisIn(reader, setOut, member.kind),
+  }));
+  const axes = new Map(inSpace.map(({ mark, axis }) => [mark, axis]));
   return {
-    members: await members.execute(),
+    members: inSpace,
     coverings,
+    reader,
     tags: tags.map((row) => ({
       id: row.id,
       photo: row.photoId,
       mark: row.mark,
       stage: row.stage,
+      stretch: shownStretch(row.stretch, axes.get(row.mark) ?? null, reader),
       instant: row.capturedAt && row.capturedAt.toISOString(),
       uncertaintyS: row.uncertaintyS ?? 0,
       datedBy: row.datedBy,
@@ -95,4 +110,13 @@ export async function readReportMaterial(
       findings: findings.get(row.id) ?? [],
     })),
   };
+}
+
+/** What a tag shows of a member; null, all of it, also where its marks no longer lie on the member. */
+function shownStretch(
+  shown: ShownStretch | null,
+  axis: Axis | null,
+  reader: GridReader | null,
+): Stretch | null {
+  return shown && axis && reader && stretchBetween(shown, axis, reader);
 }

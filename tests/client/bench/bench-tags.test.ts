@@ -15,6 +15,7 @@ const tag = (id: string, more: Partial<TagView> = {}): TagView => ({
   known: true,
   stage: 'raised',
   region,
+  stretch: null,
   note: '',
   by: ann,
   at: '2026-04-03T05:20:00.000Z',

@@ -1,3 +1,4 @@
+import { WHOLE_LINE } from '../../support/whole-line.ts';
 import { describe, expect, test } from 'vitest';
 import type { Mark } from '#domain/frame/mark';
 import {
@@ -25,6 +26,7 @@ const line = (mark: string, state: CoveringLine['state'], ...instants: (string |
     legibility: null,
     findings: [],
   })),
+  ...WHOLE_LINE,
   nearestMiss: null,
 });
 

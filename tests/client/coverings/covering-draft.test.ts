@@ -76,6 +76,8 @@ describe('a covering that is being planned', () => {
       kind: 'plaster',
       plannedDay: null,
       note: '',
+      zone: null,
+      except: [],
       hides: [{ mark: 'い三', least: 'pegged' }],
     });
     const facts = {
@@ -85,8 +87,15 @@ describe('a covering that is being planned', () => {
       note: 'x',
       hides: [{ mark: 'い三' as Mark, least: 'raised' }],
     } as const;
-    const view = { ...facts, hides: [...facts.hides], id: 'c', closed: null, changedAt: '' };
-    expect(factsOfDraft(draftOf(view))).toEqual(facts);
+    const zone = { shape: 'flat' as const, corners: ['い一', 'は三'], bottom: 0, top: 450 };
+    const seen = { views: 1, stretch: null };
+    const hides = [
+      { ...facts.hides[0], ...seen, byZone: false },
+      { mark: 'ろ二' as Mark, least: 'pegged' as const, ...seen, byZone: true },
+    ];
+    const space = { zone, except: ['い四' as Mark] };
+    const view = { ...facts, ...space, hides, id: 'c', closed: null, changedAt: '' };
+    expect(factsOfDraft(draftOf(view))).toEqual({ ...facts, zone, except: ['い四'] });
   });
 });
 

@@ -1,3 +1,4 @@
+import { WHOLE_LINE } from '../../support/whole-line.ts';
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, test } from 'vitest';
 import type { BriefDayView, MissingLineView } from '#domain/contract/journal-views';
@@ -31,6 +32,7 @@ const missing = (mark: string, more: Partial<MissingLineView> = {}): MissingLine
   place: '北の壁',
   least: 'pegged',
   state: 'gap',
+  ...WHOLE_LINE,
   nearestMiss: { reasons: ['no-photo'], tag: null },
   ...more,
 });

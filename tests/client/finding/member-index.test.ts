@@ -17,6 +17,7 @@ const member = (mark: string, kind = '', name = '', place = ''): MemberView => (
   statedTrack: null,
   note: '',
   other: {},
+  setOut: null,
   retired: false,
   stage: null,
   tags: 0,

@@ -23,6 +23,16 @@ const source = { fileName: '部材.csv', sha256: '0'.repeat(64) };
 const CASES: Record<StatementKind, readonly [payload: object, names: string[], target: string | null]> = {
   'house.created': [house, ['桂の家'], null],
   'house.changed': [house, ['桂の家', 'Asia/Tokyo'], null],
+  'grid.stated': [
+    {
+      first: { lines: [{ label: 'い' }, { label: 'ほ' }] },
+      second: { lines: [{ label: '一' }, { label: '七' }] },
+      levels: [{ label: '1F' }],
+    },
+    ['い', 'ほ', '一', '七', '1F'],
+    '/houses/h/grid',
+  ],
+  'requirements.stated': [{ rows: [{}, {}, {}] }, ['3'], '/houses/h/grid'],
   'role.granted': [{ person, role: 'inspector' }, ['Sato'], null],
   'role.withdrawn': [{ person }, ['Sato'], null],
   'schedule.imported': [

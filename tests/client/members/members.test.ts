@@ -7,6 +7,7 @@ import {
   memberBody,
   memberDraft,
   readNewMark,
+  wrongLengths,
 } from '../../../client/screens/members/member-draft.ts';
 import { indexMembers, searchMembers } from '../../../client/finding/member-index.ts';
 import { belongs, listAddress, readListPlace } from '../../../client/screens/members/list-address.ts';
@@ -25,6 +26,7 @@ const member = (mark: string, more: Partial<MemberView> = {}): MemberView => {
     statedTrack: null,
     note: '',
     other: {},
+    setOut: null,
     retired: false,
     stage: null,
     tags: 0,
@@ -68,9 +70,34 @@ describe('the address of the list of members', () => {
 describe('the form of a member', () => {
   test('keeps the columns that it does not show', () => {
     const other = { 材種: '杉' };
-    const body = memberBody(memberDraft(member('い三', { statedTrack: 'lath', note: ' n ' })), other);
-    expect(body).toEqual({ kind: '柱', name: '', place: '', track: 'lath', note: ' n ', other });
-    expect(memberBody(EMPTY_MEMBER, {}).track).toBeNull();
+    const body = memberBody(
+      memberDraft(member('い三', { statedTrack: 'lath', note: ' n ' }), 'mm'),
+      other,
+      'mm',
+    );
+    const texts = { kind: '柱', name: '', place: '', note: ' n ' };
+    expect(body).toEqual({ ...texts, track: 'lath', other, setOut: null });
+    expect(memberBody(EMPTY_MEMBER, {}, 'mm').track).toBeNull();
+  });
+  test('gives back where it lies in any unit, and says what is no length', () => {
+    const setOut = {
+      from: 'い二',
+      to: 'い五',
+      level: '1F',
+      base: 2727.273,
+      top: null,
+      width: 15,
+      depth: 105,
+    };
+    for (const unit of ['mm', 'shaku', 'inch'] as const) {
+      const draft = memberDraft(member('い通り貫', { setOut }), unit);
+      const back = memberBody(draft, {}, unit).setOut;
+      expect(back).toMatchObject({ from: 'い二', to: 'い五', level: '1F', top: null });
+      expect(back?.base).toBeCloseTo(2727.273, 1);
+      expect(wrongLengths(draft, unit)).toEqual([]);
+      expect(wrongLengths({ ...draft, setOut: { ...draft.setOut, top: '9 hands' } }, unit)).toEqual(['top']);
+    }
+    expect(memberDraft(member('い通り貫', { setOut }), 'shaku').setOut.base).toBe('9');
   });
   test('brings a mark into its normal form and refuses one that stands already', () => {
     expect(readNewMark(' い　３ ', new Set())).toEqual({ mark: 'い 3' });
@@ -96,7 +123,7 @@ test('a stage is told as an interval, never as a date', async () => {
 });
 
 test('the form of a member is changed when any of its fields is', () => {
-  const start = memberDraft(member('い三'));
+  const start = memberDraft(member('い三'), 'mm');
   expect(isChanged({ ...start }, start)).toBe(false);
   for (const field of ['kind', 'name', 'place', 'note'] as const)
     expect(isChanged({ ...start, [field]: 'x' }, start), field).toBe(true);

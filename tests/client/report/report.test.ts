@@ -1,3 +1,4 @@
+import { WHOLE_LINE } from '../../support/whole-line.ts';
 import { describe, expect, test } from 'vitest';
 import type { ClosingReportView } from '#domain/contract/report-views';
 import { MISS_REASONS } from '#domain/contract/report-views';
@@ -20,6 +21,7 @@ const line = (mark: string, more: Partial<Line> = {}): Line => ({
   least: 'pegged',
   state: 'gap',
   records: [],
+  ...WHOLE_LINE,
   nearestMiss: { reasons: ['no-photo'], tag: null },
   ...more,
 });

@@ -112,7 +112,7 @@ describe('import of what was exported', () => {
       place: text,
       track: fc.constantFrom(null, ...TRACK_NAMES),
       note: fc.constantFrom('', 'one\ntwo'),
-      other: fc.dictionary(fc.constantFrom('Wood', 'Section', 'Location', 'No.', '番付'), text, {
+      other: fc.dictionary(fc.constantFrom('Wood', 'Grain', 'Location', 'No.', '番付'), text, {
         maxKeys: 3,
       }),
     }),

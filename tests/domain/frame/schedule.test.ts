@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { MemberFacts } from '#domain/contract/shapes';
+import { NOWHERE } from '#domain/frame/schedule-row';
 import { readSchedule } from '#domain/frame/schedule';
 
 const member = (mark: string, facts: Partial<MemberFacts> = {}) => MemberFacts.parse({ mark, ...facts });
@@ -38,7 +39,7 @@ describe('columns by name', () => {
   ])('%j', (headers, fields) => expect(fieldsOf(...headers)).toEqual(fields));
 
   it('takes No. for a running number where a mark stands beside it', () =>
-    expect(fieldsOf('No.', '番付', '部材名', '断面')).toEqual([null, 'mark', 'kind', null]));
+    expect(fieldsOf('No.', '番付', '部材名', '断面')).toEqual([null, 'mark', 'kind', 'section']));
   it('takes 部材名 and 名称 for the name where the kind stands elsewhere', () => {
     expect(fieldsOf('番付', '種類', '部材名')).toEqual(['mark', 'kind', 'name']);
     expect(fieldsOf('番付', '部材名', '名称')).toEqual(['mark', 'kind', 'name']);
@@ -125,6 +126,7 @@ describe('rows', () => {
         track: 'wall',
         note: 'line 1\nline 2',
         other: { 断面: '15×105', D: 'x' },
+        setOut: { ...NOWHERE, width: 15, depth: 105 },
       }),
       member('ろ3', { kind: '大引' }),
     ]));
@@ -181,7 +183,32 @@ describe('rows', () => {
       [5, 'mark-repeated', 4],
       [6, 'mark-repeated', 2],
     ]);
-    expect([...read.mentioned]).toEqual(['い3', 'B']);
+    expect([...read.mentioned]).toEqual([
+      ['い3', 2],
+      ['B', 4],
+    ]);
+  });
+
+  it('say where a member lies, in the unit of the house', () => {
+    const rows = [
+      ['番付', '種類', '始点', '終点', '階', '下端', '厚さ', '幅', '断面'],
+      ['ほ通り貫', '貫', 'ほ一', 'ほ四', '1F', '+9尺', '15mm', '105mm', '15×105'],
+      ['い三', '柱', 'い三', '', '', '', '', '', '4寸角'],
+      ['ろ三', '柱', 'ろ三', '', '', '高い', '', '', '杉'],
+    ];
+    const read = readSchedule(rows, {}, 'shaku');
+    expect(read.members.map(({ setOut }) => setOut)).toEqual([
+      { from: 'ほ一', to: 'ほ四', level: '1F', base: 2727.273, top: null, width: 15, depth: 105 },
+      { from: 'い三', to: '', level: '', base: null, top: null, width: 121.212, depth: 121.212 },
+    ]);
+    expect(read.problems).toMatchObject([{ line: 4, column: '下端', value: '高い', reason: 'not-a-length' }]);
+  });
+  it('take a storey for the place where no marks say where a member lies', () => {
+    const [read] = readSchedule([
+      ['番付', '種類', '階'],
+      ['い三', '柱', '2F'],
+    ]).members;
+    expect(read).toMatchObject({ place: '2F', setOut: null });
   });
 
   it('may be ragged', () =>

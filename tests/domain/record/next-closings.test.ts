@@ -1,3 +1,4 @@
+import { WHOLE_LINE } from '../../support/whole-line.ts';
 import { expect, test } from 'vitest';
 import type { Mark } from '#domain/frame/mark';
 import type { ClosingReport } from '#domain/record/closing-report';
@@ -10,7 +11,8 @@ const LIMITS = { coverings: 2, days: 10, missing: 3, named: 1 };
 
 function line(state: Line['state'], n: number): Line {
   const nearestMiss: Line['nearestMiss'] = state === 'gap' ? { reasons: ['no-photo'], tag: null } : null;
-  return { mark: `い${n}` as Mark, kind: '柱', place: '', least: 'pegged', state, records: [], nearestMiss };
+  const facts = { mark: `い${n}` as Mark, kind: '柱', place: '', least: 'pegged' as const };
+  return { ...facts, ...WHOLE_LINE, state, records: [], nearestMiss };
 }
 
 function covering(id: string, daysLeft: number | null, gaps: number, onRecord = 0): Covering {

@@ -1,0 +1,74 @@
+import type { CoveringKind } from '../contract/shapes.ts';
+import { clipAxis, directionOf, type Convex } from '../frame/clip.ts';
+import type { GridReader } from '../frame/grid-reader.ts';
+import type { Axis } from '../frame/set-out.ts';
+import type { Stage, Track } from '../frame/stage.ts';
+import type { Zone } from '../frame/zone.ts';
+import { zoneBody } from '../frame/zone-body.ts';
+import { formOf, needOf, type HidableKind, type StatedRequirement } from './requirements-of.ts';
+import { SHORTEST_GAP_MM, type Stretch } from './stretches.ts';
+
+export interface MemberInSpace {
+  readonly mark: string;
+  readonly kind: HidableKind;
+  readonly track: Track;
+  readonly axis: Axis;
+}
+
+export interface ZonedCovering {
+  readonly id: string;
+  readonly kind: CoveringKind;
+  readonly zone: Zone;
+  /** Members that lie in the zone and are listed by hand or stay visible. */
+  readonly except: ReadonlySet<string>;
+}
+
+export interface HiddenByZone {
+  readonly mark: string;
+  readonly least: Stage;
+  readonly views: number;
+  readonly stretch: Stretch;
+}
+
+/** What runs more across a wall than in it only pierces it: from 10° to its plane on, as sine. */
+const PIERCES = Math.sin((10 * Math.PI) / 180);
+
+/**
+ * What each zone hides of these members, by covering, in their order: the axis clipped to the zone (design
+ * 3.3) where the kind is hidden by such a covering. A zone that the grid no longer reads hides nothing.
+ */
+export function hiddenByZones(
+  coverings: readonly ZonedCovering[],
+  members: readonly MemberInSpace[],
+  reader: GridReader,
+  stated: readonly StatedRequirement[],
+): Map<string, HiddenByZone[]> {
+  return new Map(
+    coverings.map((covering) => {
+      const read = zoneBody(covering.zone, reader);
+      return [covering.id, read.ok ? hiddenIn(covering, read.body, members, stated) : []];
+    }),
+  );
+}
+
+function hiddenIn(
+  { kind, zone, except }: ZonedCovering,
+  body: Convex,
+  members: readonly MemberInSpace[],
+  stated: readonly StatedRequirement[],
+): HiddenByZone[] {
+  const form = formOf(kind, zone);
+  return members.flatMap((member) => {
+    const stretch = clipAxis(member.axis, body);
+    if (!stretch || stretch.to - stretch.from < SHORTEST_GAP_MM) return [];
+    if (except.has(member.mark) || pierces(member.axis, zone)) return [];
+    const need = needOf(member.kind, member.track, { kind, form }, stated);
+    return need ? [{ mark: member.mark, ...need, stretch }] : [];
+  });
+}
+
+function pierces(axis: Axis, zone: Zone): boolean {
+  if (zone.shape !== 'wall') return false;
+  const [x, y] = directionOf(axis);
+  return Math.abs(zone.family === 'first' ? x : y) > PIERCES;
+}

@@ -1,0 +1,89 @@
+import type { StatedGrid } from '#domain/contract/frame-shapes';
+import type { FrameCoveringView, FrameHiddenView, FrameView } from '#domain/contract/frame-views';
+import type { RequirementsView } from '#domain/contract/requirements';
+import type { AccountView } from '#domain/contract/views';
+import { gridProblem } from '#domain/frame/grid-problem';
+import { findKindById } from '#domain/lexicon/find-kind-by-id';
+import { dayOf } from '#domain/record/zoned-day';
+import type { ClosingReport } from '#domain/record/closing-report';
+import { speaker, type Context } from './context.ts';
+import { Failure } from './failure.ts';
+import { readClosingReport } from './report.ts';
+import { sameContent } from './same-content.ts';
+
+/** States where the lines and levels of a house lie; every zone and member is put in place by it anew. */
+export async function stateGrid(
+  context: Context,
+  account: AccountView,
+  house: string,
+  grid: StatedGrid,
+): Promise<StatedGrid> {
+  const problem = gridProblem(grid);
+  if (problem) throw new Failure('grid-impossible', { ...problem });
+  return context.store.write(house, speaker(account), async (writing) => {
+    const before = await writing.grid(house);
+    if (before === null || !sameContent(before, grid))
+      await writing.say({ kind: 'grid.stated', version: 1, payload: grid });
+    return grid;
+  });
+}
+
+/** What the house asks for otherwise than is common. */
+export async function stateRequirements(
+  context: Context,
+  account: AccountView,
+  house: string,
+  { rows }: RequirementsView,
+): Promise<RequirementsView> {
+  const unknown = [...new Set(rows.map(({ kind }) => kind))].filter((kind) => !findKindById(kind));
+  if (unknown.length > 0) throw new Failure('unknown-kinds', { kinds: unknown.slice(0, 20).join(', ') });
+  return context.store.write(house, speaker(account), async (writing) => {
+    const before = await writing.requirements(house);
+    if (!sameContent({ rows: before }, { rows }))
+      await writing.say({ kind: 'requirements.stated', version: 1, payload: { rows } });
+    return { rows };
+  });
+}
+
+/** The whole frame, as it stands and stood on record. */
+export async function readFrame(context: Context, house: string): Promise<FrameView> {
+  const { read } = context.store;
+  const zone = await read.zone(house);
+  const grid = await read.grid(house);
+  const report = await readClosingReport(context, house);
+  const zones = new Map((await read.coverings(house)).map((covering) => [covering.id, covering.zone]));
+  return {
+    today: report.today,
+    grid: grid && { first: grid.first, second: grid.second, levels: grid.levels },
+    members: await read.frameMembers(house, zone),
+    coverings: report.days
+      .flatMap(({ coverings }) => coverings)
+      .map((covering) => toFrameCovering(covering, zones.get(covering.id) ?? null, zone)),
+  };
+}
+
+type CoveringReport = ClosingReport['days'][number]['coverings'][number];
+
+function toFrameCovering(
+  { id, name, kind, plannedDay, closedAt, lines }: CoveringReport,
+  zone: FrameCoveringView['zone'],
+  timeZone: string,
+): FrameCoveringView {
+  const closedDay = closedAt === null ? null : dayOf(closedAt, timeZone);
+  return {
+    ...{ id, name, kind, zone, plannedDay, closedDay },
+    hides: lines.map((line) => toFrameHidden(line, timeZone)),
+  };
+}
+
+function toFrameHidden(line: CoveringReport['lines'][number], timeZone: string): FrameHiddenView {
+  const { mark, least, state, hidden, missing, completeAt } = line;
+  const bare = ({ from, to }: { from: number; to: number }) => ({ from, to });
+  const isMissing = state === 'gap' || state === 'lost';
+  return {
+    ...{ mark, least, state },
+    stretches: hidden && [bare(hidden)],
+    missing: hidden ? (missing.length > 0 ? missing.map(bare) : isMissing ? [bare(hidden)] : []) : null,
+    onRecordSince: completeAt && dayOf(completeAt, timeZone),
+  };
+}

@@ -1,0 +1,91 @@
+import { sql } from 'kysely';
+import type { StatedGrid } from '#domain/contract/frame-shapes';
+import type { FrameMemberView } from '#domain/contract/frame-views';
+import { axisOf } from '#domain/frame/axis-of';
+import { gridReader, type GridReader } from '#domain/frame/grid-reader';
+import type { Mark } from '#domain/frame/mark';
+import type { Axis, AxisProblem, SetOut } from '#domain/frame/set-out';
+import { STAGES } from '#domain/frame/stage';
+import { groupBy } from '#domain/group-by';
+import { usualLie } from '#domain/lexicon/usual-lie';
+import type { StatedRequirement } from '#domain/record/requirements-of';
+import type { Db } from '../open-database.ts';
+import { rankOf } from './views.ts';
+
+/** What of a house puts its members into space and says what coverings need. */
+export interface FrameGround {
+  readonly stated: StatedGrid | null;
+  readonly reader: GridReader | null;
+  readonly requirements: readonly StatedRequirement[];
+}
+
+export async function readFrameGround(db: Db, house: string): Promise<FrameGround> {
+  const row = await db
+    .selectFrom('house')
+    .select(['grid', 'requirements'])
+    .where('id', '=', house)
+    .executeTakeFirst();
+  const stated = row?.grid ?? null;
+  return { stated, reader: stated && gridReader(stated), requirements: row?.requirements ?? [] };
+}
+
+/** The axis of a member, where grid and schedule give one. */
+export function axisIn(reader: GridReader | null, setOut: SetOut | null, kind: string): Axis | null {
+  return lieIn(reader, setOut, kind).axis;
+}
+
+function lieIn(
+  reader: GridReader | null,
+  setOut: SetOut | null,
+  kind: string,
+): { axis: Axis | null; problem: AxisProblem | null } {
+  if (reader === null || setOut === null) return { axis: null, problem: null };
+  const read = axisOf(setOut, usualLie(kind), reader);
+  return read.ok ? { axis: read.axis, problem: null } : { axis: null, problem: read.problem };
+}
+
+export async function readFrameMembers(db: Db, house: string, zone: string): Promise<FrameMemberView[]> {
+  const { reader } = await readFrameGround(db, house);
+  const members = await db
+    .selectFrom('member')
+    .select(['mark', 'kind', 'name', 'place', 'retired', 'setOut'])
+    .where('houseId', '=', house)
+    .orderBy('mark')
+    .execute();
+  const seen = groupBy(await readSeen(db, house, zone), ({ mark }) => mark);
+  return members.map(({ setOut, mark, ...facts }) => ({
+    mark: mark as Mark,
+    ...facts,
+    ...lieIn(reader, setOut, facts.kind),
+    seen: furthest(seen.get(mark) ?? []),
+  }));
+}
+
+/** The furthest stage of each member on each day of its photos whose date nothing contradicts. */
+function readSeen(db: Db, house: string, zone: string) {
+  return db
+    .selectFrom('tag')
+    .innerJoin('photo', 'photo.id', 'tag.photoId')
+    .where('tag.houseId', '=', house)
+    .where('tag.state', '=', 'standing')
+    .where('photo.capturedAt', 'is not', null)
+    .where('photo.doubt', 'is', null)
+    .select((eb) => [
+      'tag.mark',
+      sql<string>`(photo.captured_at at time zone ${zone})::date`.as('day'),
+      eb.fn.max(rankOf(eb)).as('rank'),
+    ])
+    .groupBy(['tag.mark', 'day'])
+    .orderBy('day')
+    .execute();
+}
+
+function furthest(days: readonly { day: string; rank: number }[]): FrameMemberView['seen'] {
+  let best = -1;
+  return days.flatMap(({ day, rank }) => {
+    const stage = STAGES[rank];
+    if (rank <= best || !stage) return [];
+    best = rank;
+    return [{ day, stage }];
+  });
+}

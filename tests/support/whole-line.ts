@@ -1,0 +1,2 @@
+/** What a line of the report says of a member without a place in space. */
+export const WHOLE_LINE = { views: 1, hidden: null, missing: [], lengthMm: null, completeAt: null };
