@@ -45,6 +45,10 @@ const houseScreens: RouteObject[] = [
     lazy: async () => ({ Component: (await import('./screens/members/member-screen.tsx')).MemberScreen }),
   },
   {
+    path: 'grid',
+    lazy: async () => ({ Component: (await import('./screens/grid/grid-screen.tsx')).GridScreen }),
+  },
+  {
     path: 'schedule',
     lazy: async () => ({
       Component: (await import('./screens/schedule/schedule-screen.tsx')).ScheduleScreen,

@@ -5,6 +5,7 @@ import { common } from './en/common.ts';
 import { coverings } from './en/coverings.ts';
 import { days } from './en/days.ts';
 import { findings } from './en/findings.ts';
+import { grid } from './en/grid.ts';
 import { handOn } from './en/hand-on.ts';
 import { houses } from './en/houses.ts';
 import { ledger } from './en/ledger.ts';
@@ -27,6 +28,7 @@ export const en = {
   coverings,
   days,
   findings,
+  grid,
   handOn,
   houses,
   ledger,

@@ -5,6 +5,7 @@ import { common } from './ja/common.ts';
 import { coverings } from './ja/coverings.ts';
 import { days } from './ja/days.ts';
 import { findings } from './ja/findings.ts';
+import { grid } from './ja/grid.ts';
 import { handOn } from './ja/hand-on.ts';
 import { houses } from './ja/houses.ts';
 import { ledger } from './ja/ledger.ts';
@@ -26,6 +27,7 @@ export const ja = {
   coverings,
   days,
   findings,
+  grid,
   handOn,
   houses,
   ledger,

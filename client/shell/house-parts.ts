@@ -8,7 +8,7 @@ export const HOUSE_PARTS = [
   { path: 'findings', word: 'findings' },
   { path: 'people', word: 'people' },
   { path: 'ledger', word: 'ledger' },
-  { path: 'settings', word: 'settings' },
+  { path: 'settings', word: 'settings', also: 'grid' },
 ] as const satisfies readonly { path: string; word: string; also?: string }[];
 
 export type HousePart = (typeof HOUSE_PARTS)[number]['word'];

@@ -51,6 +51,7 @@ export function houseScreens({ house, photo, mark, covering, day }: HouseThings)
     cameras: `${house}/cameras`,
     ledger: `${house}/ledger`,
     settings: `${house}/settings`,
+    grid: `${house}/grid`,
   };
 }
 

@@ -3,8 +3,9 @@ import type { CoveringKind } from '#domain/contract/shapes';
 import type { CoveringView, MemberView } from '#domain/contract/views';
 import { parseMark } from '#domain/frame/mark';
 import { TRACKS, type Stage, type Track } from '#domain/frame/stage';
-import type { Zone } from '#domain/frame/zone';
+import type { LengthUnit } from '#domain/frame/length';
 import { defaultLeast } from '#domain/record/default-least';
+import { NO_ZONE, readZone, zoneDraft, type ZoneDraft } from './zone-draft.ts';
 
 /** As in the contract, repeated so that the browser need not load the schema library; a test compares them. */
 export const KINDS = [
@@ -23,7 +24,7 @@ export interface CoveringDraft {
   readonly plannedDay: string;
   readonly note: string;
   /** What lies in it is hidden; null: only what is listed. */
-  readonly zone: Zone | null;
+  readonly zone: ZoneDraft;
   /** Members in the zone that stay visible. */
   readonly except: ReadonlySet<string>;
   /** Listed by hand. */
@@ -42,7 +43,7 @@ export type CoveringEvent =
   | { type: 'write'; field: 'name' | 'plannedDay' | 'note'; text: string }
   | { type: 'choose-kind'; kind: CoveringKind; tracks: ReadonlyMap<string, Track> }
   | { type: 'tick'; members: readonly MemberFactsHere[] }
-  | { type: 'draw-zone'; zone: Zone | null }
+  | { type: 'draw-zone'; zone: ZoneDraft }
   | { type: 'leave-out'; mark: string; isOut: boolean }
   | { type: 'untick'; marks: readonly string[] }
   | { type: 'choose-least'; mark: string; stage: Stage }
@@ -53,16 +54,16 @@ export const EMPTY_DRAFT: CoveringDraft = {
   kind: 'plaster',
   plannedDay: '',
   note: '',
-  zone: null,
+  zone: NO_ZONE,
   except: new Set(),
   hides: new Map(),
 };
 
-export function draftOf(covering: CoveringView): CoveringDraft {
+export function draftOf(covering: CoveringView, unit: LengthUnit): CoveringDraft {
   const { name, kind, plannedDay, note, zone, except, hides } = covering;
   const listed = hides.filter(({ byZone }) => !byZone);
   const stages = listed.map(({ mark, least }) => [mark, { stage: least, isChosen: true }] as const);
-  const space = { zone, except: new Set<string>(except) };
+  const space = { zone: zoneDraft(zone, unit), except: new Set<string>(except) };
   return { name, kind, plannedDay: plannedDay ?? '', note, ...space, hides: new Map(stages) };
 }
 
@@ -73,7 +74,7 @@ export function reduceCovering(draft: CoveringDraft, event: CoveringEvent): Cove
     case 'choose-kind':
       return { ...draft, kind: event.kind, hides: proposeAnew(draft.hides, event.kind, event.tracks) };
     case 'draw-zone':
-      return { ...draft, zone: event.zone, except: event.zone ? draft.except : new Set() };
+      return { ...draft, zone: event.zone };
     case 'leave-out': {
       const except = new Set(draft.except);
       if (event.isOut) except.add(event.mark);
@@ -172,15 +173,18 @@ function contentOf({ hides, except, ...rest }: CoveringDraft): string {
   ]);
 }
 
-export function factsOfDraft(draft: CoveringDraft): BodyInput<'changeCovering'> {
-  const { name, kind, plannedDay, note, zone, except, hides } = draft;
+/** What is no zone yet must not come here. */
+export function factsOfDraft(draft: CoveringDraft, unit: LengthUnit): BodyInput<'changeCovering'> {
+  const { name, kind, plannedDay, note, except, hides } = draft;
+  const read = readZone(draft.zone, unit);
+  const zone = read.ok ? read.zone : null;
   return {
     name: name.trim(),
     kind,
     plannedDay: plannedDay === '' ? null : plannedDay,
     note,
-    zone,
-    except: [...except],
+    zone: zone && { ...zone },
+    except: zone ? [...except] : [],
     hides: [...hides].map(([mark, { stage }]) => ({ mark, least: stage })),
   };
 }

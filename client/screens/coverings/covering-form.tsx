@@ -15,6 +15,8 @@ import type { MemberIndex } from '../../finding/member-index.ts';
 import { EMPTY_DRAFT, KINDS, draftOf, factsOfDraft, isChanged, reduceCovering } from './covering-draft.ts';
 import { GoneMarks } from './gone-marks.tsx';
 import { HidesPicker } from './hides-picker.tsx';
+import { readZone } from './zone-draft.ts';
+import { ZonePart } from './zone-part.tsx';
 import { useCoveringChange } from './use-covering-change.ts';
 
 export interface CoveringFormProps {
@@ -24,10 +26,10 @@ export interface CoveringFormProps {
 
 export function CoveringForm({ covering, index }: CoveringFormProps) {
   const { t } = useWords();
-  const { id: house } = useHouse();
+  const { id: house, unit } = useHouse();
   const navigate = useNavigate();
   // As it was when the form was opened: what others change meanwhile is not this person's.
-  const [start] = useState(() => (covering ? draftOf(covering) : EMPTY_DRAFT));
+  const [start] = useState(() => (covering ? draftOf(covering, unit) : EMPTY_DRAFT));
   const [draft, tell] = useReducer(reduceCovering, start);
   const unsaved = useUnsaved(isChanged(draft, start));
   const [wasTried, setWasTried] = useState(false);
@@ -39,7 +41,7 @@ export function CoveringForm({ covering, index }: CoveringFormProps) {
   const save = useCoveringChange(
     house,
     () => {
-      const body = factsOfDraft(draft);
+      const body = factsOfDraft(draft, unit);
       return covering
         ? call('changeCovering', { params: { covering: covering.id }, body })
         : call('planCovering', { params: { house }, body: { id: newIdFor(body), ...body } });
@@ -58,7 +60,7 @@ export function CoveringForm({ covering, index }: CoveringFormProps) {
       onSubmit={(event) => {
         event.preventDefault();
         setWasTried(true);
-        if (hasName) save.mutate(undefined);
+        if (hasName && readZone(draft.zone, unit).ok) save.mutate(undefined);
       }}
     >
       <div className="form">
@@ -93,6 +95,7 @@ export function CoveringForm({ covering, index }: CoveringFormProps) {
           maxLength={2000}
         />
       </div>
+      <ZonePart draft={draft} wasTried={wasTried} tell={tell} />
       <HidesPicker draft={draft} index={index} tracks={tracks} tell={tell} />
       <GoneMarks draft={draft} index={index} tell={tell} />
       <ProblemNotice error={save.error} keepsTyped />

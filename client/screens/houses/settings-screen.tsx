@@ -24,6 +24,9 @@ export function SettingsScreen() {
           <HouseFactsList house={house} />
         </>
       )}
+      <Link className="alone" to={`/houses/${house.id}/grid`}>
+        {t('grid.title')}
+      </Link>
       <Link className="alone" to={`/houses/${house.id}/cameras`}>
         {t('clock.toCameras')}
       </Link>

@@ -2,6 +2,8 @@ import { Link } from 'react-router';
 import type { ClosingReportView } from '#domain/contract/report-views';
 import type { FindingKind } from '#domain/record/findings/kinds';
 import { isFirm } from '#domain/record/requirement';
+import { formatList } from '../../i18n/format.ts';
+import { metres, stretchWords } from '../../i18n/stretch-words.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { KindName } from '../../parts/kind-name.tsx';
 import { LegibilityMark } from '../../parts/legibility-mark.tsx';
@@ -30,12 +32,26 @@ export function LineRow({ line, hasReading }: { line: Line; hasReading: boolean 
       <td>{line.place}</td>
       <td>
         <StageName stage={line.least} />
+        <Extent line={line} />
       </td>
       <td>
         <LineState line={line} />
       </td>
       <td className="report-remark" aria-hidden="true" />
     </tr>
+  );
+}
+
+/** Which part of it is hidden, and how many photos must show it, where that is not plain. */
+function Extent({ line: { hidden, views } }: { line: Line }) {
+  const { t, lang } = useWords();
+  return (
+    <>
+      {hidden ? <span className="report-extent soft">{stretchWords(t, lang, hidden)}</span> : null}
+      {views > 1 ? (
+        <span className="report-extent soft">{t('report.stretch.views', { count: views })}</span>
+      ) : null}
+    </>
   );
 }
 
@@ -64,6 +80,17 @@ function LineState({ line }: { line: Line }) {
         {isToBeWeighed(line) ? t('report.state.weigh') : t(`report.state.${line.state}`)}
       </span>
       {miss === '' ? null : <span className="report-miss">{miss}</span>}
+      {isMissing && line.missing.length > 0 && line.lengthMm !== null ? (
+        <span className="report-miss">
+          {t('report.stretch.missing', {
+            parts: formatList(
+              line.missing.map((part) => stretchWords(t, lang, part)),
+              lang,
+            ),
+            whole: metres(line.lengthMm, lang),
+          })}
+        </span>
+      ) : null}
       {near ? (
         <RecordFindings findings={near.findings.filter(({ kind }) => !SAID_AS_REASON.has(kind))} />
       ) : null}

@@ -71,7 +71,7 @@ describe('a covering that is being planned', () => {
       { type: 'write', field: 'name', text: ' North wall ' },
       { type: 'tick', members: [rail] },
     );
-    expect(factsOfDraft(draft)).toEqual({
+    expect(factsOfDraft(draft, 'mm')).toEqual({
       name: 'North wall',
       kind: 'plaster',
       plannedDay: null,
@@ -95,7 +95,7 @@ describe('a covering that is being planned', () => {
     ];
     const space = { zone, except: ['い四' as Mark] };
     const view = { ...facts, ...space, hides, id: 'c', closed: null, changedAt: '' };
-    expect(factsOfDraft(draftOf(view))).toEqual({ ...facts, zone, except: ['い四'] });
+    expect(factsOfDraft(draftOf(view, 'mm'), 'mm')).toEqual({ ...facts, zone, except: ['い四'] });
   });
 });
 

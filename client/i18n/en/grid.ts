@@ -1,0 +1,45 @@
+export const grid = {
+  title: 'Grid',
+  lead: 'The lines that marks are made of, and the levels. With it the schedule becomes a frame: members lie in space, a covering is a zone, and the program works out what it hides.',
+  unit: 'Bare numbers are in',
+  unitOf: { mm: 'millimetres', shaku: 'shaku (尺, 303.03 mm)', inch: 'inches' },
+  first: {
+    title: 'Lines that a mark names first',
+    hint: 'In い三 that is い. Common: kana in the order of the iroha, counted from right to left.',
+  },
+  second: {
+    title: 'Lines that a mark names second',
+    hint: 'In い三 that is 三. Common: numbers, counted downward on the plan.',
+  },
+  labels: 'Labels in order',
+  labelsHint: 'With blanks between them, e.g. い ろ は に.',
+  series: 'Usual labels',
+  seriesOf: { iroha: 'い ろ は …', kanji: '一 二 三 …', digits: '1 2 3 …', letters: 'A B C …' },
+  count: 'How many lines',
+  fill: 'Fill in',
+  bays: 'Bays between the lines',
+  baysHint:
+    'One for all, or one for each: 1820, or 1820 1820 910. Also 6尺 or 1間. A half bay needs no line: 又い lies between い and the next.',
+  runs: 'On the plan they run',
+  runsOf: {
+    leftward: 'from right to left',
+    rightward: 'from left to right',
+    downward: 'downward',
+    upward: 'upward',
+  },
+  levels: 'Levels with their heights',
+  levelsHint:
+    'One a line, the lowest first: 1F 450. Heights above the ground or whatever the house is measured from.',
+  sketch: 'Plan of the grid: {{first}} by {{second}}',
+  saved: 'The grid is stated. Members and zones have been put in place by it.',
+  toSchedule: 'Import the schedule',
+  wrong: {
+    'no-lines': 'There is no line. Give at least one label.',
+    'label-empty': '“{{label}}” is no label.',
+    'label-repeated': '“{{label}}” stands there twice, or reads like another (3 and 三).',
+    'label-unreadable': '“{{label}}” would be read as something else. Choose another label.',
+    'not-ascending': '“{{label}}” does not lie behind the one before it.',
+    'not-a-length': '“{{label}}” has no length that can be read. Write e.g. 1820, 6尺 or 1.82 m.',
+    count: 'Give one bay for all, or {{label}} of them, one for each.',
+  },
+} as const;

@@ -1,0 +1,66 @@
+import { useQuery } from '@tanstack/react-query';
+import type { FrameView } from '#domain/contract/frame-views';
+import { gridReader } from '#domain/frame/grid-reader';
+import { nameStretch } from '#domain/frame/name-stretch';
+import type { Zone } from '#domain/frame/zone';
+import { call } from '../../api/call.ts';
+import { keys } from '../../api/keys.ts';
+import { stretchWords } from '../../i18n/stretch-words.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { Checkbox } from '../../parts/checkbox.tsx';
+import { KindName } from '../../parts/kind-name.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+import type { CoveringDraft, CoveringEvent } from './covering-draft.ts';
+import { previewZone } from './zone-preview.ts';
+
+export interface ZoneHidesProps {
+  frame: FrameView;
+  draft: CoveringDraft;
+  zone: Zone;
+  tell: (event: CoveringEvent) => void;
+}
+
+/** What the zone hides, stretch by stretch; what is unticked stays visible. */
+export function ZoneHides({ frame, draft, zone, tell }: ZoneHidesProps) {
+  const { t, lang } = useWords();
+  const { id: house } = useHouse();
+  const needs = useQuery({
+    queryKey: keys.requirements(house),
+    queryFn: ({ signal }) => call('readRequirements', { params: { house }, signal }),
+  });
+  const listed = new Set(draft.hides.keys());
+  const preview = previewZone(frame, { kind: draft.kind, zone, listed }, needs.data?.rows ?? []);
+  if (!preview.ok)
+    return (
+      <p role="status" className="act-text">
+        {t('coverings.zone.impossible')}
+      </p>
+    );
+  const reader = frame.grid && gridReader(frame.grid);
+  return (
+    <div className="stack">
+      <p role="status">
+        {t('coverings.zone.hides', { count: preview.members.length - outOf(preview.members, draft) })}
+      </p>
+      <ul className="plain-list zone-hides">
+        {preview.members.map(({ mark, kind, axis, stretch, least }) => (
+          <li key={mark}>
+            <Checkbox
+              isSelected={!draft.except.has(mark)}
+              onChange={(isHidden) => tell({ type: 'leave-out', mark, isOut: !isHidden })}
+            >
+              <strong>{mark}</strong> <KindName kind={kind} hasReading={false} />
+              <span className="soft">
+                {stretchWords(t, lang, nameStretch(stretch, axis, reader))},{' '}
+                {t('report.least', { stage: t(`common.stage.${least}`) })}
+              </span>
+            </Checkbox>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+const outOf = (members: readonly { mark: string }[], { except }: CoveringDraft) =>
+  members.filter(({ mark }) => except.has(mark)).length;

@@ -1,0 +1,102 @@
+import { useQuery } from '@tanstack/react-query';
+import { Link } from 'react-router';
+import { call } from '../../api/call.ts';
+import { keys } from '../../api/keys.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { Field } from '../../parts/field.tsx';
+import { Select } from '../../parts/select.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+import type { CoveringDraft, CoveringEvent } from './covering-draft.ts';
+import { ZONE_FIELDS, readZone, type ZoneDraft, type ZoneField } from './zone-draft.ts';
+import { ZoneHides } from './zone-hides.tsx';
+
+const SHAPES = ['none', 'wall', 'flat', 'slope'] as const;
+
+export interface ZonePartProps {
+  draft: CoveringDraft;
+  wasTried: boolean;
+  tell: (event: CoveringEvent) => void;
+}
+
+/** The space that a covering takes, typed by lines and heights, with what it hides. */
+export function ZonePart({ draft, wasTried, tell }: ZonePartProps) {
+  const { t } = useWords();
+  const { id: house, unit } = useHouse();
+  const frame = useQuery({
+    queryKey: keys.frame(house),
+    queryFn: ({ signal }) => call('readFrame', { params: { house }, signal }),
+  });
+  const { zone } = draft;
+  const change = (part: Partial<ZoneDraft>) => tell({ type: 'draw-zone', zone: { ...zone, ...part } });
+  const read = readZone(zone, unit);
+  const errorOf = (field: ZoneField) =>
+    wasTried && !read.ok && read.field === field ? t(`coverings.zone.wrong.${read.reason}`) : null;
+  if (frame.data && frame.data.grid === null && zone.shape === 'none')
+    return (
+      <p className="soft">
+        {t('coverings.zone.noGrid')} <Link to={`/houses/${house}/grid`}>{t('schedule.place.toGrid')}</Link>
+      </p>
+    );
+  return (
+    <fieldset className="fieldset form">
+      <legend>{t('coverings.zone.title')}</legend>
+      <Select
+        label={t('coverings.zone.shape')}
+        value={zone.shape}
+        choices={SHAPES.map((value) => ({ value, label: t(`coverings.zone.shapeOf.${value}`) }))}
+        onChange={(shape) => change({ shape })}
+      />
+      {zone.shape === 'wall' || zone.shape === 'slope' ? (
+        <Select
+          label={t('coverings.zone.family')}
+          value={zone.family}
+          choices={(['first', 'second'] as const).map((value) => ({
+            value,
+            label: t(`grid.${value}.title`),
+          }))}
+          onChange={(family) => change({ family })}
+        />
+      ) : null}
+      {zone.shape === 'none' ? null : (
+        <div className="zone-fields">
+          {ZONE_FIELDS[zone.shape].map((field) => (
+            <Field
+              key={field}
+              label={t(`coverings.zone.field.${field}`)}
+              autoComplete="off"
+              maxLength={2000}
+              value={zone[field]}
+              onChange={(text) => change({ [field]: text })}
+              error={errorOf(field)}
+            />
+          ))}
+        </div>
+      )}
+      {zone.shape === 'wall' ? (
+        <div className="pair">
+          <Select
+            label={t('coverings.zone.over')}
+            value={zone.over}
+            choices={(['between-posts', 'over-posts'] as const).map((value) => ({
+              value,
+              label: t(`coverings.zone.overOf.${value}`),
+            }))}
+            onChange={(over) => change({ over })}
+          />
+          <Select
+            label={t('coverings.zone.face')}
+            value={zone.face}
+            choices={(['both', 'lower', 'higher'] as const).map((value) => ({
+              value,
+              label: t(`coverings.zone.faceOf.${value}`),
+            }))}
+            onChange={(face) => change({ face })}
+          />
+        </div>
+      ) : null}
+      {frame.data && read.ok && read.zone ? (
+        <ZoneHides frame={frame.data} draft={draft} zone={read.zone} tell={tell} />
+      ) : null}
+    </fieldset>
+  );
+}

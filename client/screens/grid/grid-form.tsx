@@ -1,0 +1,90 @@
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { useState, type FormEvent } from 'react';
+import type { StatedGrid } from '#domain/contract/frame-shapes';
+import { LENGTH_UNITS } from '#domain/frame/length';
+import { call } from '../../api/call.ts';
+import { keys } from '../../api/keys.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { Button } from '../../parts/button.tsx';
+import { Notice, ProblemNotice } from '../../parts/notice.tsx';
+import { Select } from '../../parts/select.tsx';
+import { TextArea } from '../../parts/text-area.tsx';
+import { useUnsaved } from '../../parts/unsaved.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+import { FamilyFields } from './family-fields.tsx';
+import { EMPTY_GRID, gridDraft, readGrid, type GridDraft, type GridWrong } from './grid-draft.ts';
+import { GridSketch } from './grid-sketch.tsx';
+
+/** Lines and levels as they are typed, with the plan that they make beside them. */
+export function GridForm({ grid }: { grid: StatedGrid | null }) {
+  const { t } = useWords();
+  const { id: house } = useHouse();
+  const client = useQueryClient();
+  const [start, setStart] = useState(() => (grid ? gridDraft(grid) : EMPTY_GRID));
+  const [draft, setDraft] = useState(start);
+  const [tried, setTried] = useState(false);
+  const unsaved = useUnsaved(JSON.stringify(draft) !== JSON.stringify(start));
+  const read = readGrid(draft);
+  const save = useMutation({
+    mutationFn: (body: StatedGrid) => call('stateGrid', { params: { house }, body }),
+    onSuccess: async () => {
+      setStart(draft);
+      await client.invalidateQueries({ queryKey: keys.allOf(house) });
+    },
+  });
+  const change = (part: Partial<GridDraft>) => {
+    setDraft({ ...draft, ...part });
+    save.reset();
+  };
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    setTried(true);
+    if ('grid' in read) save.mutate(read.grid);
+  };
+  const wrong = (family: GridWrong['family']) =>
+    tried && 'wrong' in read && read.wrong.family === family
+      ? t(`grid.wrong.${read.wrong.reason}`, { label: read.wrong.label })
+      : null;
+  return (
+    <form className="form" onSubmit={submit} noValidate>
+      <Select
+        label={t('grid.unit')}
+        value={draft.unit}
+        choices={LENGTH_UNITS.map((value) => ({ value, label: t(`grid.unitOf.${value}`) }))}
+        onChange={(unit) => change({ unit })}
+      />
+      <FamilyFields
+        family="first"
+        draft={draft.first}
+        runs={['leftward', 'rightward']}
+        onChange={(first) => change({ first })}
+        error={wrong('first')}
+      />
+      <FamilyFields
+        family="second"
+        draft={draft.second}
+        runs={['downward', 'upward']}
+        onChange={(second) => change({ second })}
+        error={wrong('second')}
+      />
+      <TextArea
+        label={t('grid.levels')}
+        description={t('grid.levelsHint')}
+        rows={4}
+        maxLength={2000}
+        value={draft.levels}
+        onChange={(levels) => change({ levels })}
+        error={wrong('levels')}
+      />
+      {'grid' in read ? <GridSketch grid={read.grid} /> : null}
+      <ProblemNotice error={save.error} keepsTyped />
+      {save.isSuccess ? <Notice tone="done">{t('grid.saved')}</Notice> : null}
+      <div className="row">
+        <Button type="submit" look="act" isPending={save.isPending}>
+          {t('common.save')}
+        </Button>
+      </div>
+      {unsaved.question}
+    </form>
+  );
+}

@@ -1,0 +1,222 @@
+import { randomUUID } from 'node:crypto';
+import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest';
+import type { FrameView } from '#domain/contract/frame-views';
+import type { ClosingReportView } from '#domain/contract/report-views';
+import type { SchedulePreviewView } from '#domain/contract/schedule-views';
+import type { CoveringView, HouseView, UploadOutcome } from '#domain/contract/views';
+import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { makeJpeg, takenAt } from '../support/pictures.ts';
+import { HttpProblem, newHouse, startServer, type Client, type TestServer } from '../support/server.ts';
+
+const grid = (bay = 1820) => ({
+  first: { lines: ['い', 'ろ'].map((label, i) => ({ label, at: i * bay })), runs: 'leftward' },
+  second: { lines: ['一', '二', '三', '四'].map((label, i) => ({ label, at: i * bay })), runs: 'downward' },
+  levels: [
+    { label: '1F', height: 450 },
+    { label: '軒', height: 3250 },
+  ],
+  unit: 'mm',
+});
+
+/** A wall of three bays: posts, a rail through all of them, sill and plate, and a rail that crosses. */
+const SCHEDULE = [
+  '番付,種類,始点,終点,階,下端,上端,断面',
+  'い一,柱,い一,,1F,,,120角',
+  'い二,柱,い二,,1F,,,120角',
+  'い三,柱,い三,,1F,,,120角',
+  'い四,柱,い四,,1F,,,120角',
+  'い通り貫,貫,い-1,い-4,1F,1350,,15×105',
+  'い通り土台,土台,い一,い四,1F,-60,,120角',
+  'い通り桁,桁,い一,い四,1F,2800,,120×180',
+  '一通り貫,貫,い一,ろ一,1F,1350,,15×105',
+  '西の小舞,小舞,,,,,,',
+  '迷い柱,柱,い九,,1F,,,',
+  '逆さ柱,柱,い二,,1F,900,300,',
+].join('\n');
+const REGION = { shape: 'rectangle', x: 0.1, y: 0.2, w: 0.3, h: 0.4 };
+const WALL = { shape: 'wall', family: 'first', line: 'い', bottom: 450, top: 3250, face: 'both' };
+let pictures = 4000;
+
+describeOverBothDatabases('the frame in space, over HTTP', (make) => {
+  let place: PlaceForDatabase;
+  let server: TestServer;
+  let owner: Client;
+  let house: HouseView;
+  beforeAll(async () => {
+    place = await make();
+    server = await startServer(place);
+    owner = server.owner;
+  });
+  afterAll(async () => {
+    await server.close();
+    await place.remove();
+  });
+  const sendSchedule = async <T>(query = ''): Promise<T> => {
+    const response = await owner.raw('POST', `/houses/${house.id}/schedule?fileName=frame.csv${query}`, {
+      body: SCHEDULE,
+      headers: { 'content-type': 'text/csv' },
+    });
+    return (await response.json()) as T;
+  };
+  beforeEach(async () => {
+    house = await newHouse(owner, '谷の舟小屋');
+    await owner.put(`/houses/${house.id}/grid`, grid());
+    await sendSchedule();
+  });
+
+  const plan = (name: string, zone: object | null, more: object = {}) =>
+    owner.post<CoveringView>(`/houses/${house.id}/coverings`, {
+      ...{ id: randomUUID(), name, kind: 'plaster', zone, hides: [], plannedDay: '2026-05-01', ...more },
+    });
+  const west = () => plan('West', { ...WALL, from: '一', to: '三', over: 'between-posts' });
+  const south = () => plan('South', { ...WALL, from: '三', to: '四', over: 'over-posts' });
+  const show = async (mark: string, day: string, stretch: [string, string] | null) => {
+    const bytes = await makeJpeg(pictures++, takenAt(`${day}T09:30:00`));
+    const { results } = await owner.upload<{ results: UploadOutcome[] }>(house.id, [
+      { name: 'a.jpg', bytes },
+    ]);
+    const [outcome] = results;
+    if (!outcome || outcome.outcome === 'refused') throw new Error('refused');
+    await owner.post(`/photos/${outcome.photo.id}/tags`, {
+      ...{ id: randomUUID(), mark, stage: 'pegged', region: REGION },
+      stretch: stretch && { from: stretch[0], to: stretch[1] },
+    });
+  };
+  const lines = async (name: string) => {
+    const report = await owner.get<ClosingReportView>(`/houses/${house.id}/closing-report`);
+    const covering = report.days.flatMap(({ coverings }) => coverings).find((one) => one.name === name);
+    return new Map(covering?.lines.map((line) => [line.mark as string, line]));
+  };
+  const hidden = ({ hides }: CoveringView) =>
+    hides.map(({ mark, stretch }) => [mark, stretch && [stretch.from, stretch.to]]);
+
+  it('imports members with their places, and says which cannot be, row by row', async () => {
+    const preview = await sendSchedule<SchedulePreviewView>('&preview=1');
+    expect(preview).toMatchObject({ problems: [], unchanged: 11, lacksGrid: false });
+    const frame = await owner.get<FrameView>(`/houses/${house.id}/frame`);
+    const member = (mark: string) => frame.members.find((one) => one.mark === mark);
+    expect(member('い通り貫')?.axis).toMatchObject({
+      start: { x: 0, y: 0, z: 1800 },
+      end: { x: 0, y: 5460, z: 1800 },
+      ...{ length: 5460, width: 15, depth: 105, runs: 'level' },
+    });
+    // From its level to the next: common practice.
+    expect(member('い二')?.axis).toMatchObject({ start: { z: 450 }, end: { z: 3250 }, runs: 'upright' });
+    expect(member('迷い柱')).toMatchObject({
+      axis: null,
+      problem: { reason: 'unknown-mark', field: 'from' },
+    });
+    expect(member('逆さ柱')).toMatchObject({ axis: null, problem: { reason: 'base-above-top' } });
+    expect(member('西の小舞')).toMatchObject({ axis: null, problem: null });
+    const other = await newHouse(owner, '別の家');
+    await owner.put(`/houses/${other.id}/grid`, grid());
+    house = other;
+    const first = await sendSchedule<SchedulePreviewView>('&preview=1');
+    expect(first.outOfFrame).toMatchObject([
+      { line: 11, mark: '迷い柱', reason: 'unknown-mark', field: 'from', value: 'い九' },
+      { line: 12, mark: '逆さ柱', reason: 'base-above-top', field: 'base', value: '900' },
+    ]);
+    house = await newHouse(owner, '通り芯のない家');
+    expect(await sendSchedule<SchedulePreviewView>('&preview=1')).toMatchObject({
+      ...{ outOfFrame: [], lacksGrid: true },
+    });
+  });
+
+  it('works out what a zone hides, bay by bay, by kind and form', async () => {
+    // 真壁 leaves posts and plates in sight, 大壁 hides them; what crosses the wall is not in it. Common practice.
+    expect(hidden(await west())).toEqual([['い通り貫', [0, 3640]]]);
+    const covered = await south();
+    expect(hidden(covered)).toEqual([
+      ['い三', [0, 2800]],
+      ['い四', [0, 2800]],
+      ['い通り桁', [3640, 5460]],
+      ['い通り貫', [3640, 5460]],
+    ]);
+    const { id, closed: _, changedAt: __, ...facts } = covered;
+    const changed = await owner.put<CoveringView>(`/coverings/${id}`, {
+      ...{ ...facts, hides: [{ mark: '西の小舞', least: 'lath-on' }], except: ['い三'] },
+    });
+    expect(hidden(changed).map(([mark]) => mark)).toEqual(['西の小舞', 'い四', 'い通り桁', 'い通り貫']);
+  });
+
+  it('wants each hidden stretch on record, and names what is missing', async () => {
+    await west();
+    await south();
+    await show('い通り貫', '2026-04-03', ['一', '二']);
+    expect((await lines('West')).get('い通り貫')).toMatchObject({
+      state: 'gap',
+      lengthMm: 3640,
+      missing: [{ from: 1820, to: 3640, fromMark: '二', toMark: '三' }],
+      nearestMiss: { reasons: ['part-only'] },
+    });
+    expect((await lines('South')).get('い通り貫')).toMatchObject({
+      ...{ state: 'gap', missing: [], nearestMiss: { reasons: ['other-stretch'] } },
+    });
+    await show('い通り貫', '2026-04-05', ['い二', 'い三']);
+    expect((await lines('West')).get('い通り貫')).toMatchObject({ state: 'on-record', missing: [] });
+    const frame = await owner.get<FrameView>(`/houses/${house.id}/frame`);
+    expect(frame.coverings.find(({ name }) => name === 'West')?.hides).toMatchObject([
+      ...[{ mark: 'い通り貫', missing: [], state: 'on-record', onRecordSince: '2026-04-05' }],
+    ]);
+    expect(frame.members.find(({ mark }) => mark === 'い通り貫')?.seen).toEqual([
+      ...[{ day: '2026-04-03', stage: 'pegged' }],
+    ]);
+    // A tag without a stretch shows all that is visible.
+    await show('い三', '2026-04-05', null);
+    expect((await lines('South')).get('い三')).toMatchObject({ state: 'on-record' });
+  });
+
+  it('follows grid, members and requirements, and leaves the past readable', async () => {
+    const { id } = await west();
+    await show('い通り貫', '2026-04-03', null);
+    await owner.put(`/houses/${house.id}/requirements`, {
+      rows: [
+        { form: 'plaster-between-posts', kind: 'nuki', hides: true, least: 'raised', views: 2 },
+        { form: 'plaster-between-posts', kind: 'hashira', hides: true, least: null, views: 1 },
+      ],
+    });
+    expect((await lines('West')).get('い通り貫')).toMatchObject({
+      ...{ state: 'gap', views: 2, least: 'raised', nearestMiss: { reasons: ['too-few-views'] } },
+    });
+    const read = async () => {
+      const { coverings } = await owner.get<{ coverings: CoveringView[] }>(`/houses/${house.id}/coverings`);
+      return hidden(coverings.find((one) => one.id === id) as CoveringView);
+    };
+    expect((await read()).map(([mark]) => mark)).toEqual(['い一', 'い三', 'い二', 'い通り貫']);
+    await owner.put(`/houses/${house.id}/grid`, grid(910));
+    expect((await read()).at(-1)).toEqual(['い通り貫', [0, 1820]]);
+    const moved = { kind: '貫', setOut: { from: 'い二', to: 'い四', level: '1F', base: 1350, top: null } };
+    await owner.put(`/houses/${house.id}/members/${encodeURIComponent('い通り貫')}`, {
+      ...{ ...moved, setOut: { ...moved.setOut, width: null, depth: null } },
+    });
+    expect((await read()).at(-1)).toEqual(['い通り貫', [0, 910]]);
+  });
+
+  it('refuses what is no grid and no zone with a sentence', async () => {
+    const problem = async (request: Promise<unknown>) =>
+      request.then(
+        () => null,
+        (error: unknown) => (error instanceof HttpProblem ? error.problem.code : error),
+      );
+    const twice = {
+      ...grid(),
+      levels: [
+        { label: '1F', height: 450 },
+        { label: '１Ｆ', height: 900 },
+      ],
+    };
+    expect(await problem(owner.put(`/houses/${house.id}/grid`, twice))).toBe('grid-impossible');
+    const zone = { ...WALL, from: '一', to: '九', over: 'over-posts' };
+    expect(await problem(plan('Nowhere', zone))).toBe('zone-impossible');
+    expect(await problem(plan('Flat', { ...zone, to: '二', top: 450 }))).toBe('zone-impossible');
+    expect(
+      await problem(
+        owner.put(`/houses/${house.id}/requirements`, {
+          rows: [{ form: 'floor', kind: 'no-such', hides: true, least: null, views: 1 }],
+        }),
+      ),
+    ).toBe('unknown-kinds');
+    house = await newHouse(owner, '通り芯のない家');
+    expect(await problem(plan('Nowhere', { ...zone, to: '二' }))).toBe('zone-without-grid');
+  });
+});
