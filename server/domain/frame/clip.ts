@@ -47,6 +47,10 @@ export function dot(a: Triple, b: Triple): number {
   return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 }
 
+export function cross([ax, ay, az]: Triple, [bx, by, bz]: Triple): Triple {
+  return [ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx];
+}
+
 export function isInside({ x, y, z }: Point, body: Convex): boolean {
   return body.every(({ normal, limit }) => dot(normal, [x, y, z]) <= limit + TOUCHING_MM);
 }

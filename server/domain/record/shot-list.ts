@@ -1,0 +1,175 @@
+import type { Convex, Triple } from '../frame/clip.ts';
+import type { FamilyName } from '../frame/grid.ts';
+import type { GridReader } from '../frame/grid-reader.ts';
+import { groupBy } from '../group-by.ts';
+import { bayPieces } from './bay-pieces.ts';
+import { greedyCover } from './set-cover.ts';
+import { sightThrough, targetOf, tripleOf, type FrameMember, type Sight, type Target } from './sight.ts';
+import { standingPlaces, type StandingPlace } from './standing-places.ts';
+import { unionOf, type Stretch } from './stretches.ts';
+import { walkThrough, type Spot } from './walk.ts';
+
+/** A hidden stretch without a record: of which member, for which covering, and on which day that closes. */
+export interface MissingStretch extends FrameMember {
+  readonly covering: string;
+  readonly stretch: Stretch;
+  readonly closes: string | null;
+}
+
+export interface ShotListInput {
+  readonly reader: GridReader;
+  readonly missing: readonly MissingStretch[];
+  /** What has closed (frame/opaque-body). */
+  readonly opaque: readonly Convex[];
+  /** The frame as it stands; what is not raised yet hides nothing and is left out by the caller. */
+  readonly members: readonly FrameMember[];
+}
+
+export interface Shot {
+  readonly mark: string;
+  readonly covering: string;
+  readonly stretches: readonly Stretch[];
+  readonly closes: string | null;
+}
+
+/** Towards a line of the grid, or over one's head or before one's feet. */
+export type Look = { readonly family: FamilyName; readonly line: string } | 'up' | 'down';
+
+export interface ShotPlace extends StandingPlace {
+  /** Where most of it is seen first. */
+  readonly looks: readonly Look[];
+  /** The earliest day on which something of it is hidden. */
+  readonly closes: string | null;
+  /** In the order in which the missing stretches were given; each piece stands at one place only. */
+  readonly shots: readonly Shot[];
+}
+
+export interface UnseenShot extends Shot {
+  /** No place near enough at an angle; or something stands or has closed before it on all sides. */
+  readonly reason: 'out-of-reach' | 'blocked';
+}
+
+export interface ShotList {
+  readonly places: readonly ShotPlace[];
+  readonly unseen: readonly UnseenShot[];
+}
+
+interface Piece {
+  readonly of: number;
+  readonly stretch: Stretch;
+  readonly target: Target;
+}
+
+/**
+ * What is missing, grouped by standing place and in the order of one walk, level by level from the lowest: few
+ * places that together see every piece which any place sees (record/set-cover). What no place sees is told apart.
+ * Days and marks as given, lengths in mm. The same input gives the same list.
+ */
+export function shotList({ reader, missing, opaque, members }: ShotListInput): ShotList {
+  const pieces = missing.flatMap((one, of): Piece[] =>
+    bayPieces(one.axis, one.stretch, reader.grid).map((stretch) => ({
+      of,
+      stretch,
+      target: targetOf(one, stretch),
+    })),
+  );
+  const sight = sightThrough(opaque, members);
+  const places = standingPlaces(reader).filter(({ eye }) => sight.hasRoom(eye));
+  const { seen, isBlocked } = lookAround(places, pieces, sight);
+  const chosen = greedyCover(seen, pieces.length);
+  const best = bestPlaces(chosen, seen, places, pieces);
+  const groups = groupBy([...best.keys()], (piece) => best.get(piece));
+  const shown = chosen.map((number): ShotPlace => {
+    const place = places[number] as StandingPlace;
+    const own = (groups.get(number) ?? []).sort((a, b) => a - b).map((piece) => pieces[piece] as Piece);
+    const shots = shotsOf(own, missing);
+    return { ...place, looks: looksOf(place, own, reader), closes: earliest(shots), shots };
+  });
+  const unseen = pieces.map((piece, i) => ({ piece, i })).filter(({ i }) => !best.has(i));
+  return {
+    places: inOrderOfWalk(shown, reader),
+    unseen: (['blocked', 'out-of-reach'] as const).flatMap((reason) =>
+      shotsOf(
+        unseen.filter(({ i }) => isBlocked.has(i) === (reason === 'blocked')).map(({ piece }) => piece),
+        missing,
+      ).map((shot) => ({ ...shot, reason })),
+    ),
+  };
+}
+
+function lookAround(places: readonly StandingPlace[], pieces: readonly Piece[], sight: Sight) {
+  const isBlocked = new Set<number>();
+  const seen = places.map(({ eye }) =>
+    [...pieces.keys()].filter((i) => {
+      const found = sight.look(eye, (pieces[i] as Piece).target);
+      if (found === 'blocked') isBlocked.add(i);
+      return found === 'seen';
+    }),
+  );
+  return { seen, isBlocked };
+}
+
+/** Of each piece the chosen place that sees it from nearest. */
+function bestPlaces(
+  chosen: readonly number[],
+  seen: readonly (readonly number[])[],
+  places: readonly StandingPlace[],
+  pieces: readonly Piece[],
+): Map<number, number> {
+  const best = new Map<number, { place: number; far: number }>();
+  for (const place of chosen)
+    for (const piece of seen[place] ?? []) {
+      const far = distance(
+        tripleOf((places[place] as StandingPlace).eye),
+        (pieces[piece] as Piece).target.middle,
+      );
+      if (far < (best.get(piece)?.far ?? Infinity)) best.set(piece, { place, far });
+    }
+  return new Map([...best].map(([piece, { place }]) => [piece, place]));
+}
+
+const distance = (a: Triple, b: Triple) => Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2]);
+
+/** Pieces of one missing stretch are one shot again. */
+function shotsOf(pieces: readonly Piece[], missing: readonly MissingStretch[]): Shot[] {
+  return [...groupBy(pieces, ({ of }) => of)].map(([of, own]) => {
+    const { mark, covering, closes } = missing[of] as MissingStretch;
+    return { mark, covering, closes, stretches: unionOf(own.map(({ stretch }) => stretch)) };
+  });
+}
+
+function earliest(shots: readonly Shot[]): string | null {
+  const days = shots.flatMap(({ closes }) => closes ?? []);
+  return days.reduce<string | null>((first, day) => (first === null || day < first ? day : first), null);
+}
+
+function looksOf({ eye }: StandingPlace, pieces: readonly Piece[], { grid }: GridReader): Look[] {
+  const looks = groupBy(
+    pieces.map(({ target }): Look => {
+      const [x, y, z] = target.middle;
+      const [dx, dy, dz] = [x - eye.x, y - eye.y, z - eye.z];
+      if (Math.abs(dz) > Math.hypot(dx, dy)) return dz > 0 ? 'up' : 'down';
+      const [family, at] = Math.abs(dx) >= Math.abs(dy) ? (['first', x] as const) : (['second', y] as const);
+      const line = grid[family].lines.reduce((near, one) =>
+        Math.abs(one.at - at) < Math.abs(near.at - at) ? one : near,
+      );
+      return { family, line: line.label };
+    }),
+    (look) => JSON.stringify(look),
+  );
+  return [...looks.values()].sort((a, b) => b.length - a.length).flatMap(([look]) => look ?? []);
+}
+
+/** Begins where the first lines cross; on each further level from where the last one was left. */
+function inOrderOfWalk(places: readonly ShotPlace[], { grid }: GridReader): ShotPlace[] {
+  let here: Spot = { x: grid.first.lines[0]?.at ?? 0, y: grid.second.lines[0]?.at ?? 0 };
+  const byHeight = [...groupBy(places, ({ eye }) => eye.z)].sort(([a], [b]) => a - b);
+  return byHeight.flatMap(([, level]) => {
+    const walk = walkThrough(
+      level.map(({ eye }) => eye),
+      here,
+    ).map((number) => level[number] as ShotPlace);
+    here = walk.at(-1)?.eye ?? here;
+    return walk;
+  });
+}
