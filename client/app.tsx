@@ -49,6 +49,26 @@ const houseScreens: RouteObject[] = [
     lazy: async () => ({ Component: (await import('./screens/grid/grid-screen.tsx')).GridScreen }),
   },
   {
+    path: 'lexicon',
+    lazy: async () => ({ Component: (await import('./screens/lexicon/lexicon-screen.tsx')).LexiconScreen }),
+  },
+  {
+    path: 'lexicon/new',
+    lazy: async () => ({
+      Component: (await import('./screens/lexicon/term-form-screen.tsx')).TermFormScreen,
+    }),
+  },
+  {
+    path: 'lexicon/:kind',
+    lazy: async () => ({ Component: (await import('./screens/lexicon/term-screen.tsx')).TermScreen }),
+  },
+  {
+    path: 'lexicon/:kind/change',
+    lazy: async () => ({
+      Component: (await import('./screens/lexicon/term-form-screen.tsx')).TermFormScreen,
+    }),
+  },
+  {
     path: 'schedule',
     lazy: async () => ({
       Component: (await import('./screens/schedule/schedule-screen.tsx')).ScheduleScreen,

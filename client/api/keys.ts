@@ -12,6 +12,10 @@ export const keys = {
   people: (house: string) => ['house', house, 'people'] as const,
   members: (house: string) => ['house', house, 'members'] as const,
   member: (house: string, mark: string) => ['house', house, 'members', mark] as const,
+  // Below the members: a term decides the stages of those of its kind.
+  terms: (house: string) => ['house', house, 'members', 'of-kinds', 'terms'] as const,
+  kindSightings: (house: string, kind: string, limit: number) =>
+    ['house', house, 'members', 'of-kinds', kind, limit] as const,
   days: (house: string) => ['house', house, 'days'] as const,
   journal: (house: string) => ['house', house, 'days', 'journal'] as const,
   earlierDays: (house: string, before: string) => ['house', house, 'days', 'before', before] as const,

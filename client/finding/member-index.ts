@@ -2,6 +2,7 @@ import type { MemberView } from '#domain/contract/views';
 import { parseMark } from '#domain/frame/mark';
 import { compareMarkKeys, markKey, type MarkKey } from '#domain/frame/mark-order';
 import { spellings } from '#domain/lexicon/kinds';
+import { BUILT_IN, type Lexicon } from '#domain/lexicon/lexicon';
 import { findKind, foldTerm } from '#domain/lexicon/track-of-kind';
 import { markReading } from './mark-reading.ts';
 
@@ -20,9 +21,11 @@ interface Entry {
   readonly key: MarkKey;
 }
 
-export function indexMembers(members: readonly MemberView[]): MemberIndex {
+export function indexMembers(members: readonly MemberView[], lexicon: Lexicon = BUILT_IN): MemberIndex {
   /** A frame has thousands of members and a few dozen kinds. */
-  const kinds = new Map([...new Set(members.map(({ kind }) => kind))].map((kind) => [kind, wordsOf(kind)]));
+  const kinds = new Map(
+    [...new Set(members.map(({ kind }) => kind))].map((kind) => [kind, wordsOf(kind, lexicon)]),
+  );
   const entries = members
     .map((member) => ({
       member,
@@ -36,8 +39,8 @@ export function indexMembers(members: readonly MemberView[]): MemberIndex {
 }
 
 /** A kind under all its names. */
-function wordsOf(kind: string): string {
-  const known = findKind(kind);
+function wordsOf(kind: string, lexicon: Lexicon): string {
+  const known = findKind(kind, lexicon);
   return [kind, ...(known ? spellings(known) : [])].map(foldTerm).join('\n');
 }
 

@@ -10,6 +10,7 @@ import { handOn } from './en/hand-on.ts';
 import { houses } from './en/houses.ts';
 import { ledger } from './en/ledger.ts';
 import { legibility } from './en/legibility.ts';
+import { lexicon } from './en/lexicon.ts';
 import { members } from './en/members.ts';
 import { people } from './en/people.ts';
 import { photos } from './en/photos.ts';
@@ -33,6 +34,7 @@ export const en = {
   houses,
   ledger,
   legibility,
+  lexicon,
   members,
   people,
   photos,

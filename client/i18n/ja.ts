@@ -10,6 +10,7 @@ import { handOn } from './ja/hand-on.ts';
 import { houses } from './ja/houses.ts';
 import { ledger } from './ja/ledger.ts';
 import { legibility } from './ja/legibility.ts';
+import { lexicon } from './ja/lexicon.ts';
 import { members } from './ja/members.ts';
 import { people } from './ja/people.ts';
 import { photos } from './ja/photos.ts';
@@ -32,6 +33,7 @@ export const ja = {
   houses,
   ledger,
   legibility,
+  lexicon,
   members,
   people,
   photos,

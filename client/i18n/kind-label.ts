@@ -1,23 +1,33 @@
+import { BUILT_IN, type Lexicon } from '#domain/lexicon/lexicon';
 import { findKind } from '#domain/lexicon/track-of-kind';
+import type { Kind } from '#domain/lexicon/kinds';
 import type { Language } from './language.ts';
 
 /**
  * A kind as plain text, for titles, choices and names that are read aloud: kanji with romaji and gloss in
  * English, kanji with kana in Japanese. What the lexicon does not know stays as it was written.
  */
-export function kindLabel(kind: string, lang: Language): string {
-  const known = findKind(kind);
-  if (!known) return kind;
-  if (lang === 'en') return `${known.kanji} ${known.romaji}, ${known.en}`;
-  return known.kanji === known.kana ? known.kanji : `${known.kanji}（${known.kana}）`;
+export function kindLabel(kind: string, lang: Language, lexicon: Lexicon = BUILT_IN): string {
+  const known = findKind(kind, lexicon);
+  return known ? nameOfKind(known, lang) : kind;
+}
+
+/** The crew's own kinds may lack some of the names. */
+export function nameOfKind({ kanji, kana, romaji, en }: Kind, lang: Language): string {
+  if (lang === 'en') return [`${kanji} ${romaji}`.trim(), en].filter(Boolean).join(', ');
+  if (kanji === '') return kana || en;
+  return kana === '' || kanji === kana ? kanji : `${kanji}（${kana}）`;
 }
 
 /** Of these things, in the order in which they are shown, the first of each kind: there the reading stands with it. */
-export function firstOfKind<T extends { readonly kind: string }>(things: Iterable<T>): ReadonlySet<T> {
+export function firstOfKind<T extends { readonly kind: string }>(
+  things: Iterable<T>,
+  lexicon: Lexicon = BUILT_IN,
+): ReadonlySet<T> {
   const seen = new Set<string>();
   const first = new Set<T>();
   for (const thing of things) {
-    const id = findKind(thing.kind)?.id ?? thing.kind;
+    const id = findKind(thing.kind, lexicon)?.id ?? thing.kind;
     if (!seen.has(id)) first.add(thing);
     seen.add(id);
   }

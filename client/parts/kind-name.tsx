@@ -1,5 +1,7 @@
 import { Fragment } from 'react';
 import { findKind } from '#domain/lexicon/track-of-kind';
+import { nameOfKind } from '../i18n/kind-label.ts';
+import { useLexicon } from '../shell/use-lexicon.ts';
 import { useWords } from '../i18n/use-words.ts';
 import { rubyParts } from './ruby-parts.ts';
 
@@ -15,8 +17,12 @@ export interface KindNameProps {
  */
 export function KindName({ kind, hasReading = true }: KindNameProps) {
   const { lang } = useWords();
-  const known = findKind(kind);
+  const lexicon = useLexicon();
+  const known = findKind(kind, lexicon);
   if (!known) return <span className="kind-name">{kind}</span>;
+  // A word of the crew that lacks a reading or a gloss stands as plain text.
+  if (!known.kanji || !known.kana || !known.romaji || !known.en)
+    return <span className="kind-name">{nameOfKind(known, lang)}</span>;
   const isKana = known.kanji === known.kana;
   if (lang === 'ja' && (isKana || !hasReading)) return <span className="kind-name">{known.kanji}</span>;
   if (!hasReading) {

@@ -5,8 +5,8 @@ import { houseQuery } from '../api/house-query.ts';
 import { useHouseEvents } from '../api/use-house-events.ts';
 import { QueryState } from '../parts/query-state.tsx';
 import { Content } from './content.tsx';
+import { HouseLexicon } from './house-lexicon.tsx';
 import { HouseNav } from './house-nav.tsx';
-
 import { UploadLine } from './upload-line.tsx';
 import { NotFound } from './not-found.tsx';
 import { HouseContext } from './use-house.ts';
@@ -34,7 +34,9 @@ export function HouseFrame() {
         <QueryState query={query}>
           {(facts) => (
             <HouseContext value={facts}>
-              <Outlet />
+              <HouseLexicon house={house}>
+                <Outlet />
+              </HouseLexicon>
             </HouseContext>
           )}
         </QueryState>

@@ -1,15 +1,15 @@
 /** The parts of a house's record, each with the first piece of its paths. */
 export const HOUSE_PARTS = [
-  { path: '', word: 'journal', also: 'days' },
-  { path: 'photos', word: 'photos', also: 'plan' },
-  { path: 'members', word: 'members', also: 'schedule' },
+  { path: '', word: 'journal', also: ['days'] },
+  { path: 'photos', word: 'photos', also: ['plan'] },
+  { path: 'members', word: 'members', also: ['schedule', 'lexicon'] },
   { path: 'coverings', word: 'coverings' },
   { path: 'report', word: 'report' },
   { path: 'findings', word: 'findings' },
   { path: 'people', word: 'people' },
   { path: 'ledger', word: 'ledger' },
-  { path: 'settings', word: 'settings', also: 'grid' },
-] as const satisfies readonly { path: string; word: string; also?: string }[];
+  { path: 'settings', word: 'settings', also: ['grid'] },
+] as const satisfies readonly { path: string; word: string; also?: readonly string[] }[];
 
 export type HousePart = (typeof HOUSE_PARTS)[number]['word'];
 
@@ -17,6 +17,8 @@ export type HousePart = (typeof HOUSE_PARTS)[number]['word'];
 export function partOf(below: string): HousePart | null {
   const [first = ''] = below.split('/');
   return (
-    HOUSE_PARTS.find((part) => part.path === first || ('also' in part && part.also === first))?.word ?? null
+    HOUSE_PARTS.find(
+      (part) => part.path === first || ('also' in part && (part.also as readonly string[]).includes(first)),
+    )?.word ?? null
   );
 }

@@ -15,6 +15,7 @@ import { houseHandlers } from './routes/houses.ts';
 import { memberHandlers } from './routes/members.ts';
 import { photoHandlers } from './routes/photos.ts';
 import { sessionHandlers } from './routes/session.ts';
+import { termHandlers } from './routes/terms.ts';
 import { serveClient } from './serve-client.ts';
 import { SignInGuard } from './sign-in-guard.ts';
 
@@ -64,6 +65,7 @@ function api(parts: AppParts): express.Router {
     ...frameHandlers(context),
     ...coveringHandlers(context),
     ...findingHandlers(context),
+    ...termHandlers(context),
   };
   implement(router, context, handlers);
   router.use(notFound);

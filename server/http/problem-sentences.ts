@@ -93,6 +93,11 @@ export const PROBLEM_SENTENCES: Record<ProblemCode, readonly [title: string, det
     'The stage does not fit the member',
     '{mark} cannot be asked for at the stage {stage} under this covering. Choose a stage that it passes and at which it is still seen.',
   ],
+  'term-spelling-taken': [
+    'The word names another kind',
+    '“{spelling}” already stands for {other}. Give this kind another word, or add to that one.',
+  ],
+  'term-without-name': ['The kind has no name', 'Give it a name in Japanese or in English.'],
   'closing-in-the-future': [
     'The closing lies in the future',
     '{closedAt} has not come yet. Plan the day instead, and say so once it has closed.',

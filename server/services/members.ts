@@ -4,10 +4,10 @@ import { compareMarkKeys, markKey } from '#domain/frame/mark-order';
 import type { MemberFacts } from '#domain/contract/shapes';
 import type { AccountView, MemberHistoryView, MemberView } from '#domain/contract/views';
 import { doubtOf } from '#domain/photo/capture-doubt';
-import { boundingBox } from '#domain/photo/region';
 import { clockOf } from '#domain/record/certain-order';
 import { stageIntervals, type StageSighting } from '#domain/record/member-history';
 import { speaker, type Context } from './context.ts';
+import { cropAddress } from './crop-address.ts';
 import { Failure } from './failure.ts';
 import type { HouseWriting, RecordReader, Sighting } from './record-store.ts';
 import { sameContent } from './same-content.ts';
@@ -81,16 +81,6 @@ function toStageSighting({ tag: { id, photo, stage }, capture, camera }: Sightin
   const instant = capture.state === 'dated' && doubtOf(capture) === null ? capture.instant : null;
   const uncertaintyS = capture.state === 'dated' ? capture.uncertaintyS : 0;
   return { tag: id, photo, stage, instant, uncertaintyS, clock };
-}
-
-/** The crop with a margin of an eighth of the region around it, so that one sees where it sits. */
-function cropAddress(tag: Sighting['tag']): string {
-  const { x, y, w, h } = boundingBox(tag.region);
-  const left = Math.max(0, x - w / 8);
-  const top = Math.max(0, y - h / 8);
-  const box = [left, top, Math.min(1, x + w * 1.125) - left, Math.min(1, y + h * 1.125) - top];
-  const percent = box.map((part) => (part * 100).toFixed(3)).join(',');
-  return `/api/v1/photos/${tag.photo}/crop?xywh=percent:${percent}`;
 }
 
 async function required(read: RecordReader | HouseWriting, house: string, mark: string): Promise<MemberView> {

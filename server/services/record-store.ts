@@ -4,6 +4,7 @@ import type { FindingKind } from '#domain/record/findings/kinds';
 import type { BriefDayView, JournalView } from '#domain/contract/journal-views';
 import type { Camera, CameraView, ClockMarkView } from '#domain/contract/clock';
 import type { MediaType, MemberFacts, Person, Role } from '#domain/contract/shapes';
+import type { KindSightingView, TermView } from '#domain/contract/terms';
 import type { AlikePhotoView } from '#domain/contract/alike-views';
 import type {
   CoveringView,
@@ -71,6 +72,9 @@ export interface Sighting {
   /** See `cameraKey`. */
   readonly camera: string | null;
 }
+
+/** A region that shows a member of some kind. */
+export type KindSighting = Omit<KindSightingView, 'crop'> & { readonly region: TagView['region'] };
 
 /** The plain values of which the closing report is made. */
 export interface ReportMaterial {
@@ -161,6 +165,15 @@ export interface RecordReader {
   covering(covering: string): Promise<CoveringView | undefined>;
   coverings(house: string): Promise<CoveringView[]>;
   reportMaterial(house: string, part?: ReportPart): Promise<ReportMaterial>;
+
+  /** What the crew has entered or renamed. */
+  terms(house: string): Promise<TermView[]>;
+  /** Regions of members of a kind, the newest photo first. */
+  kindSightings(
+    house: string,
+    kind: string,
+    limit: number,
+  ): Promise<{ sightings: KindSighting[]; total: number }>;
 
   findings(house: string, filter: FindingFilter): Promise<FindingView[]>;
   findingCounts(house: string): Promise<FindingsView['counts']>;

@@ -22,6 +22,7 @@ import { isReferredTo, readMembers, readSchedule } from './queries/members.ts';
 import { readAdders, readPhotoCounts, readPhotoOrder, readPhotos } from './queries/photo-list.ts';
 import { readPhotoPlaces } from './queries/photo-places.ts';
 import { readPhoto, readPhotoByContent, readPhotoFile, readPhotosWithoutPictures } from './queries/photos.ts';
+import { readKindSightings, readTerms } from './queries/terms.ts';
 import { readReportMaterial, readSightings, readTag, readTagsOn } from './queries/tags.ts';
 
 /** The queries, by noun, over a connection or over an open transaction. */
@@ -60,6 +61,8 @@ export function recordReader(db: Db): RecordReader {
     covering: (covering) => readCovering(db, covering),
     coverings: (house) => readCoverings(db, house),
     reportMaterial: (house, part) => readReportMaterial(db, house, part),
+    terms: (house) => readTerms(db, house),
+    kindSightings: (house, kind, limit) => readKindSightings(db, house, kind, limit),
     findings: (house, filter) => readFindings(db, house, filter),
     findingCounts: (house) => readFindingCounts(db, house),
     days: (house, zone) => readDays(db, house, zone),

@@ -10,6 +10,7 @@ import type { SetOut } from '#domain/frame/set-out';
 import type { Zone } from '#domain/frame/zone';
 import type { StatedRequirement } from '#domain/record/requirements-of';
 import type { Stretch } from '#domain/record/stretches';
+import type { TermFacts } from '#domain/contract/terms';
 import type { DatedBy } from '#domain/contract/clock';
 import type { Stage, Track } from '#domain/frame/stage';
 import type { CaptureDoubt } from '#domain/photo/capture-doubts';
@@ -183,6 +184,13 @@ export interface Tables {
     saidAt: Time;
     text: string;
   };
+  term: {
+    houseId: string;
+    id: string;
+    facts: Json<TermFacts>;
+    saidAt: Time;
+    saidBy: JsonOrNull<Person>;
+  };
   findingAnswer: {
     houseId: string;
     key: string;
@@ -230,6 +238,7 @@ export type Row<T extends keyof Tables> = Selectable<Tables[T]>;
 export const PROJECTED = [
   'statementSubject',
   'findingAnswer',
+  'term',
   'coveringHides',
   'covering',
   'dayNote',

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import fc from 'fast-check';
 import { MarkShape } from '#domain/contract/shapes';
-import { STAGES, type Stage } from '#domain/frame/stage';
+import { STAGES, TRACK_NAMES, type Stage } from '#domain/frame/stage';
 import { Failure } from '../../server/services/failure.ts';
 import { markClock, withdrawClockMark } from '../../server/services/clock.ts';
 import {
@@ -17,6 +17,7 @@ import { changeHouse } from '../../server/services/houses.ts';
 import { acceptFindings, reopenFinding } from '../../server/services/findings.ts';
 import { stateGrid, stateRequirements } from '../../server/services/frame.ts';
 import { deleteMember, putMember } from '../../server/services/members.ts';
+import { putTerm, removeTerm } from '../../server/services/terms.ts';
 import { placeTag, supersedeTag, withdrawTag } from '../../server/services/tags.ts';
 import type { StatedGrid } from '#domain/contract/frame-shapes';
 import type { Mm } from '#domain/frame/length';
@@ -80,7 +81,9 @@ export interface Act {
     | 'date-withdraw'
     | 'grid'
     | 'wall'
-    | 'needs';
+    | 'needs'
+    | 'term'
+    | 'term-remove';
   readonly n: number;
   readonly m: number;
   readonly second: boolean;
@@ -113,6 +116,8 @@ export const anyAct: fc.Arbitrary<Act> = fc.record({
       'clock-withdraw',
       'date',
       'date-withdraw',
+      'term',
+      'term-remove',
     ] as const),
   ),
   n: fc.nat(4),
@@ -129,6 +134,8 @@ const SITES = [
   { lat: 35.0216, lon: 135.7681 },
 ];
 const ZONES = ['Asia/Tokyo', 'Europe/Oslo', 'America/St_Johns'];
+/** A kind of the program that members have, and two of the crew. */
+const TERMS = ['nuki', randomUUID(), randomUUID()];
 const mark = (n: number) => MarkShape.parse(`い${n}`);
 const stage = (n: number): Stage => STAGES[n % 5] as Stage;
 
@@ -298,5 +305,26 @@ async function perform(
     }
     case 'date-withdraw':
       await withdrawDate(context, who, { house, photo: await addPhoto(context, house, n) }, 'wrong day');
+      return;
+    case 'term': {
+      const names = {
+        kanji: second ? '横貫' : '',
+        kana: '',
+        romaji: '',
+        en: `rail ${n}`,
+        also: [`rail of bay ${m}`],
+      };
+      const facts = {
+        family: 'rail' as const,
+        track: TRACK_NAMES[m % 4]!,
+        lies: 'level' as const,
+        hiddenBy: [],
+      };
+      const term = TERMS[n % TERMS.length]!;
+      await putTerm(context, who, { house, term }, { ...names, ...facts, section: null, does: '' });
+      return;
+    }
+    case 'term-remove':
+      await removeTerm(context, who, { house, term: TERMS[n % TERMS.length]! }, 'nobody says so');
   }
 }

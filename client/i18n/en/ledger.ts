@@ -71,6 +71,11 @@ export const ledger = {
       accepted_other: 'Accepted {{count, number}} findings: {{what}}.',
     },
     finding: { reopened: 'Took back that this was accepted: {{what}}.' },
+    term: {
+      entered: 'Entered the kind {{name}}; stages: {{track}}.',
+      renamed: 'Changed the kind {{was}} for this house: {{name}}; stages: {{track}}.',
+      removed: 'Removed the crew’s own word {{name}}.',
+    },
     note: { written: 'Wrote the note of {{day}}.' },
   },
 } as const;

@@ -83,6 +83,9 @@ export const problems = {
     'unknown-kinds': 'The lexicon does not have one of these kinds. Choose kinds that it has.',
     'stage-outside-track':
       '{{mark}} cannot be asked for at the stage “{{stage}}” here. Choose a stage that it passes and at which it is still seen.',
+    'term-spelling-taken':
+      '“{{spelling}}” already stands for {{other}}. Give this kind another word, or change that one.',
+    'term-without-name': 'Give the kind a name in Japanese or in English.',
     'closing-in-the-future': 'A closing cannot lie in the future. Give the time at which it closed.',
     'clock-mark-without-camera':
       '{{file}} does not say which camera took it, so no other photo can be put right by it. Date the photo by hand instead.',

@@ -67,6 +67,11 @@ export const ledger = {
     },
     findings: { accepted_other: '要確認 {{count, number}}件を認めた：{{what}}。' },
     finding: { reopened: '認めたことを取り消した：{{what}}。' },
+    term: {
+      entered: '種類「{{name}}」を登録。段階：{{track}}。',
+      renamed: 'この建物での種類「{{was}}」を「{{name}}」に変更。段階：{{track}}。',
+      removed: '建物独自の用語「{{name}}」を削除。',
+    },
     note: { written: '{{day}}の覚え書きを書いた。' },
   },
 } as const satisfies TranslationOf<typeof english>;

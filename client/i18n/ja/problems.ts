@@ -81,6 +81,9 @@ export const problems = {
     'unknown-kinds': '用語集にない種類が含まれています。用語集にある種類を選んでください。',
     'stage-outside-track':
       '{{mark}} には、ここで「{{stage}}」の記録を求められません。通る段階で、まだ見えるものを選んでください。',
+    'term-spelling-taken':
+      '「{{spelling}}」はすでに {{other}} を指しています。別の言葉にするか、そちらを変更してください。',
+    'term-without-name': '日本語か英語の名前を入れてください。',
     'closing-in-the-future':
       'ふさいだ日時が、これから先の日時になっています。実際にふさいだ日時を入れてください。',
     'clock-mark-without-camera':

@@ -1,6 +1,7 @@
 import { parseMark } from '#domain/frame/mark';
 import { findMember, meantMember, offeredFor, type MemberIndex } from '../../finding/member-index.ts';
 import { kindLabel } from '../../i18n/kind-label.ts';
+import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useWords } from '../../i18n/use-words.ts';
 
 export interface AboutMarkProps {
@@ -15,12 +16,13 @@ export interface AboutMarkProps {
 /** Says plainly which member is meant, or that the schedule does not have the mark, or has it no longer. */
 export function AboutMark({ mark: typed, index, here, isAsked }: AboutMarkProps) {
   const { t, lang } = useWords();
+  const lexicon = useLexicon();
   const parsed = parseMark(typed);
   if (!parsed.ok) return null;
   const member = meantMember(index, typed);
   if (member?.retired) return <p className="act-text">{t('bench.form.retired', { mark: member.mark })}</p>;
   if (member) {
-    const words = { mark: member.mark, kind: kindLabel(member.kind, lang) };
+    const words = { mark: member.mark, kind: kindLabel(member.kind, lang, lexicon) };
     const meant = findMember(index, typed) ? '' : t('bench.form.meant', words);
     const again = here.has(member.mark) ? t('bench.form.again', words) : '';
     return meant + again === '' ? null : (

@@ -1,6 +1,7 @@
 import { useId, useState, type KeyboardEvent } from 'react';
 import type { MemberView } from '#domain/contract/views';
 import { kindLabel } from '../../i18n/kind-label.ts';
+import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { joinWords } from '../../i18n/join-words.ts';
 import { offeredFor, type MemberIndex } from '../../finding/member-index.ts';
@@ -134,7 +135,8 @@ interface SuggestionProps {
 
 function Suggestion({ id, member, isActive, onPick }: SuggestionProps) {
   const { lang } = useWords();
-  const rest = joinWords([kindLabel(member.kind, lang), member.name, member.place], lang);
+  const lexicon = useLexicon();
+  const rest = joinWords([kindLabel(member.kind, lang, lexicon), member.name, member.place], lang);
   return (
     <li
       id={id}

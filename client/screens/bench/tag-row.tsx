@@ -2,6 +2,7 @@ import { Link } from 'react-router';
 import type { MemberView } from '#domain/contract/views';
 import { formatInstant } from '../../i18n/format.ts';
 import { kindLabel } from '../../i18n/kind-label.ts';
+import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { LegibilityMark } from '../../parts/legibility-mark.tsx';
 import { StageName } from '../../parts/stage-name.tsx';
@@ -24,12 +25,13 @@ export interface TagRowProps {
 export function TagRow(props: TagRowProps) {
   const { tag, member, rivals, isSelected, onSelect, acts } = props;
   const { lang } = useWords();
+  const lexicon = useLexicon();
   const { mark } = tag;
   return (
     <li className={isSelected ? 'bench-row bench-row-selected' : 'bench-row'}>
       <button type="button" className="bench-row-choose" aria-pressed={isSelected} onClick={onSelect}>
         <strong>{mark}</strong>
-        {member ? <span className="soft">{kindLabel(member.kind, lang)}</span> : null}
+        {member ? <span className="soft">{kindLabel(member.kind, lang, lexicon)}</span> : null}
         <StageName stage={tag.stage} track={member?.track ?? null} />
       </button>
       <TagRemarks tag={tag} />

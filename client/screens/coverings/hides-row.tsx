@@ -2,6 +2,7 @@ import { memo } from 'react';
 import type { CoveringKind } from '#domain/contract/shapes';
 import type { MemberView } from '#domain/contract/views';
 import { kindLabel } from '../../i18n/kind-label.ts';
+import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Checkbox } from '../../parts/checkbox.tsx';
 import { Select } from '../../parts/select.tsx';
@@ -19,8 +20,9 @@ export interface HidesRowProps {
 /** A member that may disappear behind the covering. Drawn anew only when its own tick or stage changes. */
 export const HidesRow = memo(function HidesRow({ member, kind, least, tell }: HidesRowProps) {
   const { t, lang } = useWords();
+  const lexicon = useLexicon();
   const { mark, place, track } = member;
-  const words = joinWords([kindLabel(member.kind, lang), member.name, place], lang);
+  const words = joinWords([kindLabel(member.kind, lang, lexicon), member.name, place], lang);
   return (
     <li className="coverings-member">
       <Checkbox

@@ -1,4 +1,5 @@
 import { kindLabel } from '../../i18n/kind-label.ts';
+import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
 import { joinWords } from '../../i18n/join-words.ts';
@@ -10,6 +11,7 @@ const SHOWN = 30;
 /** What a closing would lose for good, with what is known of each. */
 export function LossList({ lines }: { lines: readonly CoveringLine[] }) {
   const { t, lang } = useWords();
+  const lexicon = useLexicon();
   const { zone } = useHouse();
   if (lines.length === 0) return <p>{t('coverings.close.noGaps')}</p>;
   return (
@@ -22,7 +24,7 @@ export function LossList({ lines }: { lines: readonly CoveringLine[] }) {
       <ul>
         {lines.slice(0, SHOWN).map((line) => {
           const words = joinWords(
-            [kindLabel(line.kind, lang), line.place, missSentence(t, lang, zone, line)],
+            [kindLabel(line.kind, lang, lexicon), line.place, missSentence(t, lang, zone, line)],
             lang,
           );
           return (

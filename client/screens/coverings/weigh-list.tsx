@@ -1,5 +1,6 @@
 import { joinWords } from '../../i18n/join-words.ts';
 import { kindLabel } from '../../i18n/kind-label.ts';
+import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { LegibilityMark } from '../../parts/legibility-mark.tsx';
 import { useHouse } from '../../shell/use-house.ts';
@@ -32,6 +33,7 @@ export function WeighList({ weighed }: { weighed: readonly Weighed[] }) {
 
 function WeighedWords({ line, record }: Weighed) {
   const { t, lang } = useWords();
+  const lexicon = useLexicon();
   const { zone } = useHouse();
   const { stage, legibility, findings } = record;
   const seen = t('report.record', {
@@ -41,7 +43,8 @@ function WeighedWords({ line, record }: Weighed) {
   return (
     <span className="coverings-weighed">
       <span>
-        <strong>{line.mark}</strong> {joinWords([kindLabel(line.kind, lang), line.place, seen], lang)}
+        <strong>{line.mark}</strong>{' '}
+        {joinWords([kindLabel(line.kind, lang, lexicon), line.place, seen], lang)}
       </span>{' '}
       {legibility === 'weak' ? <LegibilityMark legibility={{ verdict: legibility, reasons: [] }} /> : null}{' '}
       <RecordFindings findings={findings} />

@@ -1,6 +1,7 @@
 import { Link } from 'react-router';
 import type { JournalView, NextClosingsView } from '#domain/contract/journal-views';
 import { firstOfKind } from '../../i18n/kind-label.ts';
+import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { LinkButton } from '../../parts/button.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
@@ -11,13 +12,17 @@ import { NextCovering } from './next-covering.tsx';
 /** What closes next and what is missing for it: the list for whoever goes out with the camera. */
 export function ClosesNext({ journal: { next, openCoverings } }: { journal: JournalView }) {
   const { t } = useWords();
+  const lexicon = useLexicon();
   const { id: house, counts } = useHouse();
   if (openCoverings === 0) {
     const plan = <LinkButton to={`/houses/${house}/coverings/new`}>{t('days.plan')}</LinkButton>;
     const title = counts.coverings === 0 ? t('days.nextNone') : t('days.nextAllClosed');
     return <EmptyState title={title} action={plan} />;
   }
-  const withReading = firstOfKind(next.gaps.flatMap(({ missing }) => missing));
+  const withReading = firstOfKind(
+    next.gaps.flatMap(({ missing }) => missing),
+    lexicon,
+  );
   return (
     <>
       {next.gaps.map((covering) => (

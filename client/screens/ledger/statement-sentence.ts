@@ -7,7 +7,8 @@ import type { LedgerEntryView } from '#domain/contract/views';
 import { formatDay, formatInstant, formatList } from '../../i18n/format.ts';
 import type { Statement, StatementOf } from '#domain/ledger/statements';
 import { cameraName } from '../../i18n/camera-name.ts';
-import { kindLabel } from '../../i18n/kind-label.ts';
+import { kindLabel, nameOfKind } from '../../i18n/kind-label.ts';
+import { BUILT_IN, type Lexicon } from '#domain/lexicon/lexicon';
 import { withinSpan } from '../../i18n/span-words.ts';
 import type { Language } from '../../i18n/language.ts';
 import type { Words } from '../../i18n/words.ts';
@@ -19,6 +20,8 @@ export interface Telling {
   readonly zone: string;
   /** Names of coverings by id: a closing names its covering by id alone. */
   readonly coverings: ReadonlyMap<string, string>;
+  /** The house's own words; without them those of the program. */
+  readonly lexicon?: Lexicon;
 }
 
 /** What an entry says, as a person would. An entry newer than this program is named by its kind. */
@@ -111,6 +114,10 @@ function sentence(telling: Telling, statement: Statement): string | undefined {
         t('ledger.say.finding.reopened', { what: kindsOf(telling, [payload]) }),
         payload.reason,
       );
+    case 'term.entered':
+      return termSentence(telling, payload);
+    case 'term.removed':
+      return withReason(t, t('ledger.say.term.removed', { name: payload.was }), payload.reason);
     case 'note.written':
       return t('ledger.say.note.written', { day: formatDay(payload.day, telling.lang) });
     default:
@@ -170,6 +177,16 @@ function kindsOf(
   return formatList(marks.length > 3 ? kinds : [...kinds, ...marks], lang);
 }
 
+/** With the names the kind had before, where it comes with the program. */
+function termSentence({ t, lang }: Telling, payload: StatementOf<'term.entered'>['payload']): string {
+  const name = nameOfKind({ ...payload, id: payload.term }, lang);
+  const track = t(`common.track.${payload.track}`);
+  const was = BUILT_IN.byId.get(payload.term);
+  return was
+    ? t('ledger.say.term.renamed', { name, track, was: nameOfKind(was, lang) })
+    : t('ledger.say.term.entered', { name, track });
+}
+
 function devicePositionSentence({ t, lang, zone }: Telling, position: DevicePosition): string {
   return t('place.statement', {
     ...pairWords(position),
@@ -203,8 +220,8 @@ function timeSentence({ t, lang, zone }: Telling, { kind, payload }: TimeStateme
   }
 }
 
-function kindWords({ t, lang }: Telling, kind: string): string {
-  return kind === '' ? t('ledger.noKind') : kindLabel(kind, lang);
+function kindWords({ t, lang, lexicon }: Telling, kind: string): string {
+  return kind === '' ? t('ledger.noKind') : kindLabel(kind, lang, lexicon);
 }
 
 function withReason(t: Words, sentence: string, reason: string): string {

@@ -23,6 +23,10 @@ export function statementTarget(
       return `${base}/members/${encodeURIComponent(payload.mark)}`;
     case 'clock.withdrawn':
       return `${base}/cameras`;
+    case 'term.entered':
+      return `${base}/lexicon/${payload.term}`;
+    case 'term.removed':
+      return `${base}/lexicon`;
     case 'schedule.imported':
       return `${base}/members`;
     case 'covering.planned':

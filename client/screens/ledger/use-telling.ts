@@ -3,6 +3,7 @@ import { call } from '../../api/call.ts';
 import { keys } from '../../api/keys.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
+import { useLexicon } from '../../shell/use-lexicon.ts';
 import type { Telling } from './statement-sentence.ts';
 
 /** What sentences about this house need. Without the names of its coverings they still read. */
@@ -14,5 +15,5 @@ export function useTelling(): Telling {
     queryFn: ({ signal }) => call('listCoverings', { params: { house }, signal }),
   });
   const coverings = new Map((data?.coverings ?? []).map(({ id, name }) => [id, name]));
-  return { t, lang, zone, coverings };
+  return { t, lang, zone, coverings, lexicon: useLexicon() };
 }

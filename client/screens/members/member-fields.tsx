@@ -1,15 +1,13 @@
 import { TRACK_NAMES, type Track } from '#domain/frame/stage';
-import { KINDS } from '#domain/lexicon/kinds';
 import { trackOf } from '#domain/lexicon/track-of-kind';
 import { useWords } from '../../i18n/use-words.ts';
-import { kindLabel } from '../../i18n/kind-label.ts';
+import { useLexicon } from '../../shell/use-lexicon.ts';
+import { KindField } from './kind-field.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Select } from '../../parts/select.tsx';
 import { TextArea } from '../../parts/text-area.tsx';
 import { SetOutFields } from './set-out-fields.tsx';
 import type { MemberDraft } from './member-draft.ts';
-
-const KIND_LIST = 'kinds-of-members';
 
 export interface MemberFieldsProps {
   draft: MemberDraft;
@@ -18,28 +16,16 @@ export interface MemberFieldsProps {
 
 /** Everything of a member but its mark. */
 export function MemberFields({ draft, onChange }: MemberFieldsProps) {
-  const { t, lang } = useWords();
-  const byKind = t(`common.track.${trackOf(null, draft.kind)}`);
+  const { t } = useWords();
+  const lexicon = useLexicon();
+  const byKind = t(`common.track.${trackOf(null, draft.kind, lexicon)}`);
   const tracks: { value: Track | ''; label: string }[] = [
     { value: '', label: t('members.fields.trackByKind') },
     ...TRACK_NAMES.map((value) => ({ value, label: t(`common.track.${value}`) })),
   ];
   return (
     <>
-      <Field
-        label={t('members.fields.kind')}
-        description={t('members.fields.kindHint')}
-        list={KIND_LIST}
-        autoComplete="off"
-        maxLength={100}
-        value={draft.kind}
-        onChange={(kind) => onChange({ ...draft, kind })}
-      />
-      <datalist id={KIND_LIST}>
-        {KINDS.map(({ id, kanji }) => (
-          <option key={id} value={kanji} label={kindLabel(kanji, lang)} />
-        ))}
-      </datalist>
+      <KindField value={draft.kind} onChange={(kind) => onChange({ ...draft, kind })} />
       <Field
         label={t('members.fields.name')}
         autoComplete="off"

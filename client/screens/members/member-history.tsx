@@ -1,7 +1,7 @@
 import type { MemberHistoryView, MemberView } from '#domain/contract/views';
 import { useWords } from '../../i18n/use-words.ts';
-import { KindName } from '../../parts/kind-name.tsx';
 import { Notice } from '../../parts/notice.tsx';
+import { KindLink } from '../lexicon/kind-link.tsx';
 import { FindingsHere } from '../findings/findings-here.tsx';
 import { StatementList } from '../ledger/statement-list.tsx';
 import { MemberCoverings } from './member-coverings.tsx';
@@ -53,7 +53,7 @@ function MemberFactsList({ member }: { member: MemberView }) {
           <div className="facts-row">
             <dt>{t('members.fields.kind')}</dt>
             <dd>
-              <KindName kind={member.kind} />
+              <KindLink kind={member.kind} />
             </dd>
           </div>
         )}

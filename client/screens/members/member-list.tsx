@@ -3,6 +3,7 @@ import { defaultRangeExtractor, useWindowVirtualizer, type Range } from '@tansta
 import { Link } from 'react-router';
 import type { MemberView } from '#domain/contract/views';
 import { kindLabel } from '../../i18n/kind-label.ts';
+import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { StageStrokes } from '../../parts/stage-strokes.tsx';
 import { useHouse } from '../../shell/use-house.ts';
@@ -83,6 +84,7 @@ function topInPage(list: HTMLElement | null): number {
 
 const MemberRow = memo(function MemberRow({ member, address }: { member: MemberView; address: string }) {
   const { t, lang } = useWords();
+  const lexicon = useLexicon();
   const { id: house } = useHouse();
   return (
     <>
@@ -93,7 +95,7 @@ const MemberRow = memo(function MemberRow({ member, address }: { member: MemberV
       >
         {member.mark}
       </Link>
-      <span className="member-kind">{kindLabel(member.kind, lang)}</span>
+      <span className="member-kind">{kindLabel(member.kind, lang, lexicon)}</span>
       <span className="member-where soft">
         {[member.name, member.place].filter(Boolean).map((text) => (
           <span key={text}>{text}</span>

@@ -28,6 +28,7 @@ export function MembersScreen() {
       <LinkButton look={isEmpty ? 'act' : 'plain'} to={`/houses/${house}/schedule`}>
         {t('members.import')}
       </LinkButton>
+      <LinkButton to={`/houses/${house}/lexicon`}>{t('lexicon.title')}</LinkButton>
       <Button onPress={() => setIsAdding(true)}>{t('members.add')}</Button>
     </>
   );

@@ -4,6 +4,7 @@ import { findMember, searchMembers, type MemberIndex } from '../../finding/membe
 import { useMembers } from '../../finding/use-members.ts';
 import { joinWords } from '../../i18n/join-words.ts';
 import { kindLabel } from '../../i18n/kind-label.ts';
+import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { SearchSelect, type SearchChoice } from '../../parts/search-select.tsx';
 
@@ -47,12 +48,13 @@ export function MemberPicker({ house, onPick }: { house: string; onPick: (mark: 
 
 function useChoices(index: MemberIndex, text: string): SearchChoice[] {
   const { t, lang } = useWords();
+  const lexicon = useLexicon();
   const found = searchMembers(index, text)
     .slice(0, OFFERED)
     .map(({ mark, kind, name, place }) => ({
       id: mark,
       label: mark,
-      hint: joinWords([kindLabel(kind, lang), name, place], lang),
+      hint: joinWords([kindLabel(kind, lang, lexicon), name, place], lang),
     }));
   const parsed = parseMark(text);
   if (!parsed.ok || findMember(index, text)) return found;

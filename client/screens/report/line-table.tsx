@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { firstOfKind } from '../../i18n/kind-label.ts';
+import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Table } from '../../parts/table.tsx';
 import { LineRow, type Line } from './line-row.tsx';
@@ -17,8 +18,10 @@ const COLUMNS = ['tick', 'mark', 'place', 'least', 'state', 'remark'] as const;
 const ON_PAPER: readonly string[] = ['tick', 'remark'];
 
 /** Hidden members with what is on record about each; on paper with a box to tick and room for a word by hand. */
-export function LineTable({ label, lines, withReading = firstOfKind(lines), paperHead }: LineTableProps) {
+export function LineTable({ label, lines, withReading: given, paperHead }: LineTableProps) {
   const { t } = useWords();
+  const lexicon = useLexicon();
+  const withReading = given ?? firstOfKind(lines, lexicon);
   const headings = COLUMNS.map((column) => (
     <span key={column} className={ON_PAPER.includes(column) ? 'report-by-hand' : undefined}>
       {t(`report.columns.${column}`)}

@@ -1,6 +1,7 @@
 import type { ClosingReportView } from '#domain/contract/report-views';
 import { formatDay } from '../../i18n/format.ts';
 import { firstOfKind } from '../../i18n/kind-label.ts';
+import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { closedLast } from './closed-last.ts';
 import { CoveringPart, type CoveringPartProps } from './covering-part.tsx';
@@ -8,9 +9,13 @@ import { CoveringPart, type CoveringPartProps } from './covering-part.tsx';
 /** Covering by covering: by closing day what is open, then what has closed. */
 export function ReportDays({ days }: { days: ClosingReportView['days'] }) {
   const { t, lang } = useWords();
+  const lexicon = useLexicon();
   const { open, closed } = closedLast(days);
   const inOrder = [...open.flatMap(({ coverings }) => coverings), ...closed];
-  const withReading = firstOfKind(inOrder.flatMap(({ lines }) => lines));
+  const withReading = firstOfKind(
+    inOrder.flatMap(({ lines }) => lines),
+    lexicon,
+  );
   return (
     <>
       {open.map(({ day, coverings }) => (

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { SchedulePreviewView } from '#domain/contract/schedule-views';
 import { kindLabel } from '../../i18n/kind-label.ts';
+import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Notice } from '../../parts/notice.tsx';
 import { ChangedMember } from './changed-member.tsx';
@@ -12,6 +13,7 @@ const OPEN = 20;
 /** What importing would add and change, mark by mark; what it would retire stands at that choice. */
 export function ImportOutcome({ preview }: { preview: SchedulePreviewView }) {
   const { t, lang } = useWords();
+  const lexicon = useLexicon();
   const { added, changed, unchanged } = preview;
   return (
     <section className="section">
@@ -20,7 +22,7 @@ export function ImportOutcome({ preview }: { preview: SchedulePreviewView }) {
       <OutcomeList title={t('schedule.outcome.added', { count: added.length })} items={added}>
         {(member) => (
           <>
-            <strong>{member.mark}</strong> {kindLabel(member.kind, lang)}{' '}
+            <strong>{member.mark}</strong> {kindLabel(member.kind, lang, lexicon)}{' '}
             <span className="soft">{member.name}</span>
           </>
         )}

@@ -30,6 +30,8 @@ export const PROBLEMS = {
   'zone-without-grid': 422,
   'zone-impossible': 422,
   'unknown-kinds': 422,
+  'term-spelling-taken': 409,
+  'term-without-name': 422,
   'closing-in-the-future': 422,
   'clock-mark-without-camera': 422,
   'clock-mark-without-time': 422,

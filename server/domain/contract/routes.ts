@@ -8,6 +8,7 @@ import { JOURNAL_ROUTES } from './routes/journal.ts';
 import { MEMBER_ROUTES } from './routes/members.ts';
 import { PHOTO_ROUTES } from './routes/photos.ts';
 import { SESSION_ROUTES } from './routes/session.ts';
+import { TERM_ROUTES } from './routes/terms.ts';
 import type { Route } from './routes/route.ts';
 
 export type { Route };
@@ -23,6 +24,7 @@ export const ROUTES = {
   ...COVERING_ROUTES,
   ...FINDING_ROUTES,
   ...JOURNAL_ROUTES,
+  ...TERM_ROUTES,
 } as const satisfies Record<string, Route>;
 
 export type RouteName = keyof typeof ROUTES;

@@ -23,6 +23,7 @@ import {
   line,
   paragraph,
 } from '../contract/shapes.ts';
+import { TermFacts, TermId } from '../contract/terms.ts';
 
 /** Before members had a place in space, coverings a zone, and tags a stretch. */
 const PlainMember = MemberFacts.omit({ setOut: true });
@@ -124,6 +125,8 @@ export const STATEMENTS = {
       reason: line(1000),
     }),
   },
+  'term.entered': { 1: TermFacts.extend({ term: TermId }) },
+  'term.removed': { 1: z.strictObject({ term: TermId, was: z.string().max(60), reason: line(1000) }) },
   'note.written': { 1: z.strictObject({ day: Day, text: paragraph(20_000) }) },
 } as const;
 

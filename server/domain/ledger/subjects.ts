@@ -4,7 +4,7 @@ import type { Statement } from './statements.ts';
 
 export const memberSubject = (mark: string): string => `member:${mark}`;
 
-/** What a statement is about, as `member:<mark>`, `photo:<id>`, `camera:<key>`, `covering:<id>`, `day:<date>`. */
+/** What a statement is about, as `member:<mark>`, `photo:<id>`, `camera:<key>`, `covering:<id>`, `term:<id>`, `day:<date>`. */
 export function subjectsOf(statement: Statement): string[] {
   return [...new Set(listSubjects(statement))];
 }
@@ -47,6 +47,9 @@ function listSubjects(statement: Statement): string[] {
       return payload.findings.flatMap(findingSubjects);
     case 'finding.reopened':
       return findingSubjects(payload);
+    case 'term.entered':
+    case 'term.removed':
+      return [`term:${payload.term}`];
     case 'note.written':
       return [`day:${payload.day}`];
     case 'house.created':

@@ -10,6 +10,7 @@ import type { CoveringEvidence } from '#domain/record/findings/of-covering';
 import type { MemberEvidence, MemberSighting } from '#domain/record/findings/of-member';
 import type { PictureEvidence } from '#domain/record/findings/of-pictures';
 import type { PhotoEvidence } from '#domain/record/findings/of-photo';
+import { readLexicon } from '../queries/terms.ts';
 import { readReportMaterial } from '../queries/tags.ts';
 import type { Tx } from '../tx.ts';
 
@@ -66,6 +67,7 @@ export async function readMemberEvidence(tx: Tx, house: string, only: Only): Pro
     members = members.where('mark', 'in', only);
     tags = tags.where('tag.mark', 'in', only);
   }
+  const lexicon = await readLexicon(tx, house);
   const known = new Map((await members.execute()).map((member) => [member.mark, member]));
   const seen = groupBy(await tags.execute(), ({ mark }) => mark);
   return [...seen].map(([mark, rows]) => {
@@ -73,7 +75,7 @@ export async function readMemberEvidence(tx: Tx, house: string, only: Only): Pro
     return {
       mark,
       known: member !== undefined,
-      track: trackOf(member?.track ?? null, member?.kind ?? ''),
+      track: trackOf(member?.track ?? null, member?.kind ?? '', lexicon),
       sightings: rows.map((row) => toSighting(row)),
     };
   });

@@ -71,6 +71,9 @@ export function touch(touched: Touched, { kind, payload }: Entry): void {
       for (const mark of payload.marks) touched.marks.add(mark);
       return;
     // A grid or a requirement moves what coverings hide, and with it what was lost under them.
+    // A term decides the stages of all members of its kind.
+    case 'term.entered':
+    case 'term.removed':
     case 'house.created':
     case 'house.changed':
     case 'grid.stated':

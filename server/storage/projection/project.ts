@@ -10,6 +10,7 @@ import { projectMember } from './member.ts';
 import { projectPhoto } from './photo.ts';
 import type { Projector } from './projector.ts';
 import { projectTag } from './tag.ts';
+import { projectTerm } from './term.ts';
 
 /** One function per kind of statement, the same for a live write and for a rebuild. */
 const PROJECTORS: Projector<StatementKind> = {
@@ -20,6 +21,7 @@ const PROJECTORS: Projector<StatementKind> = {
   ...projectTag,
   ...projectCovering,
   ...projectFinding,
+  ...projectTerm,
 };
 
 /** Applies one entry to the tables. Deterministic: the entry and the tables before it decide everything. */

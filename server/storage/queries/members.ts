@@ -2,6 +2,7 @@ import type { MemberFacts } from '#domain/contract/shapes';
 import type { MemberView } from '#domain/contract/views';
 import type { Mark } from '#domain/frame/mark';
 import type { Db } from '../open-database.ts';
+import { readLexicon } from './terms.ts';
 import { rankOf, toMemberView } from './views.ts';
 
 /** Members with what is on record of them; `stage` is the furthest one on a photo whose date stands. */
@@ -32,8 +33,9 @@ export async function readMembers(db: Db, house: string, mark?: string): Promise
     .orderBy('member.mark');
   if (mark !== undefined) query = query.where('member.mark', '=', mark);
   const rows = await query.execute();
+  const lexicon = await readLexicon(db, house);
   return rows.map((row) =>
-    toMemberView({ ...row, tags: row.tags ?? 0, photos: row.photos ?? 0, rank: row.rank ?? null }),
+    toMemberView({ ...row, tags: row.tags ?? 0, photos: row.photos ?? 0, rank: row.rank ?? null }, lexicon),
   );
 }
 

@@ -4,6 +4,7 @@ import type { BurstView } from '#domain/contract/legibility-views';
 import type { CoveringView, MemberView, PhotoView, TagView } from '#domain/contract/views';
 import type { Mark } from '#domain/frame/mark';
 import { STAGES, type Stage } from '#domain/frame/stage';
+import type { Lexicon } from '#domain/lexicon/lexicon';
 import { trackOf } from '#domain/lexicon/track-of-kind';
 import type { Row, Tables } from '../tables.ts';
 
@@ -72,13 +73,13 @@ export interface MemberCounts {
   readonly rank: number | null;
 }
 
-export function toMemberView(row: Row<'member'> & MemberCounts): MemberView {
+export function toMemberView(row: Row<'member'> & MemberCounts, lexicon: Lexicon): MemberView {
   return {
     mark: row.mark as Mark,
     kind: row.kind,
     name: row.name,
     place: row.place,
-    track: trackOf(row.track, row.kind),
+    track: trackOf(row.track, row.kind, lexicon),
     statedTrack: row.track,
     note: row.note,
     other: row.other,

@@ -17,6 +17,15 @@ const covering = {
   hides: [{ mark: 'い三', least: 'pegged' }],
   note: '',
 };
+const term = {
+  also: [],
+  family: 'rail',
+  track: 'wall',
+  lies: 'level',
+  section: null,
+  hiddenBy: [],
+  does: '',
+};
 const source = { fileName: '部材.csv', sha256: '0'.repeat(64) };
 
 /** A payload for each kind, and what its sentence must name. */
@@ -120,6 +129,16 @@ const CASES: Record<StatementKind, readonly [payload: object, names: string[], t
     },
     ['い三', 'looked again'],
     '/houses/h/findings',
+  ],
+  'term.entered': [
+    { ...term, term: 'nuki', kanji: '横貫', kana: 'よこぬき', romaji: 'yokonuki', en: 'cross rail' },
+    ['横貫', '貫'],
+    '/houses/h/lexicon/nuki',
+  ],
+  'term.removed': [
+    { term: 'nuki', was: '横貫', reason: 'nobody says so' },
+    ['横貫', 'nobody says so'],
+    '/houses/h/lexicon',
   ],
   'note.written': [{ day: '2026-04-01', text: 'rain' }, ['2026'], '/houses/h/days/2026-04-01'],
 };

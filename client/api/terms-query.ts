@@ -1,0 +1,9 @@
+import { queryOptions } from '@tanstack/react-query';
+import { call } from './call.ts';
+import { keys } from './keys.ts';
+
+export const termsQuery = (house: string) =>
+  queryOptions({
+    queryKey: keys.terms(house),
+    queryFn: ({ signal }) => call('listTerms', { params: { house }, signal }),
+  });

@@ -1,0 +1,17 @@
+import { Link } from 'react-router';
+import { findKind } from '#domain/lexicon/track-of-kind';
+import { KindName } from '../../parts/kind-name.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+import { useLexicon } from '../../shell/use-lexicon.ts';
+
+/** A kind's name that leads to its page; as written where the lexicon does not know it. */
+export function KindLink({ kind }: { kind: string }) {
+  const { id: house } = useHouse();
+  const known = findKind(kind, useLexicon());
+  if (!known) return <KindName kind={kind} />;
+  return (
+    <Link to={`/houses/${house}/lexicon/${known.id}`}>
+      <KindName kind={kind} />
+    </Link>
+  );
+}

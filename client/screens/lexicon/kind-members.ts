@@ -1,0 +1,19 @@
+import type { MemberView } from '#domain/contract/views';
+import type { Lexicon } from '#domain/lexicon/lexicon';
+import { findKind } from '#domain/lexicon/track-of-kind';
+
+/** The members of the house that stand in its schedule, by the id of their kind. */
+export function membersByKind(
+  members: Iterable<MemberView>,
+  lexicon: Lexicon,
+): ReadonlyMap<string, readonly MemberView[]> {
+  const byKind = new Map<string, MemberView[]>();
+  for (const member of members) {
+    const kind = member.retired ? undefined : findKind(member.kind, lexicon);
+    if (!kind) continue;
+    const of = byKind.get(kind.id) ?? [];
+    byKind.set(kind.id, of);
+    of.push(member);
+  }
+  return byKind;
+}
