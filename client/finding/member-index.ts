@@ -1,9 +1,9 @@
 import type { MemberView } from '#domain/contract/views';
 import { parseMark } from '#domain/frame/mark';
 import { compareMarkKeys, markKey, type MarkKey } from '#domain/frame/mark-order';
-import { spellings } from '#domain/lexicon/kinds';
-import { BUILT_IN, type Lexicon } from '#domain/lexicon/lexicon';
-import { findKind, foldTerm } from '#domain/lexicon/track-of-kind';
+import { spellings } from '#domain/lexicon/kind';
+import { kindIn, type Lexicon } from '#domain/lexicon/make-lexicon';
+import { foldTerm } from '#domain/lexicon/fold-term';
 import { markReading } from './mark-reading.ts';
 
 /** Members made ready for being searched by what people type: any part of mark, kind, name or place. */
@@ -21,7 +21,7 @@ interface Entry {
   readonly key: MarkKey;
 }
 
-export function indexMembers(members: readonly MemberView[], lexicon: Lexicon = BUILT_IN): MemberIndex {
+export function indexMembers(members: readonly MemberView[], lexicon: Lexicon): MemberIndex {
   /** A frame has thousands of members and a few dozen kinds. */
   const kinds = new Map(
     [...new Set(members.map(({ kind }) => kind))].map((kind) => [kind, wordsOf(kind, lexicon)]),
@@ -40,7 +40,7 @@ export function indexMembers(members: readonly MemberView[], lexicon: Lexicon = 
 
 /** A kind under all its names. */
 function wordsOf(kind: string, lexicon: Lexicon): string {
-  const known = findKind(kind, lexicon);
+  const known = kindIn(lexicon, kind);
   return [kind, ...(known ? spellings(known) : [])].map(foldTerm).join('\n');
 }
 

@@ -1,14 +1,13 @@
-import { BUILT_IN, type Lexicon } from '#domain/lexicon/lexicon';
-import { findKind } from '#domain/lexicon/track-of-kind';
-import type { Kind } from '#domain/lexicon/kinds';
+import { kindIn, type Lexicon } from '#domain/lexicon/make-lexicon';
+import type { Kind } from '#domain/lexicon/kind';
 import type { Language } from './language.ts';
 
 /**
  * A kind as plain text, for titles, choices and names that are read aloud: kanji with romaji and gloss in
  * English, kanji with kana in Japanese. What the lexicon does not know stays as it was written.
  */
-export function kindLabel(kind: string, lang: Language, lexicon: Lexicon = BUILT_IN): string {
-  const known = findKind(kind, lexicon);
+export function kindLabel(kind: string, lang: Language, lexicon: Lexicon): string {
+  const known = kindIn(lexicon, kind);
   return known ? nameOfKind(known, lang) : kind;
 }
 
@@ -22,12 +21,12 @@ export function nameOfKind({ kanji, kana, romaji, en }: Kind, lang: Language): s
 /** Of these things, in the order in which they are shown, the first of each kind: there the reading stands with it. */
 export function firstOfKind<T extends { readonly kind: string }>(
   things: Iterable<T>,
-  lexicon: Lexicon = BUILT_IN,
+  lexicon: Lexicon,
 ): ReadonlySet<T> {
   const seen = new Set<string>();
   const first = new Set<T>();
   for (const thing of things) {
-    const id = findKind(thing.kind, lexicon)?.id ?? thing.kind;
+    const id = kindIn(lexicon, thing.kind)?.id ?? thing.kind;
     if (!seen.has(id)) first.add(thing);
     seen.add(id);
   }

@@ -1,5 +1,5 @@
 import { Fragment } from 'react';
-import { findKind } from '#domain/lexicon/track-of-kind';
+import { kindIn } from '#domain/lexicon/make-lexicon';
 import { nameOfKind } from '../i18n/kind-label.ts';
 import { useLexicon } from '../shell/use-lexicon.ts';
 import { useWords } from '../i18n/use-words.ts';
@@ -18,7 +18,7 @@ export interface KindNameProps {
 export function KindName({ kind, hasReading = true }: KindNameProps) {
   const { lang } = useWords();
   const lexicon = useLexicon();
-  const known = findKind(kind, lexicon);
+  const known = kindIn(lexicon, kind);
   if (!known) return <span className="kind-name">{kind}</span>;
   // A word of the crew that lacks a reading or a gloss stands as plain text.
   if (!known.kanji || !known.kana || !known.romaji || !known.en)

@@ -1,8 +1,8 @@
 import { createContext, useContext } from 'react';
-import { BUILT_IN, type Lexicon } from '#domain/lexicon/lexicon';
+import { NO_KINDS, type Lexicon } from '#domain/lexicon/make-lexicon';
 
-/** The words of the house: those of the program until the crew's own have come. */
-export const LexiconContext = createContext<Lexicon>(BUILT_IN);
+/** The words of the house: none until they have come, and a kind then stands as it was written. */
+export const LexiconContext = createContext<Lexicon>(NO_KINDS);
 
 export function useLexicon(): Lexicon {
   return useContext(LexiconContext);

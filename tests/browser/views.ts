@@ -176,6 +176,22 @@ export function momentsOf({ things, photos }: Site, { closed, link: oneTime }: M
       },
     },
     { name: 'member-change', address: member, enter: (page, t) => press(page, t('members.edit')) },
+    {
+      name: 'lexicon-near',
+      address: `${things.house}/lexicon`,
+      enter: async (page, t) => {
+        await field(page, t('lexicon.search')).fill('kudahashra');
+        await page.getByText(t('lexicon.near')).waitFor();
+      },
+    },
+    {
+      name: 'term-new-problems',
+      address: `${things.house}/lexicon/new`,
+      enter: async (page, t) => {
+        await field(page, t('lexicon.edit.section')).fill('thick');
+        await press(page, t('common.save'));
+      },
+    },
     { name: 'member-retire', address: member, enter: (page, t) => press(page, t('members.retire')) },
     {
       name: 'schedule-preview',

@@ -221,7 +221,7 @@ function timeSentence({ t, lang, zone }: Telling, { kind, payload }: TimeStateme
 }
 
 function kindWords({ t, lang, lexicon }: Telling, kind: string): string {
-  return kind === '' ? t('ledger.noKind') : kindLabel(kind, lang, lexicon);
+  return kind === '' ? t('ledger.noKind') : kindLabel(kind, lang, lexicon ?? BUILT_IN);
 }
 
 function withReason(t: Words, sentence: string, reason: string): string {

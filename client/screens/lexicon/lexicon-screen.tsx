@@ -1,4 +1,7 @@
 import { useMemo, useState } from 'react';
+import { useQuery } from '@tanstack/react-query';
+import { kindsQuery } from '../../api/kinds-query.ts';
+import { QueryState } from '../../parts/query-state.tsx';
 import { FAMILIES } from '#domain/lexicon/family';
 import type { Kind } from '#domain/lexicon/kinds';
 import { indexTerms, searchTerms } from '#domain/lexicon/search-terms';
@@ -20,6 +23,7 @@ export function LexiconScreen() {
   const { t } = useWords();
   const { id: house } = useHouse();
   const [text, setText] = useState('');
+  const kinds = useQuery(kindsQuery);
   return (
     <Page
       title={t('lexicon.title')}
@@ -38,7 +42,9 @@ export function LexiconScreen() {
           onChange={setText}
         />
       </div>
-      {text.trim() === '' ? <AllKinds /> : <Found text={text} />}
+      <QueryState query={kinds}>
+        {() => (text.trim() === '' ? <AllKinds /> : <Found text={text} />)}
+      </QueryState>
     </Page>
   );
 }
@@ -77,6 +83,7 @@ function AllKinds() {
     [index, lexicon],
   );
   const count = ({ id }: Kind) => members.get(id)?.length ?? 0;
+  const of = (family: Kind['family']) => lexicon.kinds.filter((kind) => kind.family === family);
   const used = lexicon.kinds.filter((kind) => count(kind) > 0).sort((a, b) => count(b) - count(a));
   return (
     <>
@@ -86,15 +93,23 @@ function AllKinds() {
           <KindList kinds={used} label={t('lexicon.used')} counts={count} />
         </section>
       )}
-      {FAMILIES.map((family) => (
-        <section key={family} className="section">
-          <h2>{t(`lexicon.family.${family}`)}</h2>
-          <KindList
-            kinds={lexicon.kinds.filter((kind) => kind.family === family)}
-            label={t(`lexicon.family.${family}`)}
-          />
-        </section>
-      ))}
+      <div className="lexicon-families">
+        {FAMILIES.map((family) => (
+          <Family key={family} name={t(`lexicon.family.${family}`)} kinds={of(family)} />
+        ))}
+      </div>
     </>
+  );
+}
+
+/** Folded, so that nobody has to step through all words to get past them. */
+function Family({ name, kinds }: { name: string; kinds: readonly Kind[] }) {
+  return (
+    <details className="lexicon-family">
+      <summary>
+        <h2>{name}</h2> <span className="soft">{kinds.length}</span>
+      </summary>
+      <KindList kinds={kinds} label={name} />
+    </details>
   );
 }

@@ -1,7 +1,6 @@
 import { useState } from 'react';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useNavigate } from 'react-router';
-import { BUILT_IN } from '#domain/lexicon/lexicon';
 import { call } from '../../api/call.ts';
 import { keys } from '../../api/keys.ts';
 import { useWords } from '../../i18n/use-words.ts';
@@ -9,7 +8,14 @@ import { Button } from '../../parts/button.tsx';
 import { ReasonDialog } from '../../parts/reason-dialog.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 
-export function RemoveTerm({ term, name }: { term: string; name: string }) {
+export interface RemoveTermProps {
+  term: string;
+  name: string;
+  /** A kind of the program keeps its page. */
+  isBuiltIn: boolean;
+}
+
+export function RemoveTerm({ term, name, isBuiltIn }: RemoveTermProps) {
   const { t } = useWords();
   const { id: house } = useHouse();
   const client = useQueryClient();
@@ -20,7 +26,7 @@ export function RemoveTerm({ term, name }: { term: string; name: string }) {
     onSuccess: async () => {
       setIsAsking(false);
       // Its page is gone, unless the kind came with the program.
-      if (!BUILT_IN.byId.has(term)) await navigate(`/houses/${house}/lexicon`);
+      if (!isBuiltIn) await navigate(`/houses/${house}/lexicon`);
       await client.invalidateQueries({ queryKey: keys.allOf(house) });
     },
   });

@@ -49,20 +49,18 @@ export function TermFields({ draft, onChange, wrong }: TermFieldsProps) {
         value={draft.does}
         onChange={(does) => set({ does })}
       />
-      <div className="pair">
-        <Select
-          label={t('lexicon.edit.family')}
-          value={draft.family}
-          onChange={(family) => set({ family })}
-          choices={FAMILIES.map((value) => ({ value, label: t(`lexicon.family.${value}`) }))}
-        />
-        <Select
-          label={t('lexicon.edit.lies')}
-          value={draft.lies}
-          onChange={(lies) => set({ lies })}
-          choices={LIES.map((value) => ({ value, label: t(`lexicon.lies.${value}`) }))}
-        />
-      </div>
+      <Select
+        label={t('lexicon.edit.family')}
+        value={draft.family}
+        onChange={(family) => set({ family })}
+        choices={FAMILIES.map((value) => ({ value, label: t(`lexicon.family.${value}`) }))}
+      />
+      <Select
+        label={t('lexicon.edit.lies')}
+        value={draft.lies}
+        onChange={(lies) => set({ lies })}
+        choices={LIES.map((value) => ({ value, label: t(`lexicon.lies.${value}`) }))}
+      />
       <Select
         label={t('lexicon.edit.track')}
         value={draft.track}

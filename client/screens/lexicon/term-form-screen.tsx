@@ -1,5 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { useParams } from 'react-router';
+import { kindsQuery } from '../../api/kinds-query.ts';
 import { termsQuery } from '../../api/terms-query.ts';
 import { nameOfKind } from '../../i18n/kind-label.ts';
 import { useWords } from '../../i18n/use-words.ts';
@@ -17,6 +18,7 @@ export function TermFormScreen() {
   const { t, lang } = useWords();
   const { id: house } = useHouse();
   const { kind: id } = useParams();
+  const kinds = useQuery(kindsQuery);
   const query = useQuery(termsQuery(house));
   const kind = useLexicon().byId.get(id ?? '');
   const list = { to: `/houses/${house}/lexicon`, label: t('lexicon.title') };
@@ -27,22 +29,26 @@ export function TermFormScreen() {
       </Page>
     );
   return (
-    <QueryState query={query}>
-      {({ terms }) => {
-        if (!kind) return <NotFound />;
-        // The names that came with the program are found anyway; the form has what the crew said.
-        const own = terms.find((term) => term.id === id);
-        const start = termDraft(own ?? kind, own?.does ?? '');
-        return (
-          <Page
-            title={t('lexicon.edit.changeTitle', { name: nameOfKind(kind, lang) })}
-            breadcrumb={[list, { to: `${list.to}/${id}`, label: kind.kanji || kind.en }]}
-            lead={t('lexicon.edit.hint')}
-          >
-            <TermForm key={id} id={id} start={start} />
-          </Page>
-        );
-      }}
+    <QueryState query={kinds}>
+      {() => (
+        <QueryState query={query}>
+          {({ terms }) => {
+            if (!kind) return <NotFound />;
+            // The names that came with the program are found anyway; the form has what the crew said.
+            const own = terms.find((term) => term.id === id);
+            const start = termDraft(own ?? kind, own?.does ?? '');
+            return (
+              <Page
+                title={t('lexicon.edit.changeTitle', { name: nameOfKind(kind, lang) })}
+                breadcrumb={[list, { to: `${list.to}/${id}`, label: kind.kanji || kind.en }]}
+                lead={t('lexicon.edit.hint')}
+              >
+                <TermForm key={id} id={id} start={start} />
+              </Page>
+            );
+          }}
+        </QueryState>
+      )}
     </QueryState>
   );
 }

@@ -3,6 +3,7 @@ import { useParams } from 'react-router';
 import type { TermView } from '#domain/contract/terms';
 import type { Kind } from '#domain/lexicon/kinds';
 import { ABOUT } from '#domain/lexicon/about/about';
+import { kindsQuery } from '../../api/kinds-query.ts';
 import { termsQuery } from '../../api/terms-query.ts';
 import { nameOfKind } from '../../i18n/kind-label.ts';
 import { useWords } from '../../i18n/use-words.ts';
@@ -22,13 +23,18 @@ import './lexicon.css';
 export function TermScreen() {
   const { id: house } = useHouse();
   const { kind: id = '' } = useParams();
+  const kinds = useQuery(kindsQuery);
   const query = useQuery(termsQuery(house));
   const kind = useLexicon().byId.get(id);
   return (
-    <QueryState query={query}>
-      {({ terms }) =>
-        kind ? <TermPage key={id} kind={kind} own={terms.find((term) => term.id === id)} /> : <NotFound />
-      }
+    <QueryState query={kinds}>
+      {() => (
+        <QueryState query={query}>
+          {({ terms }) =>
+            kind ? <TermPage key={id} kind={kind} own={terms.find((term) => term.id === id)} /> : <NotFound />
+          }
+        </QueryState>
+      )}
     </QueryState>
   );
 }
@@ -44,7 +50,9 @@ function TermPage({ kind, own }: { kind: Kind; own: TermView | undefined }) {
       actions={
         <>
           <LinkButton to={`/houses/${house}/lexicon/${kind.id}/change`}>{t('lexicon.change')}</LinkButton>
-          {own ? <RemoveTerm term={own.id} name={nameOfKind(kind, lang)} /> : null}
+          {own ? (
+            <RemoveTerm term={own.id} name={nameOfKind(kind, lang)} isBuiltIn={kind.id in ABOUT} />
+          ) : null}
         </>
       }
     >

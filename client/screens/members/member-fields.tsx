@@ -1,5 +1,5 @@
 import { TRACK_NAMES, type Track } from '#domain/frame/stage';
-import { trackOf } from '#domain/lexicon/track-of-kind';
+import { kindIn } from '#domain/lexicon/make-lexicon';
 import { useWords } from '../../i18n/use-words.ts';
 import { useLexicon } from '../../shell/use-lexicon.ts';
 import { KindField } from './kind-field.tsx';
@@ -18,7 +18,7 @@ export interface MemberFieldsProps {
 export function MemberFields({ draft, onChange }: MemberFieldsProps) {
   const { t } = useWords();
   const lexicon = useLexicon();
-  const byKind = t(`common.track.${trackOf(null, draft.kind, lexicon)}`);
+  const byKind = t(`common.track.${kindIn(lexicon, draft.kind)?.track ?? 'wall'}`);
   const tracks: { value: Track | ''; label: string }[] = [
     { value: '', label: t('members.fields.trackByKind') },
     ...TRACK_NAMES.map((value) => ({ value, label: t(`common.track.${value}`) })),

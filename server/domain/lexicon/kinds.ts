@@ -1,5 +1,4 @@
-import type { Kind } from './kind.ts';
-import { bareRomaji } from './kind-rows.ts';
+import { spellings, type Kind } from './kind.ts';
 import { BEAMS } from './kinds/beams.ts';
 import { FASTENERS } from './kinds/fasteners.ts';
 import { FLOORS } from './kinds/floors.ts';
@@ -9,7 +8,7 @@ import { ROOFS } from './kinds/roofs.ts';
 import { SERVICES } from './kinds/services.ts';
 import { WALLS } from './kinds/walls.ts';
 
-export type { Kind };
+export { spellings, type Kind };
 
 /**
  * Names, glosses, tracks, sections and what hides a piece: common practice of Japanese and Western timber
@@ -28,14 +27,3 @@ export const KINDS: readonly Kind[] = [
   ...FASTENERS,
   ...SERVICES,
 ];
-
-/** All names of a kind, each once; what a crew has entered may lack some of them. */
-export function spellings({
-  kanji,
-  kana,
-  romaji,
-  en,
-  also,
-}: Pick<Kind, 'kanji' | 'kana' | 'romaji' | 'en' | 'also'>): readonly string[] {
-  return [...new Set([kanji, kana, romaji, bareRomaji(romaji), en, ...also])].filter((name) => name !== '');
-}

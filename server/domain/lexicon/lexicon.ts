@@ -1,58 +1,11 @@
-import { foldTerm } from './fold-term.ts';
-import { KINDS, spellings, type Kind } from './kinds.ts';
+import { KINDS, type Kind } from './kinds.ts';
+import { makeLexicon, takenSpelling, type Lexicon } from './make-lexicon.ts';
 
-/** The kinds of one house: those that come with the program, renamed or joined by what its crew entered. */
-export interface Lexicon {
-  readonly kinds: readonly Kind[];
-  readonly byId: ReadonlyMap<string, Kind>;
-  readonly bySpelling: ReadonlyMap<string, Kind>;
-}
+export { takenSpelling, type Lexicon };
 
-/**
- * `terms` are the crew's own, at most one an id. One with the id of a built-in kind renames it in this house;
- * the built-in names stay findable. Where a later version of the program brings a spelling that the crew
- * uses for something else, the crew's word holds.
- */
+/** The words of a house whose crew has entered these. */
 export function lexiconOf(terms: readonly Kind[]): Lexicon {
-  const own = new Map(terms.map((term) => [term.id, term]));
-  const kinds = KINDS.map((kind) => {
-    const term = own.get(kind.id);
-    own.delete(kind.id);
-    return term ? renamed(kind, term) : kind;
-  });
-  const all = [...kinds, ...own.values()];
-  const said = terms.flatMap((term) => all.filter(({ id }) => id === term.id));
-  return {
-    kinds: all,
-    byId: new Map(all.map((kind) => [kind.id, kind])),
-    bySpelling: new Map([
-      ...all.flatMap((kind) => spellingsOf(kind, spellings(kind))),
-      ...wordsOfTerms(said, terms),
-    ]),
-  };
+  return makeLexicon(KINDS, terms);
 }
 
 export const BUILT_IN: Lexicon = lexiconOf([]);
-
-function renamed(kind: Kind, term: Kind): Kind {
-  const now = spellings(term);
-  return { ...term, also: [...term.also, ...spellings(kind).filter((name) => !now.includes(name))] };
-}
-
-/** Only what was entered in so many words: the built-in names of a renamed kind push nobody aside. */
-function wordsOfTerms(kinds: readonly Kind[], terms: readonly Kind[]): [string, Kind][] {
-  return kinds.flatMap((kind, i) => spellingsOf(kind, spellings(terms[i] ?? kind)));
-}
-
-function spellingsOf(kind: Kind, names: readonly string[]): [string, Kind][] {
-  return names.map((name) => [foldTerm(name), kind]);
-}
-
-/** The first spelling of this term that another kind of the lexicon has, with that kind; null: none. */
-export function takenSpelling(lexicon: Lexicon, term: Kind): { spelling: string; by: Kind } | null {
-  for (const spelling of spellings(term)) {
-    const by = lexicon.bySpelling.get(foldTerm(spelling));
-    if (by && by.id !== term.id) return { spelling, by };
-  }
-  return null;
-}

@@ -1,5 +1,5 @@
 import { foldTerm } from './fold-term.ts';
-import { spellings, type Kind } from './kinds.ts';
+import { spellings, type Kind } from './kind.ts';
 import { soundOf, unvoiced } from './sound.ts';
 import { spellingDistance } from './spelling-distance.ts';
 

@@ -2,6 +2,7 @@ import type { Track } from '../frame/stage.ts';
 import { foldTerm } from './fold-term.ts';
 import type { Kind } from './kinds.ts';
 import { BUILT_IN, type Lexicon } from './lexicon.ts';
+import { kindIn } from './make-lexicon.ts';
 
 export { foldTerm };
 
@@ -18,7 +19,7 @@ export const TRACK_OF_UNKNOWN_KIND: Track = 'wall';
 
 /** The lexicon's entry for exactly this word, or undefined; near misses are not guessed. */
 export function findKind(term: string, lexicon: Lexicon = BUILT_IN): Kind | undefined {
-  return lexicon.bySpelling.get(foldTerm(term));
+  return kindIn(lexicon, term);
 }
 
 /** The stages that a member passes, with how that is known: stated, by its kind, or assumed. */

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { BUILT_IN } from '#domain/lexicon/lexicon';
 import type { MemberView } from '#domain/contract/views';
 import type { Mark } from '#domain/frame/mark';
 import type { BenchTag } from '../../../client/screens/bench/bench-tags.ts';
@@ -116,7 +117,7 @@ describe('whether it can be said', () => {
     track: 'lath',
     retired: false,
   } as MemberView;
-  const index = indexMembers([lath]);
+  const index = indexMembers([lath], BUILT_IN);
   test('a known member at a stage that it passes', () => {
     expect(checkEntry({ mark: ' 小舞北 ', stage: 'lath-on', note: ' n ' }, index)).toEqual({
       ok: true,

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { BUILT_IN } from '#domain/lexicon/lexicon';
 import type { MemberView } from '#domain/contract/views';
 import type { Mark } from '#domain/frame/mark';
 import { indexMembers } from '../../../client/finding/member-index.ts';
@@ -6,13 +7,16 @@ import { leadingMark, suggestMarks, type Surroundings } from '../../../client/sc
 
 const member = (mark: string, kind = '柱', retired = false) =>
   ({ mark: mark as Mark, kind, name: '', place: '', retired }) as MemberView;
-const index = indexMembers([
-  ...['い一', 'い二', 'い三', 'ろ一', 'ろ二'].map((mark) => member(mark)),
-  member('い四', '柱', true),
-  member('い二地貫', '地貫'),
-  member('い二梁', '梁'),
-  member('棟木', '棟木'),
-]);
+const index = indexMembers(
+  [
+    ...['い一', 'い二', 'い三', 'ろ一', 'ろ二'].map((mark) => member(mark)),
+    member('い四', '柱', true),
+    member('い二地貫', '地貫'),
+    member('い二梁', '梁'),
+    member('棟木', '棟木'),
+  ],
+  BUILT_IN,
+);
 const NOWHERE: Surroundings = { last: null, here: [], before: [], after: [] };
 const suggested = (around: Partial<Surroundings>) => suggestMarks({ ...NOWHERE, ...around }, index);
 const marks = (around: Partial<Surroundings>) => suggested(around).map(({ mark }) => mark);

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { BUILT_IN } from '#domain/lexicon/lexicon';
 import type { MemberView } from '#domain/contract/views';
 import type { Mark } from '#domain/frame/mark';
 import {
@@ -24,14 +25,17 @@ const member = (mark: string, kind = '', name = '', place = ''): MemberView => (
   photos: 0,
 });
 
-const index = indexMembers([
-  member('ろ十', '柱', '', '北'),
-  member('い十', '柱', '', '南'),
-  member('い三', '貫', '内法', '北 壁'),
-  member('い一', '大黒柱', '', '南'),
-  member('P12', 'post', 'corner', 'east wall'),
-  member('P1', 'post', 'corner', 'west wall'),
-]);
+const index = indexMembers(
+  [
+    member('ろ十', '柱', '', '北'),
+    member('い十', '柱', '', '南'),
+    member('い三', '貫', '内法', '北 壁'),
+    member('い一', '大黒柱', '', '南'),
+    member('P12', 'post', 'corner', 'east wall'),
+    member('P1', 'post', 'corner', 'west wall'),
+  ],
+  BUILT_IN,
+);
 const marks = (text: string) => searchMembers(index, text).map(({ mark }) => mark);
 
 describe('searching members', () => {
@@ -61,16 +65,19 @@ describe('finding the member that is meant', () => {
 });
 
 describe('marks as people type them', () => {
-  const frame = indexMembers([
-    member('い三'),
-    member('い三十'),
-    member('ろ又四'),
-    member('ち五'),
-    member('を二'),
-    member('お二'),
-    member('い二', '柱'),
-    member('イ2', '束'),
-  ]);
+  const frame = indexMembers(
+    [
+      member('い三'),
+      member('い三十'),
+      member('ろ又四'),
+      member('ち五'),
+      member('を二'),
+      member('お二'),
+      member('い二', '柱'),
+      member('イ2', '束'),
+    ],
+    BUILT_IN,
+  );
   const meant = (text: string) => meantMember(frame, text)?.mark;
 
   // Romaji of the kana: ISO 3602 (ti) and Hepburn (chi), both as Japanese keyboards take them.

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { BUILT_IN } from '#domain/lexicon/lexicon';
 import { firstOfKind, kindLabel } from '../../../client/i18n/kind-label.ts';
 
 test.each([
@@ -8,10 +9,10 @@ test.each([
   ['spirit level', 'ja', 'spirit level'],
   ['', 'en', ''],
 ] as const)('%s in %s: %s', (kind, lang, expected) => {
-  expect(kindLabel(kind, lang)).toBe(expected);
+  expect(kindLabel(kind, lang, BUILT_IN)).toBe(expected);
 });
 
 test('the reading stands with the first of each kind, under whatever name the kind is written', () => {
   const things = ['貫', '柱', 'nuki', '', '柱', '謎', '謎'].map((kind, place) => ({ kind, place }));
-  expect([...firstOfKind(things)].map(({ place }) => place)).toEqual([0, 1, 3, 5]);
+  expect([...firstOfKind(things, BUILT_IN)].map(({ place }) => place)).toEqual([0, 1, 3, 5]);
 });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { BUILT_IN } from '#domain/lexicon/lexicon';
 import { parseMark } from '#domain/frame/mark';
 import type { MemberView } from '#domain/contract/views';
 import {
@@ -36,11 +37,14 @@ const member = (mark: string, more: Partial<MemberView> = {}): MemberView => {
 };
 
 describe('finding members', () => {
-  const all = indexMembers([
-    member('い十'),
-    member('い三', { kind: '貫', place: 'い通り', stage: 'pegged' }),
-    member('は一', { name: 'だいこく', retired: true }),
-  ]);
+  const all = indexMembers(
+    [
+      member('い十'),
+      member('い三', { kind: '貫', place: 'い通り', stage: 'pegged' }),
+      member('は一', { name: 'だいこく', retired: true }),
+    ],
+    BUILT_IN,
+  );
   const marks = (words: string, filter: 'standing' | 'bare' | 'retired') =>
     searchMembers(all, words)
       .filter((found) => belongs(found, filter))
