@@ -19,6 +19,8 @@ const NAMED = [
   'covering',
   'seconds',
   'megapixels',
+  'spelling',
+  'other',
 ] as const;
 
 /** What is wrong, where, and what to do, in the reader's language. `keepsTyped`: it came of a form that stays. */

@@ -55,7 +55,7 @@ export const lexicon = {
   },
   members: 'Members of this kind',
   membersNone: 'No member of the schedule is of this kind.',
-  allMembers: 'All {{count, number}} in the list of members',
+  allMembers: 'All {{count, number}}, in the list',
   photos: 'On this house’s photos',
   photosNone: 'No photo shows a member of this kind yet.',
   allPhotos: 'All {{count, number}}',

@@ -32,6 +32,8 @@ export const problems = {
     fileName: 'file name',
   },
   unstated: {
+    spelling: 'the word',
+    other: 'another kind',
     file: 'This file',
     found: 'something else',
     limit: 'the limit',

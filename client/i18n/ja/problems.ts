@@ -34,6 +34,8 @@ export const problems = {
     fileName: 'ファイル名',
   },
   unstated: {
+    spelling: 'この言葉',
+    other: 'ほかの種類',
     file: 'このファイル',
     found: '別のもの',
     limit: '上限',
