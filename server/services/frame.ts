@@ -3,7 +3,7 @@ import type { FrameCoveringView, FrameHiddenView, FrameView } from '#domain/cont
 import type { RequirementsView } from '#domain/contract/requirements';
 import type { AccountView } from '#domain/contract/views';
 import { gridProblem } from '#domain/frame/grid-problem';
-import { findKindById } from '#domain/lexicon/find-kind-by-id';
+import { KINDS } from '#domain/lexicon/kinds';
 import { dayOf } from '#domain/record/zoned-day';
 import type { ClosingReport } from '#domain/record/closing-report';
 import { speaker, type Context } from './context.ts';
@@ -35,7 +35,8 @@ export async function stateRequirements(
   house: string,
   { rows }: RequirementsView,
 ): Promise<RequirementsView> {
-  const unknown = [...new Set(rows.map(({ kind }) => kind))].filter((kind) => !findKindById(kind));
+  const known = new Set([...KINDS, ...(await context.store.read.terms(house))].map(({ id }) => id));
+  const unknown = [...new Set(rows.map(({ kind }) => kind))].filter((kind) => !known.has(kind));
   if (unknown.length > 0) throw new Failure('unknown-kinds', { kinds: unknown.slice(0, 20).join(', ') });
   return context.store.write(house, speaker(account), async (writing) => {
     const before = await writing.requirements(house);

@@ -4,6 +4,7 @@ import type { ScheduleImportView, SchedulePreviewView } from '#domain/contract/s
 import type { StatedGrid } from '#domain/contract/frame-shapes';
 import { axisOf } from '#domain/frame/axis-of';
 import { gridReader } from '#domain/frame/grid-reader';
+import { lexiconOf, type Lexicon } from '#domain/lexicon/lexicon';
 import { usualLie } from '#domain/lexicon/usual-lie';
 import { diffSchedule, type ScheduleDiff } from '#domain/frame/schedule-diff';
 import { readSchedule, type ReadSchedule } from '#domain/frame/schedule';
@@ -53,7 +54,7 @@ export async function previewSchedule(
     changed: diff.changed.map((change) => ({ ...change })),
     retired: diff.retired.map((mark) => ({ mark, tags: tags.get(mark) ?? 0 })),
     unchanged: diff.unchanged,
-    ...placesOf(diff, read, grid),
+    ...placesOf(diff, read, grid, lexiconOf(await context.store.read.terms(house))),
     digest: digestOf(diff),
   };
 }
@@ -125,12 +126,13 @@ function placesOf(
   { added, changed }: ScheduleDiff,
   { mentioned }: ReadSchedule,
   grid: StatedGrid | null,
+  lexicon: Lexicon,
 ): Pick<SchedulePreviewView, 'outOfFrame' | 'lacksGrid'> {
   const placed = [...added, ...changed.map(({ after }) => after)].filter(({ setOut }) => setOut?.from);
   if (grid === null) return { outOfFrame: [], lacksGrid: placed.length > 0 };
   const reader = gridReader(grid);
   const outOfFrame = placed.flatMap(({ mark, kind, setOut }) => {
-    const read = setOut && axisOf(setOut, usualLie(kind), reader);
+    const read = setOut && axisOf(setOut, usualLie(kind, lexicon), reader);
     if (!read || read.ok) return [];
     const { reason, field } = read.problem;
     return [{ line: mentioned.get(mark) ?? 0, mark, reason, field, value: String(setOut[field] ?? '') }];

@@ -9,6 +9,7 @@ import { stretchWords } from '../../i18n/stretch-words.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Checkbox } from '../../parts/checkbox.tsx';
 import { KindName } from '../../parts/kind-name.tsx';
+import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useHouse } from '../../shell/use-house.ts';
 import type { CoveringDraft, CoveringEvent } from './covering-draft.ts';
 import { previewZone } from './zone-preview.ts';
@@ -29,7 +30,12 @@ export function ZoneHides({ frame, draft, zone, tell }: ZoneHidesProps) {
     queryFn: ({ signal }) => call('readRequirements', { params: { house }, signal }),
   });
   const listed = new Set(draft.hides.keys());
-  const preview = previewZone(frame, { kind: draft.kind, zone, listed }, needs.data?.rows ?? []);
+  const preview = previewZone(
+    frame,
+    { kind: draft.kind, zone, listed },
+    needs.data?.rows ?? [],
+    useLexicon(),
+  );
   if (!preview.ok)
     return (
       <p role="status" className="act-text">

@@ -4,7 +4,7 @@ import { gridReader } from '#domain/frame/grid-reader';
 import type { Axis } from '#domain/frame/set-out';
 import type { Zone } from '#domain/frame/zone';
 import { zoneBody } from '#domain/frame/zone-body';
-import { findKind, trackOf } from '#domain/lexicon/track-of-kind';
+import { kindIn, type Lexicon } from '#domain/lexicon/make-lexicon';
 import type { StatedRequirement } from '#domain/record/requirements-of';
 import { hiddenByZones, type HiddenByZone } from '#domain/record/zone-hides';
 
@@ -18,6 +18,7 @@ export function previewZone(
   frame: FrameView,
   covering: { readonly kind: CoveringKind; readonly zone: Zone; readonly listed: ReadonlySet<string> },
   stated: readonly StatedRequirement[],
+  lexicon: Lexicon,
 ): { ok: true; members: PreviewedMember[] } | { ok: false; field: string } {
   if (frame.grid === null) return { ok: false, field: 'line' };
   const reader = gridReader(frame.grid);
@@ -26,7 +27,9 @@ export function previewZone(
   const facts = new Map(frame.members.map((member) => [member.mark as string, member]));
   const inSpace = frame.members.flatMap(({ mark, kind, axis }) => {
     if (axis === null) return [];
-    return [{ mark, kind: findKind(kind) ?? null, track: trackOf(null, kind), axis }];
+    return [
+      { mark, kind: kindIn(lexicon, kind) ?? null, track: kindIn(lexicon, kind)?.track ?? 'wall', axis },
+    ];
   });
   const zoned = { id: '', kind: covering.kind, zone: covering.zone, except: covering.listed };
   const hidden = hiddenByZones([zoned], inSpace, reader, stated).get('') ?? [];

@@ -1,7 +1,7 @@
 import { findKind, trackOf } from '#domain/lexicon/track-of-kind';
 import type { CoveringKind } from '#domain/contract/shapes';
 import { hiddenByZones, type MemberInSpace, type ZonedCovering } from '#domain/record/zone-hides';
-import { axisIn, readFrameGround } from '../queries/frame.ts';
+import { axisIn, readFrameGround, type FrameGround } from '../queries/frame.ts';
 import type { Tx } from '../tx.ts';
 import { inBatches } from './in-batches.ts';
 
@@ -42,7 +42,7 @@ async function hide(
   await gone.execute();
   const ground = await readFrameGround(tx, house);
   if (ground.reader === null) return;
-  const members = await readInSpace(tx, house, ground.reader, all ? null : named);
+  const members = await readInSpace(tx, house, ground, all ? null : named);
   const hidden = hiddenByZones(coverings, members, ground.reader, ground.requirements);
   const rows = [...hidden].flatMap(([coveringId, found]) =>
     found.map(({ stretch, ...need }) => ({
@@ -89,7 +89,7 @@ async function readZoned(tx: Tx, house: string, only?: string): Promise<ZonedCov
 async function readInSpace(
   tx: Tx,
   house: string,
-  reader: Parameters<typeof axisIn>[0],
+  ground: FrameGround,
   only: readonly string[] | null,
 ): Promise<MemberInSpace[]> {
   let query = tx
@@ -100,8 +100,8 @@ async function readInSpace(
     .orderBy('mark');
   if (only !== null) query = query.where('mark', 'in', only);
   return (await query.execute()).flatMap(({ mark, kind: name, track, setOut }) => {
-    const kind = findKind(name);
-    const axis = axisIn(reader, setOut, name);
-    return axis ? [{ mark, kind: kind ?? null, track: trackOf(track, name), axis }] : [];
+    const kind = findKind(name, ground.lexicon);
+    const axis = axisIn(ground, setOut, name);
+    return axis ? [{ mark, kind: kind ?? null, track: trackOf(track, name, ground.lexicon), axis }] : [];
   });
 }

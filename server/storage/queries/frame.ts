@@ -8,8 +8,10 @@ import type { Axis, AxisProblem, SetOut } from '#domain/frame/set-out';
 import { STAGES } from '#domain/frame/stage';
 import { groupBy } from '#domain/group-by';
 import { usualLie } from '#domain/lexicon/usual-lie';
+import type { Lexicon } from '#domain/lexicon/lexicon';
 import type { StatedRequirement } from '#domain/record/requirements-of';
 import type { Db } from '../open-database.ts';
+import { readLexicon } from './terms.ts';
 import { rankOf } from './views.ts';
 
 /** What of a house puts its members into space and says what coverings need. */
@@ -17,6 +19,7 @@ export interface FrameGround {
   readonly stated: StatedGrid | null;
   readonly reader: GridReader | null;
   readonly requirements: readonly StatedRequirement[];
+  readonly lexicon: Lexicon;
 }
 
 export async function readFrameGround(db: Db, house: string): Promise<FrameGround> {
@@ -26,26 +29,33 @@ export async function readFrameGround(db: Db, house: string): Promise<FrameGroun
     .where('id', '=', house)
     .executeTakeFirst();
   const stated = row?.grid ?? null;
-  return { stated, reader: stated && gridReader(stated), requirements: row?.requirements ?? [] };
+  return {
+    stated,
+    reader: stated && gridReader(stated),
+    requirements: row?.requirements ?? [],
+    lexicon: await readLexicon(db, house),
+  };
 }
 
 /** The axis of a member, where grid and schedule give one. */
-export function axisIn(reader: GridReader | null, setOut: SetOut | null, kind: string): Axis | null {
-  return lieIn(reader, setOut, kind).axis;
+export function axisIn(ground: Lying, setOut: SetOut | null, kind: string): Axis | null {
+  return lieIn(ground, setOut, kind).axis;
 }
 
+type Lying = Pick<FrameGround, 'reader' | 'lexicon'>;
+
 function lieIn(
-  reader: GridReader | null,
+  { reader, lexicon }: Lying,
   setOut: SetOut | null,
   kind: string,
 ): { axis: Axis | null; problem: AxisProblem | null } {
   if (reader === null || setOut === null) return { axis: null, problem: null };
-  const read = axisOf(setOut, usualLie(kind), reader);
+  const read = axisOf(setOut, usualLie(kind, lexicon), reader);
   return read.ok ? { axis: read.axis, problem: null } : { axis: null, problem: read.problem };
 }
 
 export async function readFrameMembers(db: Db, house: string, zone: string): Promise<FrameMemberView[]> {
-  const { reader } = await readFrameGround(db, house);
+  const ground = await readFrameGround(db, house);
   const members = await db
     .selectFrom('member')
     .select(['mark', 'kind', 'name', 'place', 'retired', 'setOut'])
@@ -56,7 +66,7 @@ export async function readFrameMembers(db: Db, house: string, zone: string): Pro
   return members.map(({ setOut, mark, ...facts }) => ({
     mark: mark as Mark,
     ...facts,
-    ...lieIn(reader, setOut, facts.kind),
+    ...lieIn(ground, setOut, facts.kind),
     seen: furthest(seen.get(mark) ?? []),
   }));
 }

@@ -86,10 +86,11 @@ export async function readReportMaterial(
     .execute();
   const coverings = await readCoverings(db, house, part);
   const findings = await readTagFindings(db, house);
-  const { reader } = await readFrameGround(db, house);
+  const ground = await readFrameGround(db, house);
+  const { reader } = ground;
   const inSpace = (await members.execute()).map(({ setOut, ...member }) => ({
     ...member,
-    axis: axisIn(reader, setOut, member.kind),
+    axis: axisIn(ground, setOut, member.kind),
   }));
   const axes = new Map(inSpace.map(({ mark, axis }) => [mark, axis]));
   return {
