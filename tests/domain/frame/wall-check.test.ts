@@ -137,6 +137,10 @@ describe('rails', () => {
   it('are counted in the bay that has fewest', () => {
     const two = [...rails([700, 1500]), lying('nuki', 2300, [15, 105], 0, BAY)];
     expect(told('rail-count', two)).toEqual([2, 'differs']);
+    expect(told('rail-count', [...two, lying('nuki', 2300, [15, 105], BAY, 1.4 * BAY)])).toEqual([
+      2,
+      'differs',
+    ]);
     expect(told('rail-count', [...two, lying('nuki', 2300, [15, 105], BAY, 2 * BAY)])).toEqual([
       3,
       'as published',
@@ -163,6 +167,11 @@ describe('what the schedule leaves unsaid', () => {
   it('is no measurement: a section that is only usual', () => {
     const pieces = three.map((one) => assuming(one, 'section'));
     expect(told('rail-thickness', pieces)).toEqual([null, 'cannot be told', 'section-assumed']);
+    expect(told('rail-thickness', [...pieces, lying('nuki', 2700)])).toEqual([
+      15,
+      'cannot be told',
+      'section-assumed',
+    ]);
     expect(told('rail-thickness', [...pieces, lying('nuki', 2700, [12, 90])])).toEqual([12, 'differs']);
     expect(told('rail-spacing', pieces)).toEqual([800, 'as published']);
     expect(told('rail-spacing', [pieces[0]!, pieces[2]!])).toEqual([
@@ -177,6 +186,8 @@ describe('what the schedule leaves unsaid', () => {
     expect(told('rail-thickness', low)).toEqual([15, 'as published']);
     expect(told('rail-spacing', low)).toEqual([null, 'cannot be told', 'place-unknown']);
     expect(told('rail-count', low, { ...WALL, bottom: 3300, top: 5900 })[1]).toBe('cannot be told');
+    const upper = [0, 1, 2].map(() => assuming(lying('nuki', 3250), 'base'));
+    expect(told('rail-count', upper)[0]).toBeNull();
   });
   it('is no place: a rail that may be this wall’s makes sure only what it cannot change', () => {
     const lost = piece('nuki', null);

@@ -196,7 +196,13 @@ test('every piece stands at one place that sees it, or is said to be unseen; in 
               ({ mark, stretches }) =>
                 mark === one.mark && stretches.some(({ from, to }) => from <= piece.from && piece.to <= to),
             );
-            if (isHere) expect(sight.look(eye, targetOf(one, piece))).toBe('seen');
+            if (!isHere) continue;
+            const target = targetOf(one, piece);
+            const far = ({ x, y, z }: typeof eye) =>
+              Math.hypot(x - target.middle[0], y - target.middle[1], z - target.middle[2]);
+            const able = places.filter((other) => sight.look(other.eye, target) === 'seen');
+            expect(able.map((other) => other.eye)).toContainEqual(eye);
+            expect(far(eye)).toBe(Math.min(...able.map((other) => far(other.eye))));
           }
       }
       expect(places.every(({ shots, looks }) => shots.length > 0 && looks.length > 0)).toBe(true);
@@ -242,10 +248,10 @@ test('of 300 missing stretches in a house of 400 members it is made at once', ()
   const members = wholeHouse();
   expect(members).toHaveLength(400);
   const missing = members.slice(100).map((one) => wholly(one, '2026-05-09'));
-  const start = performance.now();
+  const before = process.cpuUsage();
   const { places, unseen } = list({ missing, opaque: [closed('lower', 'ろ')], members });
-  // Half a second alone on a machine; a shared one takes its time.
-  expect(performance.now() - start).toBeLessThan(4000);
+  // Half a second of work, whatever else the machine does meanwhile.
+  expect(process.cpuUsage(before).user / 1000).toBeLessThan(2000);
   expect(places.length).toBeGreaterThan(5);
   expect(unseen.length).toBeLessThan(100);
 });
