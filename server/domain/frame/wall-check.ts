@@ -49,7 +49,8 @@ export type WallCheck =
 type Wall = Extract<Zone, { shape: 'wall' }>;
 type Role = 'rail' | 'carrier' | 'lath';
 
-const ROLES: Readonly<Record<string, Role>> = {
+/** What a kind, by its id in the lexicon, is to an earthen wall. */
+export const ROLES: Readonly<Record<string, Role>> = {
   nuki: 'rail',
   jinuki: 'rail',
   koshinuki: 'rail',

@@ -1,8 +1,8 @@
 import type { Convex, Triple } from '../frame/clip.ts';
-import type { FamilyName } from '../frame/grid.ts';
 import type { GridReader } from '../frame/grid-reader.ts';
 import { groupBy } from '../group-by.ts';
 import { bayPieces } from './bay-pieces.ts';
+import { looksOf, type Look } from './look.ts';
 import { greedyCover } from './set-cover.ts';
 import { sightThrough, targetOf, tripleOf, type FrameMember, type Sight, type Target } from './sight.ts';
 import { standingPlaces, type StandingPlace } from './standing-places.ts';
@@ -31,9 +31,6 @@ export interface Shot {
   readonly stretches: readonly Stretch[];
   readonly closes: string | null;
 }
-
-/** Towards a line of the grid, or over one's head or before one's feet. */
-export type Look = { readonly family: FamilyName; readonly line: string } | 'up' | 'down';
 
 export interface ShotPlace extends StandingPlace {
   /** Where most of it is seen first. */
@@ -83,7 +80,16 @@ export function shotList({ reader, missing, opaque, members }: ShotListInput): S
     const place = places[number] as StandingPlace;
     const own = (groups.get(number) ?? []).sort((a, b) => a - b).map((piece) => pieces[piece] as Piece);
     const shots = shotsOf(own, missing);
-    return { ...place, looks: looksOf(place, own, reader), closes: earliest(shots), shots };
+    return {
+      ...place,
+      looks: looksOf(
+        place.eye,
+        own.map(({ target }) => target.middle),
+        reader.grid,
+      ),
+      closes: earliest(shots),
+      shots,
+    };
   });
   const unseen = pieces.map((piece, i) => ({ piece, i })).filter(({ i }) => !best.has(i));
   return {
@@ -141,23 +147,6 @@ function shotsOf(pieces: readonly Piece[], missing: readonly MissingStretch[]): 
 function earliest(shots: readonly Shot[]): string | null {
   const days = shots.flatMap(({ closes }) => closes ?? []);
   return days.reduce<string | null>((first, day) => (first === null || day < first ? day : first), null);
-}
-
-function looksOf({ eye }: StandingPlace, pieces: readonly Piece[], { grid }: GridReader): Look[] {
-  const looks = groupBy(
-    pieces.map(({ target }): Look => {
-      const [x, y, z] = target.middle;
-      const [dx, dy, dz] = [x - eye.x, y - eye.y, z - eye.z];
-      if (Math.abs(dz) > Math.hypot(dx, dy)) return dz > 0 ? 'up' : 'down';
-      const [family, at] = Math.abs(dx) >= Math.abs(dy) ? (['first', x] as const) : (['second', y] as const);
-      const line = grid[family].lines.reduce((near, one) =>
-        Math.abs(one.at - at) < Math.abs(near.at - at) ? one : near,
-      );
-      return { family, line: line.label };
-    }),
-    (look) => JSON.stringify(look),
-  );
-  return [...looks.values()].sort((a, b) => b.length - a.length).flatMap(([look]) => look ?? []);
 }
 
 /** Begins where the first lines cross; on each further level from where the last one was left. */

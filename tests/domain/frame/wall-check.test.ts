@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import type { Axis } from '#domain/frame/set-out';
-import { wallCheck, type WallMember } from '#domain/frame/wall-check';
+import { ROLES, wallCheck, type WallMember } from '#domain/frame/wall-check';
 import { WALL_CHECK_CAUTION, WALL_RULE_SETS, WALL_RULES, type WallRule } from '#domain/frame/wall-rules';
 import type { Zone } from '#domain/frame/zone';
+import { KINDS } from '#domain/lexicon/kinds';
 import { axisBetween, BAY, someReader } from '../../support/some-grid.ts';
 
 type Wall = Extract<Zone, { shape: 'wall' }>;
@@ -74,6 +75,11 @@ test('the rule set says where it is from, what of it is unconfirmed, and what it
     ['lath-spacing', 45],
   ]);
   expect(ruleSet.roundCarrier.limit).toBe(12);
+});
+
+test('its kinds are the lexicon’s', () => {
+  const known = new Set(KINDS.map(({ id }) => id));
+  expect(Object.keys(ROLES).filter((id) => !known.has(id))).toEqual([]);
 });
 
 describe('a wall of which the schedule says nothing', () => {
