@@ -182,6 +182,8 @@ export function momentsOf({ things, photos }: Site, { closed, link: oneTime }: M
       enter: async (page, t) => {
         await field(page, t('lexicon.search')).fill('kudahashra');
         await page.getByText(t('lexicon.near')).waitFor();
+        // What has the focus already cannot be seen to get it.
+        await field(page, t('lexicon.search')).blur();
       },
     },
     {

@@ -85,7 +85,7 @@ describeOverBothDatabases('the frame in space, over HTTP', (make) => {
   const lines = async (name: string) => {
     const report = await owner.get<ClosingReportView>(`/houses/${house.id}/closing-report`);
     const covering = report.days.flatMap(({ coverings }) => coverings).find((one) => one.name === name);
-    return new Map(covering?.lines.map((line) => [line.mark, line]));
+    return new Map(covering?.lines.map((line) => [line.mark.toString(), line]));
   };
   const hidden = ({ hides }: CoveringView) =>
     hides.map(({ mark, stretch }) => [mark, stretch && [stretch.from, stretch.to]]);

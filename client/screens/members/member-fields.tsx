@@ -18,6 +18,7 @@ export interface MemberFieldsProps {
 export function MemberFields({ draft, onChange }: MemberFieldsProps) {
   const { t } = useWords();
   const lexicon = useLexicon();
+  // An unknown kind passes all stages, see TRACK_OF_UNKNOWN_KIND.
   const byKind = t(`common.track.${kindIn(lexicon, draft.kind)?.track ?? 'wall'}`);
   const tracks: { value: Track | ''; label: string }[] = [
     { value: '', label: t('members.fields.trackByKind') },
