@@ -116,6 +116,14 @@ export const bench = {
     likely: 'Next in the row: {{mark}}, {{stage}}.',
     unknown: 'No next member is known: say what the next drawing shows.',
   },
+  stretch: {
+    title: 'Part that it shows',
+    from: 'from line',
+    to: 'to line',
+    all: 'all that is visible',
+    guessed: 'Guessed from the posts on this photo. Choose otherwise if it shows more or less.',
+    shown: 'shows it from {{from}} to {{to}}',
+  },
   unsent: {
     state: 'not sent yet',
     count_one: '{{count}} tag could not be sent yet. It is kept in this browser and is sent again by itself.',

@@ -116,6 +116,14 @@ export const bench = {
     likely: '次は {{mark}}、{{stage}}のようです。',
     unknown: '次の部材が分かりません。次の囲みは自分で記入してください。',
   },
+  stretch: {
+    title: '写っている部分',
+    from: 'どの通りから',
+    to: 'どの通りまで',
+    all: '見える全体',
+    guessed: 'この写真の柱から推測しました。違うときは選び直してください。',
+    shown: '{{from}}から{{to}}までが写っている',
+  },
   unsent: {
     state: '未送信',
     count_other: '記入 {{count}}件がまだ送れていません。このブラウザーに残し、自動で送り直します。',

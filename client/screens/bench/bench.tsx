@@ -152,6 +152,8 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
           tell={store.tell}
           said={said}
           suggestions={suggestions}
+          space={inUse.space}
+          guessFor={inUse.guessFor}
           acts={acts}
           onward={next ? <Onward to={next} /> : null}
           row={<InARow fresh={desk.fresh} isOn={isInARow} onChange={setIsInARow} />}

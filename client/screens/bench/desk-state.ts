@@ -1,3 +1,4 @@
+import type { ShownStretch } from '#domain/contract/frame-shapes';
 import type { Stage } from '#domain/frame/stage';
 import type { BenchState, Draft, Tool } from './bench-model.ts';
 import { START, reduceBench, type BenchEvent } from './bench-state.ts';
@@ -8,6 +9,8 @@ export interface Entry {
   readonly mark: string;
   readonly stage: Stage | null;
   readonly note: string;
+  /** The part that the region shows; without it nobody has said anything, and it is guessed. */
+  readonly stretch?: ShownStretch | 'all';
 }
 
 /** The drawing together with the words that go with it. */
@@ -38,13 +41,23 @@ export interface DeskAtFirst {
 
 export function openDesk({ begun, fresh, selected, tool }: DeskAtFirst): Desk {
   const bench = { ...START, tool, selected, ...(begun ? { work: begun.work } : {}) };
-  const entry = begun ? { mark: begun.mark, stage: begun.stage, note: begun.note } : fresh;
+  const entry = begun ? entryOfBegun(begun) : fresh;
   return { bench, entry, fresh, left: begun?.work.draft?.replaces ?? null };
+}
+
+/** A part of one member is no part of another. */
+function written({ stretch, ...entry }: Entry, part: Partial<Entry>): Entry {
+  const isOther = part.mark !== undefined && part.mark !== entry.mark;
+  return { ...entry, ...(isOther || stretch === undefined ? {} : { stretch }), ...part };
+}
+
+function entryOfBegun({ mark, stage, note, stretch }: Begun): Entry {
+  return { mark, stage, note, ...(stretch === undefined ? {} : { stretch }) };
 }
 
 /** `entryOf` gives the words of a tag whose region begins to be changed. */
 export function reduceDesk(desk: Desk, event: DeskEvent, entryOf: (tag: string) => Entry): Desk {
-  if (event.type === 'write') return { ...desk, entry: { ...desk.entry, ...event.entry } };
+  if (event.type === 'write') return { ...desk, entry: written(desk.entry, event.entry) };
   if (event.type === 'begin-with') return { ...desk, fresh: event.fresh };
   if (event.type === 'put-right') {
     const { draft, entry } = event;

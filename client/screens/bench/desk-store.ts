@@ -17,7 +17,7 @@ export function createDeskStore(start: Desk): DeskStore {
   let tags: ReadonlyMap<string, BenchTag> = new Map();
   const entryOf = (id: string): Entry => {
     const tag = tags.get(id);
-    return tag ? { mark: tag.mark, stage: tag.stage, note: tag.note } : BLANK;
+    return tag ? { mark: tag.mark, stage: tag.stage, note: tag.note, stretch: tag.stretch ?? 'all' } : BLANK;
   };
   return {
     subscribe(listener) {

@@ -1,3 +1,4 @@
+import type { ShownStretch } from '#domain/contract/frame-shapes';
 import { STAGES, type Stage } from '#domain/frame/stage';
 import type { KeyValueStorage } from '../../outbox/browser-storage.ts';
 import { regionProblem, type Region, type UnitPoint } from '#domain/photo/region';
@@ -9,6 +10,7 @@ export interface Begun {
   readonly mark: string;
   readonly stage: Stage | null;
   readonly note: string;
+  readonly stretch?: ShownStretch | 'all';
 }
 
 const PREFIX = 'arakabe.begun.';
@@ -40,7 +42,19 @@ export function parseBegun(value: unknown): Begun | null {
   if (!Array.isArray(corners) || !corners.every(isPoint)) return null;
   if (!Array.isArray(waiting) || !waiting.every(isRegion)) return null;
   if (draft !== null && !isDraft(draft)) return null;
-  return { work: { draft, corners, waiting }, mark: text(value['mark']), stage, note: text(value['note']) };
+  const stretch = parseStretch(value['stretch']);
+  return {
+    work: { draft, corners, waiting },
+    ...{ mark: text(value['mark']), stage, note: text(value['note']) },
+    ...(stretch === undefined ? {} : { stretch }),
+  };
+}
+
+function parseStretch(value: unknown): ShownStretch | 'all' | undefined {
+  if (value === 'all') return 'all';
+  if (!isRecord(value) || typeof value['from'] !== 'string' || typeof value['to'] !== 'string')
+    return undefined;
+  return { from: value['from'], to: value['to'] };
 }
 
 const isRecord = (value: unknown): value is Record<string, unknown> =>

@@ -13,6 +13,8 @@ export function leftChange(
   if (!draft || !tag || left !== tag.id || draft.replaces !== tag.id) return null;
   const { mark, stage, note } = tag;
   if (entry.mark !== mark || entry.stage !== stage || entry.note !== note) return 'words';
+  const stretch = entry.stretch === 'all' ? null : entry.stretch;
+  if (stretch !== undefined && !isSame(stretch, tag.stretch)) return 'words';
   return isSame(draft.region, tag.region) ? null : 'region';
 }
 

@@ -57,6 +57,7 @@ function TagRemarks({ tag }: { tag: BenchTag }) {
       )}
       <span className="soft">{t('bench.list.by', { who, when: formatInstant(tag.at, zone, lang) })}</span>
       <LegibilityMark legibility={tag.legibility} />
+      {tag.stretch ? <span>{t('bench.stretch.shown', tag.stretch)}</span> : null}
       {tag.note === '' ? null : <span>{tag.note}</span>}
     </div>
   );

@@ -1,7 +1,9 @@
 import { useState } from 'react';
+import type { ShownStretch } from '#domain/contract/frame-shapes';
 import type { PhotoDetailView } from '#domain/contract/views';
 import { parseMark } from '#domain/frame/mark';
 import { meantMember, offeredFor, type MemberIndex } from '../../finding/member-index.ts';
+import type { Space } from '../../finding/use-space.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { StageChoice } from '../../parts/stage-choice.tsx';
@@ -13,6 +15,8 @@ import { DraftLegibility } from './draft-legibility.tsx';
 import { LikelyMarks } from './likely-marks.tsx';
 import { MarkField } from './mark-field.tsx';
 import { NoteField } from './note-field.tsx';
+import { linesAlong } from './shown-stretch.ts';
+import { StretchField } from './stretch-field.tsx';
 import type { Suggestion } from './suggest-marks.ts';
 import { suggestedIn } from './suggested.ts';
 
@@ -25,6 +29,9 @@ export interface TagWordsProps {
   /** Marks that have a tag on this photo already, but for the one that is changed. */
   here: ReadonlySet<string>;
   tell: (event: DeskEvent) => void;
+  /** Where members lie; null without a grid. */
+  space: Space | null;
+  guessFor: (mark: string) => ShownStretch | null;
   onAsLast: () => void;
   onPlace: (draft: Draft, said: Extract<EntryCheck, { ok: true }>['said']) => void;
 }
@@ -39,6 +46,8 @@ export function TagWords(props: TagWordsProps) {
   const [asked, setAsked] = useState<string | null>(null);
   const isTakenForIt = asked !== null && asked !== entry.mark && isOnlyOne(index, asked, entry.mark);
   const member = meantMember(index, entry.mark);
+  const axis = member && props.space?.axis(member.mark);
+  const lines = axis && props.space ? linesAlong(axis, props.space.reader).map(({ label }) => label) : [];
   const isNew = draft.replaces === null;
   const suggested = isNew ? suggestedIn(entry, fresh) : null;
   const write = (part: Partial<Entry>) => {
@@ -104,6 +113,14 @@ export function TagWords(props: TagWordsProps) {
       />
       <p className="soft bench-hint bench-keyboard">{t('bench.form.stageKeys')}</p>
       {problem?.field === 'stage' ? <StageProblem entry={entry} problem={problem.problem} /> : null}
+      {lines.length > 0 ? (
+        <StretchField
+          lines={lines}
+          value={entry.stretch}
+          guess={props.guessFor(member?.mark ?? '')}
+          onChange={(stretch) => write({ stretch })}
+        />
+      ) : null}
       <div className="row">
         <Button type="submit" look="act">
           {isNew ? t('bench.form.place') : t('bench.form.save')}

@@ -1,6 +1,8 @@
 import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
+import type { ShownStretch } from '#domain/contract/frame-shapes';
 import type { PhotoDetailView } from '#domain/contract/views';
 import type { MemberIndex } from '../../finding/member-index.ts';
+import { useSpace, type Space } from '../../finding/use-space.ts';
 import { browserStorage, type KeyValueStorage } from '../../outbox/browser-storage.ts';
 import type { Unsent } from '../../outbox/outbox.ts';
 import { useOutbox, type OutboxInUse } from '../../outbox/use-outbox.ts';
@@ -11,6 +13,7 @@ import { createDeskStore, type DeskStore } from './desk-store.ts';
 import { keepBegun, readBegun } from './draft-storage.ts';
 import { keepTool, readTool } from './kept-tool.ts';
 import { readLastSaid } from './last-said.ts';
+import { guessStretch } from './shown-stretch.ts';
 import type { Suggestion } from './suggest-marks.ts';
 import { useSaying, type Saying } from './use-saying.ts';
 import { useSuggestions, type AroundPhoto } from './use-suggestions.ts';
@@ -21,6 +24,10 @@ export interface DeskInUse extends Saying {
   readonly tags: readonly BenchTag[];
   readonly outboxInUse: OutboxInUse;
   readonly suggestions: readonly Suggestion[];
+  /** Where members lie; null without a grid. */
+  readonly space: Space | null;
+  /** Which part of a member this photo likely shows. */
+  readonly guessFor: (mark: string) => ShownStretch | null;
   /** Takes what the server refused back to the desk, as it was drawn and said. */
   readonly putRight: (refused: Unsent) => void;
 }
@@ -53,13 +60,21 @@ export function useDesk({ photo, index, around, wanted }: DeskParts): DeskInUse 
   }, [allTags, entries, id, index, speaker]);
   store.knowTags(tags);
   useEffect(() => keepWhatIsBegun(store, session, begunAt), [store, session, begunAt]);
+  const space = useSpace(house, index);
+  const guessFor = (mark: string) => {
+    const axis = space?.axis(mark);
+    if (!space || !axis) return null;
+    const standing = store.tags().filter((tag) => tag.state === 'standing' && tag.mark !== mark);
+    const others = standing.flatMap((tag) => space.axis(tag.mark) ?? []);
+    return guessStretch(axis, others, space.reader);
+  };
   const { suggestions, freshAfter } = useSuggestions({ house, index, around, tags, store });
-  const saying = useSaying({ photo, store, outboxInUse, freshAfter });
+  const saying = useSaying({ photo, store, outboxInUse, freshAfter, guessFor });
   const putRight = (refused: Unsent) => {
     takeBack(store, refused);
     outbox.drop(refused.key);
   };
-  return { ...saying, store, desk, tags, outboxInUse, suggestions, putRight };
+  return { ...saying, guessFor, space, store, desk, tags, outboxInUse, suggestions, putRight };
 }
 
 function keepWhatIsBegun(store: DeskStore, session: KeyValueStorage | null, key: string): () => void {
@@ -72,9 +87,9 @@ function keepWhatIsBegun(store: DeskStore, session: KeyValueStorage | null, key:
 
 /** As a change of the old tag, unless that was withdrawn meanwhile: then as a new one. */
 function takeBack(store: DeskStore, { write }: Unsent): void {
-  const { mark, stage, region, note = '' } = write.facts;
+  const { mark, stage, region, stretch = null, note = '' } = write.facts;
   const old = write.is === 'supersede' ? store.tag(write.old) : undefined;
   const replaces = old && old.state !== 'withdrawn' ? old.id : null;
   const draft: Draft = { region, replaces };
-  store.tell({ type: 'put-right', draft, entry: { mark, stage, note } });
+  store.tell({ type: 'put-right', draft, entry: { mark, stage, note, stretch: stretch ?? 'all' } });
 }

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import type { ShownStretch } from '#domain/contract/frame-shapes';
 import type { PhotoDetailView } from '#domain/contract/views';
 import { newId } from '../../api/new-id.ts';
 import { TAKEN_BACK } from '../../i18n/taken-back.ts';
@@ -22,7 +23,7 @@ export interface SaidHere extends LastSaid {
 
 export interface Saying {
   /** Says what the drawing shows; the drawing is then done. */
-  readonly place: (draft: Draft, said: LastSaid & { note: string }) => void;
+  readonly place: (draft: Draft, said: LastSaid & Pick<Entry, 'note' | 'stretch'>) => void;
   readonly withdraw: (tag: BenchTag, reason: string) => void;
   /** The drawing's last step, or where nothing was drawn since, the last statement. */
   readonly goBack: (which: 'undo' | 'redo') => void;
@@ -35,10 +36,12 @@ export interface SayingParts {
   readonly store: DeskStore;
   readonly outboxInUse: OutboxInUse;
   readonly freshAfter: (said: LastSaid) => Entry;
+  /** Which part of a member is likely shown, where nobody says it. */
+  readonly guessFor: (mark: string) => ShownStretch | null;
 }
 
 /** Statements about one photo: made, taken back, made again, and what became of the last one. */
-export function useSaying({ photo, store, outboxInUse, freshAfter }: SayingParts): Saying {
+export function useSaying({ photo, store, outboxInUse, freshAfter, guessFor }: SayingParts): Saying {
   const { outbox, entries, speaker, flush, pause } = outboxInUse;
   const [last, setLast] = useState<Omit<SaidHere, 'fate'> | null>(null);
   const [deeds, setDeeds] = useState<Deeds>(NO_DEEDS);
@@ -53,8 +56,10 @@ export function useSaying({ photo, store, outboxInUse, freshAfter }: SayingParts
     const last = lastStanding(write, store.tags());
     if (last) keepLastSaid(browserStorage('sessionStorage'), photo.house, last);
   };
-  const place: Saying['place'] = ({ region, replaces }, { mark, stage, note }) => {
-    const facts = { mark, stage, note, region: structuredClone(region) } as TagFactsInput;
+  const place: Saying['place'] = ({ region, replaces }, said) => {
+    const { mark, stage, note } = said;
+    const stretch = said.stretch === 'all' ? null : (said.stretch ?? guessFor(mark));
+    const facts = { mark, stage, note, stretch, region: structuredClone(region) } as TagFactsInput;
     const tag = newId();
     const before = replaces === null ? undefined : store.tag(replaces);
     say(replaces === null ? { is: 'place', tag, facts } : { is: 'supersede', tag, old: replaces, facts });
@@ -101,6 +106,6 @@ export function useSaying({ photo, store, outboxInUse, freshAfter }: SayingParts
   return { place, withdraw, goBack, canGoBack, said };
 }
 
-function factsOf({ mark, stage, region, note }: BenchTag): TagFactsInput {
-  return { mark, stage, region, note };
+function factsOf({ mark, stage, region, stretch, note }: BenchTag): TagFactsInput {
+  return { mark, stage, region, stretch, note };
 }

@@ -39,7 +39,16 @@ describe('the words that go with a drawing', () => {
   test('are those of the tag when its region is changed', () => {
     const store = desk();
     store.tell({ type: 'nudge', by: [0.1, 0], tag });
-    expect(store.get().entry).toEqual({ mark: 'い三', stage: 'pegged', note: 'east side' });
+    expect(store.get().entry).toEqual({ mark: 'い三', stage: 'pegged', note: 'east side', stretch: 'all' });
+  });
+  test('forget the part of one member when another is meant', () => {
+    const store = desk();
+    store.tell(box);
+    store.tell({ type: 'write', entry: { mark: 'ろ一', stretch: { from: '二', to: '三' } } });
+    store.tell({ type: 'write', entry: { stage: 'cut' } });
+    expect(store.get().entry.stretch).toEqual({ from: '二', to: '三' });
+    store.tell({ type: 'write', entry: { mark: 'ろ二' } });
+    expect(store.get().entry.stretch).toBeUndefined();
   });
   test('stay while the drawing is pulled about', () => {
     const store = desk();

@@ -11,6 +11,7 @@ const tag = {
   mark: 'い三',
   stage: 'pegged',
   note: '',
+  stretch: null,
   // In another order than the drawing has it.
   region: { h: 0.2, w: 0.2, y: 0.1, x: 0.1, shape: 'rectangle' },
   state: 'standing',
@@ -72,7 +73,7 @@ describe('a change that was left without being saved', () => {
     const store = openedAgain(chooseStage);
     store.tell({ type: 'drop' });
     change(store);
-    expect(store.get().entry).toEqual({ mark: 'い三', stage: 'pegged', note: '' });
+    expect(store.get().entry).toEqual({ mark: 'い三', stage: 'pegged', note: '', stretch: 'all' });
     store.tell({ type: 'write', entry: { stage: 'raised' } });
     expect(leftChange(store.get(), tag)).toBeNull();
   });
