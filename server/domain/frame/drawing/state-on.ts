@@ -1,0 +1,50 @@
+import type { FrameCoveringView, FrameHiddenView, FrameMemberView } from '../../contract/frame-views.ts';
+import type { Stage } from '../stage.ts';
+
+/** Days are YYYY-MM-DD in the house's zone, so that they compare as text. */
+
+/** The furthest stage on any photo by the end of a day; null: on none. */
+export function stageOn({ seen }: Pick<FrameMemberView, 'seen'>, day: string): Stage | null {
+  return seen.findLast((one) => one.day <= day)?.stage ?? null;
+}
+
+/**
+ * How a hidden stretch stood on record: `not-yet` had no record then and has one today, `gap` has none and
+ * `lost` had none when it was closed.
+ */
+export type HiddenState = 'on-record' | 'not-yet' | 'gap' | 'lost' | 'retired';
+
+export function hiddenOn(
+  { state, onRecordSince }: Pick<FrameHiddenView, 'state' | 'onRecordSince'>,
+  covering: Pick<FrameCoveringView, 'closedDay'>,
+  day: string,
+): HiddenState {
+  if (state === 'retired') return 'retired';
+  if (onRecordSince === null) return state === 'on-record' ? state : missingOn(covering, day);
+  return onRecordSince <= day ? 'on-record' : 'not-yet';
+}
+
+const missingOn = (covering: Pick<FrameCoveringView, 'closedDay'>, day: string) =>
+  isClosedOn(covering, day) ? 'lost' : 'gap';
+
+export function isClosedOn({ closedDay }: Pick<FrameCoveringView, 'closedDay'>, day: string): boolean {
+  return closedDay !== null && closedDay <= day;
+}
+
+/** All days on which the drawing of a frame changes, ascending. */
+export function changeDays(frame: {
+  readonly members: readonly Pick<FrameMemberView, 'seen'>[];
+  readonly coverings: readonly {
+    readonly closedDay: string | null;
+    readonly hides: readonly Pick<FrameHiddenView, 'onRecordSince'>[];
+  }[];
+}): string[] {
+  const days = [
+    ...frame.members.flatMap(({ seen }) => seen.map(({ day }) => day)),
+    ...frame.coverings.flatMap(({ closedDay, hides }) => [
+      closedDay,
+      ...hides.map(({ onRecordSince }) => onRecordSince),
+    ]),
+  ];
+  return [...new Set(days.filter((day) => day !== null))].sort();
+}
