@@ -37,6 +37,10 @@ const houseScreens: RouteObject[] = [
     lazy: async () => ({ Component: (await import('./screens/cameras/cameras-screen.tsx')).CamerasScreen }),
   },
   {
+    path: 'frame',
+    lazy: async () => ({ Component: (await import('./screens/frame/frame-screen.tsx')).FrameScreen }),
+  },
+  {
     path: 'members',
     lazy: async () => ({ Component: (await import('./screens/members/members-screen.tsx')).MembersScreen }),
   },

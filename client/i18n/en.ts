@@ -6,6 +6,7 @@ import { coverings } from './en/coverings.ts';
 import { days } from './en/days.ts';
 import { findings } from './en/findings.ts';
 import { grid } from './en/grid.ts';
+import { frame } from './en/frame.ts';
 import { handOn } from './en/hand-on.ts';
 import { houses } from './en/houses.ts';
 import { ledger } from './en/ledger.ts';
@@ -30,6 +31,7 @@ export const en = {
   days,
   findings,
   grid,
+  frame,
   handOn,
   houses,
   ledger,

@@ -6,6 +6,7 @@ import { coverings } from './ja/coverings.ts';
 import { days } from './ja/days.ts';
 import { findings } from './ja/findings.ts';
 import { grid } from './ja/grid.ts';
+import { frame } from './ja/frame.ts';
 import { handOn } from './ja/hand-on.ts';
 import { houses } from './ja/houses.ts';
 import { ledger } from './ja/ledger.ts';
@@ -29,6 +30,7 @@ export const ja = {
   days,
   findings,
   grid,
+  frame,
   handOn,
   houses,
   ledger,

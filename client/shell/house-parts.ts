@@ -2,13 +2,14 @@
 export const HOUSE_PARTS = [
   { path: '', word: 'journal', also: ['days'] },
   { path: 'photos', word: 'photos', also: ['plan'] },
+  { path: 'frame', word: 'frame', also: ['grid'] },
   { path: 'members', word: 'members', also: ['schedule', 'lexicon'] },
   { path: 'coverings', word: 'coverings' },
   { path: 'report', word: 'report' },
   { path: 'findings', word: 'findings' },
   { path: 'people', word: 'people' },
   { path: 'ledger', word: 'ledger' },
-  { path: 'settings', word: 'settings', also: ['grid'] },
+  { path: 'settings', word: 'settings' },
 ] as const satisfies readonly { path: string; word: string; also?: readonly string[] }[];
 
 export type HousePart = (typeof HOUSE_PARTS)[number]['word'];

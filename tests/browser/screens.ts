@@ -38,6 +38,7 @@ export function houseScreens({ house, photo, mark, covering, day }: HouseThings)
     photos: `${house}/photos`,
     plan: `${house}/plan`,
     bench: `${house}/photos/${photo}`,
+    frame: `${house}/frame`,
     members: `${house}/members`,
     member: `${house}/members/${encodeURIComponent(mark)}`,
     lexicon: `${house}/lexicon`,

@@ -34,6 +34,7 @@ export const common = {
     houses: 'Houses',
     journal: 'Journal',
     photos: 'Photos',
+    frame: 'Frame',
     members: 'Members',
     coverings: 'Coverings',
     report: 'Closing report',

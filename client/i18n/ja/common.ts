@@ -41,6 +41,7 @@ export const common = {
     houses: '建物',
     journal: '日誌',
     photos: '写真',
+    frame: '軸組',
     members: '部材',
     coverings: 'ふさぎ工事',
     findings: '要確認',

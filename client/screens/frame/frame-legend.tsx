@@ -1,0 +1,65 @@
+import { useId, type ReactNode } from 'react';
+import { STAGES } from '#domain/frame/stage';
+import { useWords } from '../../i18n/use-words.ts';
+import { InkPatterns } from './ink-patterns.tsx';
+
+const STATES = ['held', 'not-yet', 'gap', 'lost'] as const;
+const ZONES = ['open', 'closed'] as const;
+const HATCHED: readonly string[] = ['cut', 'raised', 'pegged', 'lath-on'];
+const BAR = 'M2 6H38V18H2Z';
+
+/** What outline, hatching, lines and vermilion say; stages in the order of work. */
+export function FrameLegend() {
+  const { t } = useWords();
+  const id = useId();
+  const fillOf = (ink: string) => (HATCHED.includes(ink) ? { fill: `url(#${id}-${ink})` } : {});
+  return (
+    <section aria-label={t('frame.legend.title')}>
+      <svg className="out-of-sight" aria-hidden="true">
+        <InkPatterns id={id} unit={1} />
+      </svg>
+      <ul className="plain-list frame-legend">
+        {['none' as const, ...STAGES].map((stage) => (
+          <li key={stage}>
+            <Sample>
+              <path className={`frame-ink frame-ink-${stage}`} {...fillOf(stage)} d={BAR} />
+            </Sample>
+            {stage === 'none' ? t('frame.legend.none') : t(`common.stage.${stage}`)}
+          </li>
+        ))}
+        {STATES.map((state) => (
+          <li key={state}>
+            <Sample>
+              <path className="frame-ink frame-ink-none" d={BAR} />
+              <path
+                className={`frame-ink frame-ink-${state}`}
+                d={state === 'held' ? 'M8 12H32' : 'M8 6H32V18H8Z'}
+              />
+            </Sample>
+            {t(`frame.legend.${state}`)}
+          </li>
+        ))}
+        {ZONES.map((zone) => (
+          <li key={zone}>
+            <Sample>
+              <path
+                className={`frame-ink frame-zone frame-zone-${zone}`}
+                {...(zone === 'closed' ? { fill: `url(#${id}-plaster)` } : {})}
+                d="M2 3H38V21H2Z"
+              />
+            </Sample>
+            {t(`frame.legend.${zone}`)}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Sample({ children }: { children: ReactNode }) {
+  return (
+    <svg className="frame-sample" viewBox="0 0 40 24" aria-hidden="true">
+      {children}
+    </svg>
+  );
+}

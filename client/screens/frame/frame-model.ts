@@ -1,0 +1,87 @@
+import type {
+  FrameCoveringView,
+  FrameHiddenView,
+  FrameMemberView,
+  FrameView,
+} from '#domain/contract/frame-views';
+import { elevations } from '#domain/frame/drawing/elevations';
+import { plans } from '#domain/frame/drawing/plans';
+import type { Sheet } from '#domain/frame/drawing/sheet';
+import { changeDays, hiddenOn } from '#domain/frame/drawing/state-on';
+import { gridReader, type GridReader } from '#domain/frame/grid-reader';
+
+export interface HidesMember {
+  readonly covering: FrameCoveringView;
+  readonly hidden: FrameHiddenView;
+}
+
+/** A frame with its drawings, made once an answer. */
+export interface FrameModel {
+  readonly frame: FrameView;
+  readonly reader: GridReader | null;
+  readonly sheets: readonly Sheet[];
+  readonly members: ReadonlyMap<string, FrameMemberView>;
+  readonly coverings: ReadonlyMap<string, FrameCoveringView>;
+  readonly hides: ReadonlyMap<string, readonly HidesMember[]>;
+  /** Members that are to be drawn but have no place. */
+  readonly unplaced: readonly FrameMemberView[];
+  /** Days on which the drawing changes; the first is that of the first photo. */
+  readonly days: readonly string[];
+}
+
+export function frameModel(frame: FrameView): FrameModel {
+  const standing = frame.members.filter(({ retired }) => !retired);
+  const drawable = { ...frame, members: standing };
+  const hides = new Map<string, HidesMember[]>();
+  for (const covering of frame.coverings)
+    for (const hidden of covering.hides)
+      hides.set(hidden.mark, [...(hides.get(hidden.mark) ?? []), { covering, hidden }]);
+  return {
+    frame,
+    reader: frame.grid && gridReader(frame.grid),
+    sheets: [...elevations(drawable), ...plans(drawable)],
+    members: new Map(standing.map((member) => [member.mark, member])),
+    coverings: new Map(frame.coverings.map((covering) => [covering.id, covering])),
+    hides,
+    unplaced: standing.filter(({ axis }) => axis === null),
+    days: changeDays({ ...drawable, coverings: frame.coverings }).filter((day) => day <= frame.today),
+  };
+}
+
+/** Marks with a gap on a day: what could still be photographed then. */
+export function gapsOn(model: FrameModel, day: string): ReadonlySet<string> {
+  const found = [...model.hides].filter(
+    ([mark, all]) =>
+      model.members.has(mark) &&
+      all.some(({ covering, hidden }) => hiddenOn(hidden, covering, day) === 'gap'),
+  );
+  return new Set(found.map(([mark]) => mark));
+}
+
+/** What is told of a sheet: what lies in it, not what goes through it; of a plan everything on it. */
+export function toldOf({ subject, members }: Sheet): Sheet['members'] {
+  return subject.kind === 'plan' ? members : members.filter(({ cutAt }) => cutAt === null);
+}
+
+export function countGaps(sheet: Sheet, gaps: ReadonlySet<string>): number {
+  return toldOf(sheet).filter(({ mark }) => gaps.has(mark)).length;
+}
+
+/** The sheet that an address means: a line or a level by its label, or by its key where two have the label. */
+export function sheetOf(sheets: readonly Sheet[], line: string | null, level: string | null): Sheet | null {
+  const asked = line === null ? (level === null ? null : `level:${level}`) : line;
+  if (asked === null) return sheets[0] ?? null;
+  const byKey = sheets.find(({ key }) => key === asked);
+  return byKey ?? sheets.find((sheet) => labelOf(sheet) === asked) ?? sheets[0] ?? null;
+}
+
+export function labelOf({ subject }: Sheet): string {
+  return subject.kind === 'plan' ? (subject.level?.label ?? '') : subject.line.label;
+}
+
+/** The query of a sheet's address. */
+export function addressOf(sheets: readonly Sheet[], sheet: Sheet): { line: string } | { level: string } {
+  if (sheet.subject.kind === 'plan') return { level: labelOf(sheet) };
+  const isFirst = sheetOf(sheets, labelOf(sheet), null) === sheet;
+  return { line: isFirst ? labelOf(sheet) : sheet.key };
+}

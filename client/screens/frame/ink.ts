@@ -1,0 +1,95 @@
+import { cornersOf, type Flat } from '#domain/frame/drawing/flat';
+import type { DrawnMember, Sheet } from '#domain/frame/drawing/sheet';
+import { hiddenOn, stageOn, type HiddenState } from '#domain/frame/drawing/state-on';
+import { STAGES } from '#domain/frame/stage';
+import { without, type Stretch } from '#domain/record/stretches';
+import type { FrameModel, HidesMember } from './frame-model.ts';
+
+/** One path each, in the order in which they lie over each other. */
+export const INKS = ['pale', 'through', 'none', ...STAGES, 'held', 'not-yet', 'gap', 'lost'] as const;
+export type Ink = (typeof INKS)[number];
+export type Paths = Readonly<Record<Ink, string>>;
+
+/**
+ * The whole frame of a sheet as one path an ink: the page keeps a dozen nodes however many members there
+ * are, and a day farther is a dozen new strings. `fits`: what does not is pale.
+ */
+export function inkOf(
+  { members, subject }: Sheet,
+  model: FrameModel,
+  day: string,
+  fits: ((mark: string) => boolean) | null = null,
+): Paths {
+  const parts = Object.fromEntries(INKS.map((ink) => [ink, [] as string[]])) as Record<Ink, string[]>;
+  for (const drawn of members) {
+    const member = model.members.get(drawn.mark);
+    if (!member) continue;
+    const isThrough = drawn.cutAt !== null && subject.kind === 'elevation';
+    const isPale = fits !== null && !fits(drawn.mark);
+    const stage = stageOn(member, day) ?? 'none';
+    parts[isPale ? 'pale' : isThrough ? 'through' : stage].push(wholeOf(drawn));
+    if (isPale || isThrough) continue;
+    for (const hides of model.hides.get(drawn.mark) ?? [])
+      inkHidden(parts, drawn, hides, day, model.frame.today);
+  }
+  return Object.fromEntries(INKS.map((ink) => [ink, parts[ink].join('')])) as Record<Ink, string>;
+}
+
+const INK_OF = {
+  'on-record': 'held',
+  'not-yet': 'not-yet',
+  gap: 'gap',
+  lost: 'lost',
+  retired: null,
+} as const satisfies Record<HiddenState, Ink | null>;
+
+function inkHidden(
+  parts: Record<Ink, string[]>,
+  drawn: DrawnMember,
+  { covering, hidden }: HidesMember,
+  day: string,
+  today: string,
+): void {
+  const state = hiddenOn(hidden, covering, day);
+  const ink = INK_OF[state];
+  if (ink === null) return;
+  const stretches = hidden.stretches ?? [{ from: 0, to: drawn.length }];
+  const isMissing = state === 'gap' || state === 'lost';
+  const inked = isMissing ? (hidden.missing ?? stretches) : stretches;
+  draw(parts[ink], drawn, inked, ink === 'held' ? middleOf : outlineOf);
+  // Of what is not complete only today is known which parts have a record.
+  if (isMissing && day >= today) draw(parts.held, drawn, without(stretches, inked), middleOf);
+}
+
+type Shape = (drawn: DrawnMember, from: number, to: number) => string;
+
+function draw(into: string[], drawn: DrawnMember, stretches: readonly Stretch[], shape: Shape): void {
+  for (const { from, to } of stretches) {
+    if (drawn.cutAt === null) into.push(shape(drawn, from / drawn.length, to / drawn.length));
+    else if (from <= drawn.cutAt && drawn.cutAt <= to) into.push(shape(drawn, 0, 1));
+  }
+}
+
+const wholes = new WeakMap<DrawnMember, string>();
+
+/** Kept: the outline of a member is the same on every day. */
+function wholeOf(drawn: DrawnMember): string {
+  const kept = wholes.get(drawn) ?? outlineOf(drawn, 0, 1);
+  wholes.set(drawn, kept);
+  return kept;
+}
+
+const outlineOf: Shape = (drawn, from, to) => `${polyline(cornersOf(drawn, from, to))}Z`;
+
+const middleOf: Shape = ({ from, to }, start, end) => {
+  const at = (share: number) => ({
+    u: from.u + (to.u - from.u) * share,
+    v: from.v + (to.v - from.v) * share,
+  });
+  return polyline([at(start), at(end)]);
+};
+
+/** Whole millimetres are finer than any screen or paper shows. */
+export function polyline(points: readonly Flat[]): string {
+  return points.map(({ u, v }, i) => `${i === 0 ? 'M' : 'L'}${Math.round(u)} ${Math.round(v)}`).join('');
+}

@@ -1,0 +1,23 @@
+import { isClosedOn } from '#domain/frame/drawing/state-on';
+import { daysBetween } from '#domain/record/days-between';
+import { formatDay } from '../../i18n/format.ts';
+import type { Language } from '../../i18n/language.ts';
+import type { Words } from '../../i18n/words.ts';
+import type { FrameModel } from './frame-model.ts';
+import type { ZoneLook } from './sheet-drawing.tsx';
+
+/** How a covering's zone stood on a day: closed, or how long its members can still be photographed. */
+export function zoneLook(t: Words, lang: Language, model: FrameModel, day: string, id: string): ZoneLook {
+  const covering = model.coverings.get(id);
+  if (!covering) return { text: '', isClosed: false };
+  const { name, plannedDay, closedDay } = covering;
+  if (closedDay !== null && isClosedOn(covering, day))
+    return { text: t('frame.zone.closed', { name, day: formatDay(closedDay, lang) }), isClosed: true };
+  const left = plannedDay === null ? t('coverings.noDay') : leftWords(t, daysBetween(day, plannedDay));
+  return { text: t('frame.zone.open', { name, left }), isClosed: false };
+}
+
+function leftWords(t: Words, days: number): string {
+  if (days === 0) return t('coverings.left.today');
+  return days < 0 ? t('coverings.left.past', { count: -days }) : t('coverings.left.days', { count: days });
+}
