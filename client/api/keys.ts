@@ -32,7 +32,6 @@ export const keys = {
     ['house', house, 'region', photo, region] as const,
   coverings: (house: string) => ['house', house, 'coverings'] as const,
   // Below the report: whatever changes what is hidden and on record changes how the frame is drawn.
-  frame: (house: string) => ['house', house, 'report', 'frame'] as const,
   report: (house: string) => ['house', house, 'report'] as const,
   allFindings: (house: string) => ['house', house, 'findings'] as const,
   findings: (house: string, filter: object = {}) => ['house', house, 'findings', filter] as const,

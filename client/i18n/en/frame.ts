@@ -10,7 +10,7 @@ export const frame = {
   gaps_one: '{{count, number}} gap',
   gaps_other: '{{count, number}} gaps',
   noGaps: 'no gap',
-  drawing: '{{sheet}} on {{day}}: {{members}}, {{gaps}}',
+  drawing: '{{sheet}} on {{day}}: {{members}}, {{missing}}',
   members_one: '{{count, number}} member',
   members_other: '{{count, number}} members',
   height: '+{{mm}}',

@@ -12,7 +12,7 @@ export const frame = {
   plans: '伏図',
   gaps_other: '未記録 {{count, number}}件',
   noGaps: '未記録なし',
-  drawing: '{{sheet}}、{{day}}現在：{{members}}、{{gaps}}',
+  drawing: '{{sheet}}、{{day}}現在：{{members}}、{{missing}}',
   members_other: '部材 {{count, number}}本',
   height: '+{{mm}}',
   below: '−{{mm}}',

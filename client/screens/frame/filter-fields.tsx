@@ -1,5 +1,6 @@
 import { STAGES } from '#domain/frame/stage';
 import { kindLabel } from '../../i18n/kind-label.ts';
+import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Select } from '../../parts/select.tsx';
 import type { FrameFilter } from './frame-filter.ts';
@@ -14,6 +15,7 @@ export interface FilterFieldsProps {
 /** Level, kind and stage: what does not fit is drawn pale. */
 export function FilterFields({ model, value, onChange }: FilterFieldsProps) {
   const { t, lang } = useWords();
+  const lexicon = useLexicon();
   const all = { value: '', label: t('frame.all') };
   const kinds = [...new Set([...model.members.values()].map(({ kind }) => kind))].filter(
     (kind) => kind !== '',
@@ -36,7 +38,7 @@ export function FilterFields({ model, value, onChange }: FilterFieldsProps) {
           label={t('frame.kind')}
           value={value.kind}
           onChange={(kind) => onChange({ ...value, kind })}
-          choices={[all, ...kinds.map((kind) => ({ value: kind, label: kindLabel(kind, lang) }))]}
+          choices={[all, ...kinds.map((kind) => ({ value: kind, label: kindLabel(kind, lang, lexicon) }))]}
         />
         <Select
           label={t('frame.stage')}

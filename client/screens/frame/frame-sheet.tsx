@@ -54,6 +54,6 @@ export function useSheetLabel(sheet: Sheet, day: string, gaps: ReadonlySet<strin
     sheet: sheetName(t, sheet),
     day: formatDay(day, lang),
     members: t('frame.members', { count: toldOf(sheet).length }),
-    gaps: count === 0 ? t('frame.noGaps') : t('frame.gaps', { count }),
+    missing: count === 0 ? t('frame.noGaps') : t('frame.gaps', { count }),
   });
 }

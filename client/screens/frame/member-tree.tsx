@@ -3,6 +3,7 @@ import { Link } from 'react-router';
 import type { Sheet } from '#domain/frame/drawing/sheet';
 import { hiddenOn, stageOn } from '#domain/frame/drawing/state-on';
 import { firstOfKind } from '../../i18n/kind-label.ts';
+import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { KindName } from '../../parts/kind-name.tsx';
 import { countGaps, toldOf, type FrameModel } from './frame-model.ts';
@@ -55,7 +56,7 @@ export function MemberTree(props: MemberTreeProps) {
 function Members({ sheet, ...props }: MemberTreeProps & { sheet: Sheet }) {
   const { t } = useWords();
   const told = toldOf(sheet).flatMap(({ mark }) => props.model.members.get(mark) ?? []);
-  const first = firstOfKind(told);
+  const first = firstOfKind(told, useLexicon());
   return (
     <ul
       className="plain-list frame-tree-members"

@@ -56,7 +56,7 @@ export const ROLES: Readonly<Record<string, Role>> = {
   koshinuki: 'rail',
   uchinorinuki: 'rail',
   tenjonuki: 'rail',
-  mawatashi: 'carrier',
+  mawatashidake: 'carrier',
   komai: 'lath',
 };
 

@@ -209,14 +209,14 @@ describe('what the schedule leaves unsaid', () => {
 describe('carriers and lath', () => {
   it('split ones by their width, round ones by their diameter', () => {
     const size = (...section: [number, number]) =>
-      told('carrier-size', [standing('mawatashi', 300, section)]);
+      told('carrier-size', [standing('mawatashidake', 300, section)]);
     expect(size(20, 8)).toEqual([20, 'as published']);
     expect(size(8, 20)).toEqual([20, 'as published']);
     expect(size(19, 8)).toEqual([19, 'differs']);
     expect(size(12, 12)).toEqual([12, 'as published']);
     expect(size(11.9, 11.9)).toEqual([11.9, 'differs']);
     // The worst is the one that falls shortest of its own figure.
-    const both = [standing('mawatashi', 300, [14, 14]), standing('mawatashi', 600, [19, 8])];
+    const both = [standing('mawatashidake', 300, [14, 14]), standing('mawatashidake', 600, [19, 8])];
     expect(result('carrier-size', both)).toMatchObject({
       measured: 19,
       figure: { limit: 20 },
