@@ -59,6 +59,7 @@ function schedule(): string {
     ...rails,
     ...joists,
     ...rafters,
+    'に地貫,地貫,に一,に四,1F,350,,24,105',
     '棟木,棟木,又ろ一,又ろ四,軒,1400,,120,180',
     '火打い一,火打梁,い二,ろ一,2F,,,90,90',
     '筋違い三,筋違,い三,い四,1F,100,2600,45,90',
@@ -70,7 +71,7 @@ function schedule(): string {
 export interface FrameSite {
   readonly client: Client;
   readonly house: string;
-  tag(day: string, marks: readonly string[], stage: Stage, stretch?: object): Promise<void>;
+  readonly tag: (day: string, marks: readonly string[], stage: Stage, stretch?: object) => Promise<void>;
 }
 
 /** A house with a grid, its frame, a wall that will be plastered, one that is, and photos of three days. */

@@ -14,6 +14,7 @@ import { checkEntry, type EntryCheck } from './entry-check.ts';
 import { DraftLegibility } from './draft-legibility.tsx';
 import { LikelyMarks } from './likely-marks.tsx';
 import { MarkField } from './mark-field.tsx';
+import { OnFrame } from '../frame/on-frame.tsx';
 import { NoteField } from './note-field.tsx';
 import { linesAlong } from './shown-stretch.ts';
 import { StretchField } from './stretch-field.tsx';
@@ -100,6 +101,7 @@ export function TagWords(props: TagWordsProps) {
         onEnter={(mark) => place({ ...entry, mark })}
         onAsLast={props.onAsLast}
       />
+      <OnFrame mark={entry.mark} onPick={(mark) => write({ mark })} />
       {isTakenForIt ? (
         <p role="status">{t('bench.form.onlyOne', { mark: entry.mark })}</p>
       ) : (

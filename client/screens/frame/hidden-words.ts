@@ -1,4 +1,4 @@
-import { hiddenOn } from '#domain/frame/drawing/state-on';
+import { hiddenOn, missingOn } from '#domain/frame/drawing/state-on';
 import { nameStretch } from '#domain/frame/name-stretch';
 import { lengthOf } from '#domain/record/stretches';
 import { formatDay, formatList } from '../../i18n/format.ts';
@@ -22,16 +22,24 @@ export function hiddenWords(
     state === 'on-record' && since !== null
       ? t('frame.tell.since', { state: word, day: formatDay(since, lang) })
       : word;
-  const missing = state === 'gap' || state === 'lost' ? missingWords(t, lang, model, hides) : '';
+  const missing = state === 'gap' || state === 'lost' ? missingWords(t, lang, model, hides, day) : '';
   const whole = missing === '' ? said : lang === 'ja' ? `${said}。${missing}` : `${said}, ${missing}`;
   return t('frame.tell.hidden', { covering: covering.name, state: whole });
 }
 
 /** Which parts of it, and how much: "missing from 二 to 三, 1.82 m of 5.46 m". Empty for a whole member. */
-export function missingWords(t: Words, lang: Language, model: FrameModel, { hidden }: HidesMember): string {
-  const { missing, stretches } = hidden;
+export function missingWords(
+  t: Words,
+  lang: Language,
+  model: FrameModel,
+  { hidden }: HidesMember,
+  day: string,
+): string {
+  const { stretches } = hidden;
+  const member = model.members.get(hidden.mark);
+  const missing = missingOn(hidden, member ?? { seen: [] }, day);
   if (!missing || !stretches || missing.length === 0) return '';
-  const axis = model.members.get(hidden.mark)?.axis ?? null;
+  const axis = member?.axis ?? null;
   const parts = missing.map((stretch) => {
     const { fromMark, toMark } = nameStretch(stretch, axis, model.reader);
     return fromMark !== null && toMark !== null

@@ -1,6 +1,7 @@
+import type { FrameMemberView } from '#domain/contract/frame-views';
 import { cornersOf, type Flat } from '#domain/frame/drawing/flat';
 import type { DrawnMember, Sheet } from '#domain/frame/drawing/sheet';
-import { hiddenOn, stageOn, type HiddenState } from '#domain/frame/drawing/state-on';
+import { hiddenOn, missingOn, stageOn, type HiddenState } from '#domain/frame/drawing/state-on';
 import { STAGES } from '#domain/frame/stage';
 import { without, type Stretch } from '#domain/record/stretches';
 import type { FrameModel, HidesMember } from './frame-model.ts';
@@ -30,7 +31,7 @@ export function inkOf(
     parts[isPale ? 'pale' : isThrough ? 'through' : stage].push(wholeOf(drawn));
     if (isPale || isThrough) continue;
     for (const hides of model.hides.get(drawn.mark) ?? [])
-      inkHidden(parts, drawn, hides, day, model.frame.today);
+      inkHidden(parts, drawn, hides, member, day, model.frame.today);
   }
   return Object.fromEntries(INKS.map((ink) => [ink, parts[ink].join('')])) as Record<Ink, string>;
 }
@@ -47,6 +48,7 @@ function inkHidden(
   parts: Record<Ink, string[]>,
   drawn: DrawnMember,
   { covering, hidden }: HidesMember,
+  member: FrameMemberView,
   day: string,
   today: string,
 ): void {
@@ -55,7 +57,7 @@ function inkHidden(
   if (ink === null) return;
   const stretches = hidden.stretches ?? [{ from: 0, to: drawn.length }];
   const isMissing = state === 'gap' || state === 'lost';
-  const inked = isMissing ? (hidden.missing ?? stretches) : stretches;
+  const inked = isMissing ? (missingOn(hidden, member, day) ?? stretches) : stretches;
   draw(parts[ink], drawn, inked, ink === 'held' ? middleOf : outlineOf);
   // Of what is not complete only today is known which parts have a record.
   if (isMissing && day >= today) draw(parts.held, drawn, without(stretches, inked), middleOf);

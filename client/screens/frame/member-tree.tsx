@@ -44,7 +44,7 @@ export function MemberTree(props: MemberTreeProps) {
                 {sheetName(t, sheet)}
               </Link>{' '}
               {count > 0 ? <span className="act-text">{t('frame.gaps', { count })}</span> : null}
-              {sheet === props.current ? <Members {...props} sheet={sheet} /> : null}
+              {sheet === props.current ? <SheetMembers {...props} sheet={sheet} /> : null}
             </li>
           );
         })}
@@ -53,7 +53,10 @@ export function MemberTree(props: MemberTreeProps) {
   );
 }
 
-function Members({ sheet, ...props }: MemberTreeProps & { sheet: Sheet }) {
+export type SheetMembersProps = Omit<MemberTreeProps, 'current' | 'gaps' | 'to'> & { readonly sheet: Sheet };
+
+/** What lies in one sheet, row by row. */
+export function SheetMembers({ sheet, ...props }: SheetMembersProps) {
   const { t } = useWords();
   const told = toldOf(sheet).flatMap(({ mark }) => props.model.members.get(mark) ?? []);
   const first = firstOfKind(told, useLexicon());
@@ -70,7 +73,7 @@ function Members({ sheet, ...props }: MemberTreeProps & { sheet: Sheet }) {
   );
 }
 
-type RowProps = MemberTreeProps & {
+type RowProps = Omit<SheetMembersProps, 'sheet'> & {
   readonly member: NonNullable<ReturnType<FrameModel['members']['get']>>;
   readonly hasReading: boolean;
 };

@@ -43,10 +43,13 @@ export function SheetDrawing({
       {children}
       <g fontSize={13 * unit} className="frame-zone-labels">
         {zoneLabels(sheet.zones, (covering) => zoneOf(covering).text, unit).map(
-          ({ covering, text, u, v }) => (
-            <text key={covering} x={u} y={v} strokeWidth={4 * unit}>
-              {text}
-            </text>
+          ({ covering, text, u, v, width, height }) => (
+            <g key={covering}>
+              <rect {...{ x: u, y: v, width, height }} />
+              <text x={u + width / 2} y={v + height * 0.7} textAnchor="middle">
+                {text}
+              </text>
+            </g>
           ),
         )}
       </g>

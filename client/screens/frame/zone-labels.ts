@@ -6,11 +6,14 @@ export interface ZoneLabel {
   readonly text: string;
   readonly u: number;
   readonly v: number;
+  readonly width: number;
+  readonly height: number;
 }
 
-const LETTER_PX = 7;
+const LETTER_PX = 7.5;
 const KANJI_PX = 13;
-const LINE_PX = 18;
+const LINE_PX = 20;
+const PADDING_PX = 5;
 
 /** How wide a text is about, in pixels: kanji and kana are twice as wide as letters. */
 export function widthOf(text: string): number {
@@ -20,32 +23,31 @@ export function widthOf(text: string): number {
   );
 }
 
-/** Names of zones within their upper left corners, one below the other where they would lie over each other. */
+/** Names in the middles of zones, one below the other where they would lie over each other. */
 export function zoneLabels(
   zones: Sheet['zones'],
   textOf: (covering: string) => string,
   unit: number,
 ): ZoneLabel[] {
-  const placed: (ZoneLabel & { width: number })[] = [];
+  const placed: ZoneLabel[] = [];
+  const height = LINE_PX * unit;
   for (const { covering, corners } of zones) {
     const box = boxAround(corners);
     if (!box) continue;
-    const text = shortened(textOf(covering), (box.right - box.left) / unit - 8);
-    const label = {
-      covering,
-      text,
-      u: box.left + 5 * unit,
-      v: box.top + 16 * unit,
-      width: widthOf(text) * unit,
-    };
-    while (placed.some((other) => isOver(label, other, unit))) label.v += LINE_PX * unit;
-    if (text !== '') placed.push(label);
+    const text = shortened(textOf(covering), (box.right - box.left) / unit - 2 * PADDING_PX);
+    const width = (widthOf(text) + 2 * PADDING_PX) * unit;
+    const u = (box.left + box.right - width) / 2;
+    let v = (box.top + box.bottom - height) / 2;
+    while (placed.some((other) => isOver({ u, v, width, height }, other))) v += height;
+    if (text !== '') placed.push({ covering, text, u, v, width, height });
   }
   return placed;
 }
 
-function isOver(a: ZoneLabel & { width: number }, b: ZoneLabel & { width: number }, unit: number): boolean {
-  return Math.abs(a.v - b.v) < LINE_PX * unit && a.u < b.u + b.width && b.u < a.u + a.width;
+type Place = Pick<ZoneLabel, 'u' | 'v' | 'width' | 'height'>;
+
+function isOver(a: Place, b: Place): boolean {
+  return Math.abs(a.v - b.v) < a.height * 0.999 && a.u < b.u + b.width && b.u < a.u + a.width;
 }
 
 function shortened(text: string, room: number): string {

@@ -5,7 +5,7 @@ import { cornersOf, distanceTo } from '#domain/frame/drawing/flat';
 import { memberAt } from '#domain/frame/drawing/member-at';
 import { plans } from '#domain/frame/drawing/plans';
 import type { Drawable, Sheet } from '#domain/frame/drawing/sheet';
-import { changeDays, hiddenOn, stageOn } from '#domain/frame/drawing/state-on';
+import { changeDays, hiddenOn, missingOn, stageOn } from '#domain/frame/drawing/state-on';
 import type { Axis } from '#domain/frame/set-out';
 import type { Zone } from '#domain/frame/zone';
 import { axisBetween, BAY, someGrid } from '../../support/some-grid.ts';
@@ -198,6 +198,14 @@ describe('the state on a day', () => {
     expect(hiddenOn(missing, closed, '2026-04-24')).toBe('gap');
     expect(hiddenOn(missing, closed, '2026-04-25')).toBe('lost');
     expect(hiddenOn({ state: 'retired', onRecordSince: null }, closed, '2026-04-25')).toBe('retired');
+  });
+
+  it('is missing whole before the least stage was on any photo, then as far as it is known today', () => {
+    const missing = [{ from: 1820, to: 5460 }];
+    const hidden = { least: 'pegged', stretches: [{ from: 0, to: 5460 }], missing } as const;
+    const on = (day: string) => missingOn(hidden as never, { seen }, day);
+    expect(on('2026-04-19')).toEqual(hidden.stretches);
+    expect(on('2026-04-20')).toEqual(missing);
   });
 
   it('changes only on its days', () => {

@@ -1,5 +1,6 @@
 import type { FrameCoveringView, FrameHiddenView, FrameMemberView } from '../../contract/frame-views.ts';
-import type { Stage } from '../stage.ts';
+import type { Stretch } from '../../record/stretches.ts';
+import { stageRank, type Stage } from '../stage.ts';
 
 /** Days are YYYY-MM-DD in the house's zone, so that they compare as text. */
 
@@ -20,15 +21,29 @@ export function hiddenOn(
   day: string,
 ): HiddenState {
   if (state === 'retired') return 'retired';
-  if (onRecordSince === null) return state === 'on-record' ? state : missingOn(covering, day);
+  if (onRecordSince === null) return state === 'on-record' ? state : withoutRecord(covering, day);
   return onRecordSince <= day ? 'on-record' : 'not-yet';
 }
 
-const missingOn = (covering: Pick<FrameCoveringView, 'closedDay'>, day: string) =>
+const withoutRecord = (covering: Pick<FrameCoveringView, 'closedDay'>, day: string) =>
   isClosedOn(covering, day) ? 'lost' : 'gap';
 
 export function isClosedOn({ closedDay }: Pick<FrameCoveringView, 'closedDay'>, day: string): boolean {
   return closedDay !== null && closedDay <= day;
+}
+
+/**
+ * The parts of what is hidden that have no record by a day, where it is a gap or lost; null: the whole
+ * member. Before the least stage was on any photo that is all of it; after that only today's parts are known.
+ */
+export function missingOn(
+  { least, stretches, missing }: Pick<FrameHiddenView, 'least' | 'stretches' | 'missing'>,
+  member: Pick<FrameMemberView, 'seen'>,
+  day: string,
+): readonly Stretch[] | null {
+  const reached = stageOn(member, day);
+  const isNone = reached === null || stageRank(reached) < stageRank(least);
+  return isNone ? stretches : (missing ?? stretches);
 }
 
 /** All days on which the drawing of a frame changes, ascending. */

@@ -1,0 +1,75 @@
+import { describe, expect, it } from 'vitest';
+import { inkOf } from '../../../client/screens/frame/ink.ts';
+import { zoneLabels } from '../../../client/screens/frame/zone-labels.ts';
+import { plaster, someFrame, TODAY } from './some-frame.ts';
+
+const model = someFrame();
+const [sheet] = model.sheets;
+const inkOn = (day: string, of = model, fits: ((mark: string) => boolean) | null = null) =>
+  inkOf(of.sheets[0] ?? sheet!, of, day, fits);
+
+describe('the ink of a sheet', () => {
+  it('puts each member into the path of its stage on that day', () => {
+    const early = inkOn('2026-04-03');
+    expect(early.raised).toBe('M-3580 -450L-3580 -3250L-3700 -3250L-3700 -450Z');
+    expect(early.pegged).toBe('');
+    expect(inkOn(TODAY).pegged).not.toBe('');
+    expect(inkOn('2026-04-01').none.match(/Z/g)).toHaveLength(2);
+  });
+
+  it('draws what is missing along exactly that stretch, and what is on record along the rest', () => {
+    const { gap, held } = inkOn(TODAY);
+    // From 二 at 1820 mm to 四 at 5460, leftward; 105 mm high about 1250 mm.
+    expect(gap).toBe('M-1820 -1302L-5460 -1302L-5460 -1197L-1820 -1197Z');
+    expect(held).toBe('M0 -1250L-1820 -1250');
+  });
+
+  it('says nothing of single parts on a day of the past, but that all was missing before any photo', () => {
+    expect(inkOn('2026-04-20')).toMatchObject({ held: '' });
+    expect(inkOn('2026-04-09').gap).toContain('L-5460');
+    expect(inkOn('2026-04-09').gap).toMatch(/^M-?0 /);
+  });
+
+  it('tells lost from a gap once the covering has closed, and later record from none', () => {
+    const closed = someFrame([], [plaster({ closedDay: '2026-04-25' })]);
+    expect(inkOn('2026-04-25', closed)).toMatchObject({ gap: '' });
+    expect(inkOn('2026-04-25', closed).lost).not.toBe('');
+    const since = { state: 'on-record', missing: [], onRecordSince: '2026-04-10' };
+    const complete = someFrame([], [plaster({}, since)]);
+    expect(inkOn('2026-04-09', complete)['not-yet']).not.toBe('');
+    expect(inkOn('2026-04-10', complete)).toMatchObject({ 'not-yet': '', held: 'M0 -1250L-5460 -1250' });
+  });
+
+  it('shows what goes through lightly, and what does not fit pale', () => {
+    expect(inkOn(TODAY).through.match(/Z/g)).toHaveLength(1);
+    const narrowed = inkOn(TODAY, model, (mark) => mark === 'い三');
+    expect(narrowed.pale.match(/Z/g)).toHaveLength(2);
+    expect(narrowed).toMatchObject({ gap: '', through: '' });
+  });
+});
+
+describe('the names of zones', () => {
+  const corners = [
+    { u: 0, v: 0 },
+    { u: 1000, v: 0 },
+    { u: 1000, v: 800 },
+    { u: 0, v: 800 },
+  ];
+  const zones = [
+    { covering: 'a', corners },
+    { covering: 'b', corners },
+  ];
+
+  it('do not lie over each other', () => {
+    const [a, b] = zoneLabels(zones, (id) => `wall ${id}`, 2);
+    expect(Math.abs(a!.v - b!.v)).toBeGreaterThanOrEqual(a!.height);
+  });
+
+  it('are cut to the width of their zone, and left out where nothing of them fits', () => {
+    const texts = (unit: number) =>
+      zoneLabels(zones, () => '北の壁 荒壁 裏返し前', unit).map(({ text }) => text);
+    expect(texts(2)[0]).toBe('北の壁 荒壁 裏返し前');
+    expect(texts(10)[0]).toMatch(/^北の.*…$/);
+    expect(texts(50)).toEqual([]);
+  });
+});

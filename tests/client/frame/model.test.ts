@@ -1,0 +1,114 @@
+import { describe, expect, it } from 'vitest';
+import { dayAfter, dayWithin, nextChange } from '../../../client/screens/frame/day-steps.ts';
+import { fitsIn, NO_FILTER } from '../../../client/screens/frame/frame-filter.ts';
+import { addressOf, countGaps, gapsOn, sheetOf } from '../../../client/screens/frame/frame-model.ts';
+import { hiddenWords } from '../../../client/screens/frame/hidden-words.ts';
+import { zoneLook } from '../../../client/screens/frame/zone-look.ts';
+import { axisBetween, BAY } from '../../support/some-grid.ts';
+import { wordsOf } from '../words.ts';
+import { plaster, someFrame, TODAY } from './some-frame.ts';
+
+const model = someFrame();
+const [first] = model.sheets;
+
+describe('the frame of a house', () => {
+  it('has its drawings in the order of the grid, then the plans', () => {
+    expect(model.sheets.map(({ key }) => key)).toEqual([
+      ...['first:い', 'second:三'],
+      ...['level:1F', 'level:2F', 'level:軒'],
+    ]);
+    expect(model.unplaced.map(({ mark }) => mark)).toEqual(['無']);
+    expect(model.days).toEqual(['2026-04-02', '2026-04-10']);
+  });
+
+  it('leaves out what is retired', () => {
+    const axis = axisBetween([BAY, 0, 450], [BAY, 0, 3250]);
+    const { sheets } = someFrame([{ mark: 'ろ一', axis, retired: true }]);
+    expect(sheets.map(({ key }) => key)).not.toContain('first:ろ');
+  });
+
+  it('counts the gaps of a sheet, not of what only goes through it', () => {
+    const gaps = gapsOn(model, TODAY);
+    expect(model.sheets.map((sheet) => countGaps(sheet, gaps))).toEqual([1, 0, 0, 0, 0]);
+    const closed = someFrame([], [plaster({ closedDay: '2026-04-25' })]);
+    expect([...gapsOn(closed, '2026-04-24')]).toEqual(['い貫']);
+    expect([...gapsOn(closed, '2026-04-25')]).toEqual([]);
+  });
+
+  it('finds the sheet that an address says, and else shows the first', () => {
+    expect(sheetOf(model.sheets, '三', null)?.key).toBe('second:三');
+    expect(sheetOf(model.sheets, null, '2F')?.key).toBe('level:2F');
+    expect(sheetOf(model.sheets, 'ん', null)).toBe(first);
+    for (const sheet of model.sheets) {
+      const address = addressOf(model.sheets, sheet);
+      const line = 'line' in address ? address.line : null;
+      expect(sheetOf(model.sheets, line, 'level' in address ? address.level : null)).toBe(sheet);
+    }
+  });
+
+  it('shows only what fits all that was asked for', () => {
+    expect(fitsIn(NO_FILTER, model, TODAY)).toBeNull();
+    const fits = fitsIn({ ...NO_FILTER, stage: 'raised' }, model, TODAY);
+    expect(['い三', 'い貫', '三梁'].map((mark) => fits?.(mark))).toEqual([true, false, false]);
+    const none = fitsIn({ ...NO_FILTER, stage: 'none', kind: '柱' }, model, '2026-04-01');
+    expect(['い三', 'い貫'].map((mark) => none?.(mark))).toEqual([true, true]);
+  });
+});
+
+describe('what is missing of a member', () => {
+  const wordsOn = async (day: string, lang: 'en' | 'ja' = 'en', of = model) => {
+    const [hides] = of.hides.get('い貫') ?? [];
+    return hides ? hiddenWords(await wordsOf(lang), lang, of, hides, day) : '';
+  };
+
+  it('is named by its lines and measured: two of three bays of 1820 mm', async () => {
+    expect(await wordsOn(TODAY)).toBe('North wall: a gap, missing from 二 to 四, 3.64 m of 5.46 m');
+    expect(await wordsOn(TODAY, 'ja')).toContain('二から四までの記録がない（5.46 m のうち 3.64 m）');
+  });
+
+  it('is all of it before any photo showed the least stage', async () => {
+    expect(await wordsOn('2026-04-09')).toContain('from 一 to 四, 5.46 m of 5.46 m');
+  });
+
+  it('says since when it is on record', async () => {
+    const state = { state: 'on-record', missing: [], onRecordSince: '2026-04-10' };
+    const complete = someFrame([], [plaster({}, state)]);
+    expect(await wordsOn(TODAY, 'en', complete)).toBe('North wall: on record since Fri, 10 Apr 2026');
+    expect(await wordsOn('2026-04-09', 'en', complete)).toBe('North wall: not on record on that day');
+  });
+});
+
+describe('a zone on a day', () => {
+  it('tells how long its members can still be photographed, then that it closed', async () => {
+    const t = await wordsOf('en');
+    const of = someFrame([], [plaster({ plannedDay: '2026-04-20', closedDay: '2026-04-25' })]);
+    const on = (day: string) => zoneLook(t, 'en', of, day, 'c');
+    expect(on('2026-04-18')).toEqual({ text: 'North wall, 2 days left', isClosed: false });
+    expect(on('2026-04-20').text).toBe('North wall, today');
+    expect(on('2026-04-21').text).toBe('North wall, 1 day past its planned day');
+    expect(on('2026-04-25')).toEqual({ text: 'North wall, closed Sat, 25 Apr 2026', isClosed: true });
+  });
+});
+
+describe('the days', () => {
+  it('are counted over the end of a month and a leap day', () => {
+    expect(dayAfter('2028-02-28', 1)).toBe('2028-02-29');
+    expect(dayAfter('2026-12-31', 1)).toBe('2027-01-01');
+  });
+
+  it('are kept between the first photo and today', () => {
+    const within = (asked: string | null) => dayWithin(asked, '2026-04-02', TODAY);
+    expect([null, 'soon', '2026-99-99', '2020-01-01', '2030-01-01', '2026-04-05'].map(within)).toEqual([
+      ...[TODAY, TODAY, TODAY, '2026-04-02', TODAY, '2026-04-05'],
+    ]);
+  });
+
+  it('are stepped through from change to change, today last', () => {
+    const step = (day: string, way: 1 | -1) => nextChange(model.days, TODAY, day, way);
+    expect(step(TODAY, -1)).toBe('2026-04-10');
+    expect(step('2026-04-05', -1)).toBe('2026-04-02');
+    expect(step('2026-04-02', -1)).toBeNull();
+    expect(step('2026-04-10', 1)).toBe(TODAY);
+    expect(step(TODAY, 1)).toBeNull();
+  });
+});
