@@ -71,7 +71,8 @@ function schedule(): string {
 export interface FrameSite {
   readonly client: Client;
   readonly house: string;
-  readonly tag: (day: string, marks: readonly string[], stage: Stage, stretch?: object) => Promise<void>;
+  /** A photo of that day with these tags; resolves to its id. */
+  readonly tag: (day: string, marks: readonly string[], stage: Stage, stretch?: object) => Promise<string>;
 }
 
 /** A house with a grid, its frame, a wall that will be plastered, one that is, and photos of three days. */
@@ -103,6 +104,7 @@ export async function prepareFrame(origin: string, firstLink: string): Promise<F
         ...{ id: randomUUID(), mark, stage, stretch: stretch ?? null },
         region: { shape: 'rectangle', x: 0.1, y: 0.1, w: 0.5, h: 0.5 },
       });
+    return outcome.photo.id;
   };
   return { client, house, tag };
 }

@@ -4,6 +4,7 @@ import type { BrowserContextOptions, Page } from 'playwright-core';
 import type { Words } from '../../client/i18n/words.ts';
 import { wordsOf } from '../client/words.ts';
 import { describeInBrowser, startApp, type App } from './app.ts';
+import { chooseTool, dragBox, pictureDrawn } from './bench-hands.ts';
 import { prepareFrame, wall, type FrameSite } from './frame-site.ts';
 import { button, eventually, signIn } from './hands.ts';
 import { openScreen, photograph, resultFile } from './screens.ts';
@@ -14,12 +15,12 @@ const PHONE = { viewport: { width: 390, height: 844 }, deviceScaleFactor: 2, has
 describeInBrowser('the frame', () => {
   let app: App;
   let site: FrameSite;
+  let photo: string;
   beforeAll(async () => {
     app = await startApp();
     site = await prepareFrame(app.server.origin, app.server.firstLink ?? '');
-    const { client, house } = site;
-    const tag: FrameSite['tag'] = (...said) => site.tag(...said);
-    await tag('2026-04-02', ['い一', 'い二', 'い三', 'い四', 'い通り土台', '一通り土台'], 'raised');
+    const { client, house, tag } = site;
+    photo = await tag('2026-04-02', ['い一', 'い二', 'い三', 'い四', 'い通り土台', '一通り土台'], 'raised');
     await tag('2026-04-08', ['い二上', 'い三上', 'い通り胴差', 'い通り桁', 'に一', 'に四'], 'cut');
     await tag('2026-04-20', ['い一', 'い二', 'い地貫', 'い内法貫'], 'pegged');
     await tag('2026-04-20', ['い胴貫'], 'pegged', { from: '一', to: '二' });
@@ -112,6 +113,25 @@ describeInBrowser('the frame', () => {
     await page.mouse.down();
     await page.mouse.up();
     await page.waitForURL((url) => decodeURIComponent(url.pathname).endsWith(`/members/${found}`));
+    await page.context().close();
+  });
+
+  it('gives its mark to the field of a tag, and places nothing', async () => {
+    const [page, t] = await enter('en');
+    await openScreen(page, `${site.house}/photos/${photo}`);
+    await pictureDrawn(page, t);
+    await chooseTool(page, t, 'rectangle');
+    await dragBox(page, t, [0.7, 0.2], [0.9, 0.7]);
+    const { tags: before } = await site.client.get<{ tags: number }>(`/photos/${photo}`);
+    await button(page, t('frame.pick.open')).click();
+    const dialog = page.getByRole('dialog');
+    await dialog.getByRole('img', { name: /Elevation い/ }).waitFor();
+    await photograph(page, 'frame-pick');
+    await button(dialog, 'い胴貫').click();
+    await dialog.waitFor({ state: 'detached' });
+    expect(await page.getByRole('combobox', { name: t('bench.form.mark') }).inputValue()).toBe('い胴貫');
+    const { tags } = await site.client.get<{ tags: number }>(`/photos/${photo}`);
+    expect(tags).toBe(before);
     await page.context().close();
   });
 

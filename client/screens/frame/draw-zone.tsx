@@ -64,7 +64,7 @@ function Drawing({ frame, kind, zone, onChange, model, reader }: DrawZoneProps &
         sheet={sheet}
         paths={inkOf(sheet, model, frame.today)}
         label={sheetName(t, sheet)}
-        zoneOf={(id) => ({ text: model.coverings.get(id)?.name ?? '', isClosed: false })}
+        zoneOf={(id) => nameAlone(model, id)}
         onDraw={draw}
       >
         {() => <DrawnZone sheet={sheet} zone={shown} reader={reader} />}
@@ -88,6 +88,12 @@ function Drawing({ frame, kind, zone, onChange, model, reader }: DrawZoneProps &
     const [from, to] = [said.corners[0] ?? '', said.corners.at(-1) ?? ''];
     return t('frame.zoneDraw.flatNow', { from, to, ...heights });
   }
+}
+
+/** The day says nothing about where a zone is. */
+function nameAlone(model: FrameModel, id: string) {
+  const name = model.coverings.get(id)?.name ?? '';
+  return { name, text: name, isClosed: false };
 }
 
 interface WithModel {

@@ -90,9 +90,11 @@ function Sheets({ model }: { model: FrameModel }) {
   const nothingFits = fits !== null && !sheet.members.some(({ mark }) => fits(mark));
   return (
     <>
-      <SheetChoice sheets={model.sheets} current={sheet} gaps={gaps} to={to} />
-      <DaySlider days={model.days} today={today} day={day} onChange={setDay} />
-      <FilterFields model={model} value={filter} onChange={setFilter} />
+      <div className="frame-controls">
+        <SheetChoice sheets={model.sheets} current={sheet} gaps={gaps} to={to} />
+        <DaySlider days={model.days} today={today} day={day} onChange={setDay} />
+        <FilterFields model={model} value={filter} onChange={setFilter} />
+      </div>
       {nothingFits ? <p role="status">{t('frame.nothingFits')}</p> : null}
       <div className="frame-columns no-print">
         <div className="stack frame-main">

@@ -99,8 +99,10 @@ function Row({ member, hasReading, model, house, day, chosen, onChoose, onTake }
           {mark}
         </Link>
       )}{' '}
-      <KindName kind={member.kind} hasReading={hasReading} />{' '}
-      <span className="soft">{t(`common.stage.${stageOn(member, day) ?? 'none'}`)}</span>
+      <span>
+        <KindName kind={member.kind} hasReading={hasReading} />{' '}
+        <span className="soft">{t(`common.stage.${stageOn(member, day) ?? 'none'}`)}</span>
+      </span>
       {missing.map((one) => (
         <span key={one.covering.id} className="act-text frame-tree-missing">
           {hiddenWords(t, lang, model, one, day)}

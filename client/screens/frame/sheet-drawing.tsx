@@ -5,11 +5,7 @@ import { INKS, polyline, type Paths } from './ink.ts';
 import { SheetRules } from './sheet-rules.tsx';
 import { viewBoxOf, type SheetWindow, type Size } from './sheet-window.ts';
 import { zoneLabels } from './zone-labels.ts';
-
-export interface ZoneLook {
-  readonly text: string;
-  readonly isClosed: boolean;
-}
+import type { ZoneLook } from './zone-look.ts';
 
 export interface SheetDrawingProps extends Omit<SVGProps<SVGSVGElement>, 'children'> {
   readonly sheet: Sheet;
@@ -40,19 +36,17 @@ export function SheetDrawing({
       <SheetRules sheet={sheet} window={window} size={size} part="rules" />
       <Zones id={id} sheet={sheet} zoneOf={zoneOf} />
       <SheetInk id={id} paths={paths} />
-      {children}
       <g fontSize={13 * unit} className="frame-zone-labels">
-        {zoneLabels(sheet.zones, (covering) => zoneOf(covering).text, unit).map(
-          ({ covering, text, u, v, width, height }) => (
-            <g key={covering}>
-              <rect {...{ x: u, y: v, width, height }} />
-              <text x={u + width / 2} y={v + height * 0.7} textAnchor="middle">
-                {text}
-              </text>
-            </g>
-          ),
-        )}
+        {zoneLabels(sheet.zones, zoneOf, unit).map(({ covering, text, u, v, width, height }) => (
+          <g key={covering}>
+            <rect {...{ x: u, y: v, width, height }} />
+            <text x={u + width / 2} y={v + height * 0.7} textAnchor="middle">
+              {text}
+            </text>
+          </g>
+        ))}
       </g>
+      {children}
       <SheetRules sheet={sheet} window={window} size={size} part="labels" />
     </svg>
   );

@@ -1,5 +1,6 @@
 import { boxAround } from '#domain/frame/drawing/flat';
 import type { Sheet } from '#domain/frame/drawing/sheet';
+import type { ZoneLook } from './zone-look.ts';
 
 export interface ZoneLabel {
   readonly covering: string;
@@ -10,7 +11,7 @@ export interface ZoneLabel {
   readonly height: number;
 }
 
-const LETTER_PX = 7.5;
+const LETTER_PX = 7;
 const KANJI_PX = 13;
 const LINE_PX = 20;
 const PADDING_PX = 5;
@@ -26,7 +27,7 @@ export function widthOf(text: string): number {
 /** Names in the middles of zones, one below the other where they would lie over each other. */
 export function zoneLabels(
   zones: Sheet['zones'],
-  textOf: (covering: string) => string,
+  lookOf: (covering: string) => Pick<ZoneLook, 'name' | 'text'>,
   unit: number,
 ): ZoneLabel[] {
   const placed: ZoneLabel[] = [];
@@ -34,7 +35,9 @@ export function zoneLabels(
   for (const { covering, corners } of zones) {
     const box = boxAround(corners);
     if (!box) continue;
-    const text = shortened(textOf(covering), (box.right - box.left) / unit - 2 * PADDING_PX);
+    const room = (box.right - box.left) / unit - 2 * PADDING_PX;
+    const { name, text: whole } = lookOf(covering);
+    const text = widthOf(whole) <= room ? whole : shortened(name, room);
     const width = (widthOf(text) + 2 * PADDING_PX) * unit;
     const u = (box.left + box.right - width) / 2;
     let v = (box.top + box.bottom - height) / 2;

@@ -4,17 +4,23 @@ import { formatDay } from '../../i18n/format.ts';
 import type { Language } from '../../i18n/language.ts';
 import type { Words } from '../../i18n/words.ts';
 import type { FrameModel } from './frame-model.ts';
-import type { ZoneLook } from './sheet-drawing.tsx';
+
+export interface ZoneLook {
+  readonly name: string;
+  /** The name with how long it stays open, or when it closed. */
+  readonly text: string;
+  readonly isClosed: boolean;
+}
 
 /** How a covering's zone stood on a day: closed, or how long its members can still be photographed. */
 export function zoneLook(t: Words, lang: Language, model: FrameModel, day: string, id: string): ZoneLook {
   const covering = model.coverings.get(id);
-  if (!covering) return { text: '', isClosed: false };
+  if (!covering) return { name: '', text: '', isClosed: false };
   const { name, plannedDay, closedDay } = covering;
   if (closedDay !== null && isClosedOn(covering, day))
-    return { text: t('frame.zone.closed', { name, day: formatDay(closedDay, lang) }), isClosed: true };
+    return { name, text: t('frame.zone.closed', { name, day: formatDay(closedDay, lang) }), isClosed: true };
   const left = plannedDay === null ? t('coverings.noDay') : leftWords(t, daysBetween(day, plannedDay));
-  return { text: t('frame.zone.open', { name, left }), isClosed: false };
+  return { name, text: t('frame.zone.open', { name, left }), isClosed: false };
 }
 
 function leftWords(t: Words, days: number): string {

@@ -60,15 +60,18 @@ describe('the names of zones', () => {
     { covering: 'b', corners },
   ];
 
+  const look = (name: string) => ({ name, text: `${name}、あと3日` });
+
   it('do not lie over each other', () => {
-    const [a, b] = zoneLabels(zones, (id) => `wall ${id}`, 2);
+    const [a, b] = zoneLabels(zones, (id) => look(`wall ${id}`), 2);
     expect(Math.abs(a!.v - b!.v)).toBeGreaterThanOrEqual(a!.height);
   });
 
   it('are cut to the width of their zone, and left out where nothing of them fits', () => {
     const texts = (unit: number) =>
-      zoneLabels(zones, () => '北の壁 荒壁 裏返し前', unit).map(({ text }) => text);
-    expect(texts(2)[0]).toBe('北の壁 荒壁 裏返し前');
+      zoneLabels(zones, () => look('北の壁 荒壁 裏返し前'), unit).map(({ text }) => text);
+    expect(texts(2)[0]).toBe('北の壁 荒壁 裏返し前、あと3日');
+    expect(texts(6)[0]).toBe('北の壁 荒壁 裏返し前');
     expect(texts(10)[0]).toMatch(/^北の.*…$/);
     expect(texts(50)).toEqual([]);
   });
