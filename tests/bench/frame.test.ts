@@ -10,7 +10,7 @@ import { randomUUID } from 'node:crypto';
 import { sayTable } from './say-table.ts';
 
 const MEMBERS = 3000;
-const TIMES = 30;
+const TIMES = 15;
 const FRAME_MS = 1000 / 60;
 
 describeInBrowser('a frame of three thousand members', () => {

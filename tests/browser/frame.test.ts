@@ -19,7 +19,8 @@ describeInBrowser('the frame', () => {
   beforeAll(async () => {
     app = await startApp();
     site = await prepareFrame(app.server.origin, app.server.firstLink ?? '');
-    const { client, house, tag } = site;
+    const { client, house } = site;
+    const tag: FrameSite['tag'] = (...said) => site.tag(...said);
     photo = await tag('2026-04-02', ['い一', 'い二', 'い三', 'い四', 'い通り土台', '一通り土台'], 'raised');
     await tag('2026-04-08', ['い二上', 'い三上', 'い通り胴差', 'い通り桁', 'に一', 'に四'], 'cut');
     await tag('2026-04-20', ['い一', 'い二', 'い地貫', 'い内法貫'], 'pegged');

@@ -58,9 +58,15 @@ export function gapsOn(model: FrameModel, day: string): ReadonlySet<string> {
   return new Set(found.map(([mark]) => mark));
 }
 
+const told = new WeakMap<Sheet, Sheet['members']>();
+
 /** What is told of a sheet: what lies in it, not what goes through it; of a plan everything on it. */
-export function toldOf({ subject, members }: Sheet): Sheet['members'] {
-  return subject.kind === 'plan' ? members : members.filter(({ cutAt }) => cutAt === null);
+export function toldOf(sheet: Sheet): Sheet['members'] {
+  const { subject, members } = sheet;
+  const kept =
+    told.get(sheet) ?? (subject.kind === 'plan' ? members : members.filter(({ cutAt }) => cutAt === null));
+  told.set(sheet, kept);
+  return kept;
 }
 
 export function countGaps(sheet: Sheet, gaps: ReadonlySet<string>): number {

@@ -23,21 +23,19 @@ export interface FramePrintProps {
 export function FramePrint(props: FramePrintProps) {
   const { t, lang } = useWords();
   const isPrinting = useIsPrinting();
+  if (!isPrinting) return null;
   return (
-    <>
+    <div className="frame-paper">
+      {/* Only now: another rule makes the browser look at every element of the page again. */}
       <PageMargins left={props.houseName} right={formatDay(props.day, lang)} />
-      {isPrinting ? (
-        <div className="frame-paper">
-          {props.model.sheets.map((sheet) => (
-            <section key={sheet.key} className="frame-page">
-              <PrintedSheet {...props} sheet={sheet} />
-              <FrameLegend />
-              <p className="frame-page-caution">{t('frame.caution')}</p>
-            </section>
-          ))}
-        </div>
-      ) : null}
-    </>
+      {props.model.sheets.map((sheet) => (
+        <section key={sheet.key} className="frame-page">
+          <PrintedSheet {...props} sheet={sheet} />
+          <FrameLegend />
+          <p className="frame-page-caution">{t('frame.caution')}</p>
+        </section>
+      ))}
+    </div>
   );
 }
 

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { useNavigate, useSearchParams } from 'react-router';
 import type { Sheet } from '#domain/frame/drawing/sheet';
 import { useWords } from '../../i18n/use-words.ts';
@@ -81,10 +81,18 @@ function Sheets({ model }: { model: FrameModel }) {
   const gaps = useMemo(() => gapsOn(model, day), [model, day]);
   const fits = useMemo(() => fitsIn(filter, model, day), [filter, model, day]);
   const sheet = sheetOf(model.sheets, params.get('line'), params.get('level'));
-  const to = (other: Sheet) => {
-    const dayPart = day === today ? {} : { day };
-    return `?${new URLSearchParams({ ...addressOf(model.sheets, other), ...dayPart }).toString()}`;
-  };
+  // The drawing goes on at once; the list, which can be long, follows when there is time.
+  const dayInList = useDeferredValue(day);
+  const gapsInList = useDeferredValue(gaps);
+  const chosenInList = useDeferredValue(chosen);
+  const dayPart = dayInList === today ? '' : dayInList;
+  const to = useCallback(
+    (other: Sheet) => {
+      const query = { ...addressOf(model.sheets, other), ...(dayPart === '' ? {} : { day: dayPart }) };
+      return `?${new URLSearchParams(query).toString()}`;
+    },
+    [model.sheets, dayPart],
+  );
   const open = (mark: string) => void go(`/houses/${house}/members/${encodeURIComponent(mark)}`);
   if (!sheet) return null;
   const nothingFits = fits !== null && !sheet.members.some(({ mark }) => fits(mark));
@@ -107,7 +115,14 @@ function Sheets({ model }: { model: FrameModel }) {
           <FrameLegend />
           <p className="soft frame-caution">{t('frame.caution')}</p>
         </div>
-        <MemberTree {...{ model, house, day, gaps, chosen, to }} current={sheet} onChoose={setChosen} />
+        <MemberTree
+          {...{ model, house, to }}
+          day={dayInList}
+          gaps={gapsInList}
+          chosen={chosenInList}
+          current={sheet}
+          onChoose={setChosen}
+        />
       </div>
       <UnplacedList model={model} house={house} />
       <FramePrint model={model} houseName={name} day={day} gaps={gaps} />

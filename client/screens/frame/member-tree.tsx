@@ -1,13 +1,11 @@
-import type { KeyboardEvent } from 'react';
+import { memo, useMemo, type KeyboardEvent } from 'react';
 import { Link } from 'react-router';
 import type { Sheet } from '#domain/frame/drawing/sheet';
-import { hiddenOn, stageOn } from '#domain/frame/drawing/state-on';
 import { firstOfKind } from '../../i18n/kind-label.ts';
 import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useWords } from '../../i18n/use-words.ts';
-import { KindName } from '../../parts/kind-name.tsx';
 import { countGaps, toldOf, type FrameModel } from './frame-model.ts';
-import { hiddenWords } from './hidden-words.ts';
+import { MemberRow } from './member-row.tsx';
 import { sheetName } from './sheet-name.ts';
 
 export interface MemberTreeProps {
@@ -24,7 +22,7 @@ export interface MemberTreeProps {
 }
 
 /** The same as the drawings in words: each line, and the members of the one that is shown. */
-export function MemberTree(props: MemberTreeProps) {
+export const MemberTree = memo(function MemberTree(props: MemberTreeProps) {
   const { t } = useWords();
   return (
     <section className="frame-tree no-print" aria-label={t('frame.tree')}>
@@ -51,15 +49,16 @@ export function MemberTree(props: MemberTreeProps) {
       </ul>
     </section>
   );
-}
+});
 
 export type SheetMembersProps = Omit<MemberTreeProps, 'current' | 'gaps' | 'to'> & { readonly sheet: Sheet };
 
 /** What lies in one sheet, row by row. */
-export function SheetMembers({ sheet, ...props }: SheetMembersProps) {
+export function SheetMembers({ sheet, day, chosen, model, ...props }: SheetMembersProps) {
   const { t } = useWords();
-  const told = toldOf(sheet).flatMap(({ mark }) => props.model.members.get(mark) ?? []);
-  const first = firstOfKind(told, useLexicon());
+  const lexicon = useLexicon();
+  const told = useMemo(() => membersOf(sheet, model), [sheet, model]);
+  const first = useMemo(() => firstOfKind(told, lexicon), [told, lexicon]);
   return (
     <ul
       className="plain-list frame-tree-members"
@@ -67,49 +66,20 @@ export function SheetMembers({ sheet, ...props }: SheetMembersProps) {
       onKeyDown={walk}
     >
       {told.map((member) => (
-        <Row key={member.mark} {...props} member={member} hasReading={first.has(member)} />
+        <MemberRow
+          key={member.mark}
+          {...props}
+          {...{ model, member, day }}
+          isChosen={member.mark === chosen}
+          hasReading={first.has(member)}
+        />
       ))}
     </ul>
   );
 }
 
-type RowProps = Omit<SheetMembersProps, 'sheet'> & {
-  readonly member: NonNullable<ReturnType<FrameModel['members']['get']>>;
-  readonly hasReading: boolean;
-};
-
-function Row({ member, hasReading, model, house, day, chosen, onChoose, onTake }: RowProps) {
-  const { t, lang } = useWords();
-  const { mark } = member;
-  const missing = (model.hides.get(mark) ?? []).filter(({ covering, hidden }) =>
-    ['gap', 'lost'].includes(hiddenOn(hidden, covering, day)),
-  );
-  const tell = () => onChoose(mark);
-  return (
-    <li
-      className={mark === chosen ? 'frame-tree-row frame-tree-chosen' : 'frame-tree-row'}
-      onPointerEnter={tell}
-    >
-      {onTake ? (
-        <button type="button" className="button button-quiet" onFocus={tell} onClick={() => onTake(mark)}>
-          {mark}
-        </button>
-      ) : (
-        <Link className="alone" to={`/houses/${house}/members/${encodeURIComponent(mark)}`} onFocus={tell}>
-          {mark}
-        </Link>
-      )}{' '}
-      <span>
-        <KindName kind={member.kind} hasReading={hasReading} />{' '}
-        <span className="soft">{t(`common.stage.${stageOn(member, day) ?? 'none'}`)}</span>
-      </span>
-      {missing.map((one) => (
-        <span key={one.covering.id} className="act-text frame-tree-missing">
-          {hiddenWords(t, lang, model, one, day)}
-        </span>
-      ))}
-    </li>
-  );
+function membersOf(sheet: Sheet, model: FrameModel) {
+  return toldOf(sheet).flatMap(({ mark }) => model.members.get(mark) ?? []);
 }
 
 /** Arrow keys, Home and End go from row to row. */

@@ -1,0 +1,69 @@
+import { memo } from 'react';
+import { Link } from 'react-router';
+import type { FrameMemberView } from '#domain/contract/frame-views';
+import { hiddenOn, stageOn } from '#domain/frame/drawing/state-on';
+import { useWords } from '../../i18n/use-words.ts';
+import { KindName } from '../../parts/kind-name.tsx';
+import type { FrameModel } from './frame-model.ts';
+import { hiddenWords } from './hidden-words.ts';
+
+export interface MemberRowProps {
+  readonly model: FrameModel;
+  readonly member: FrameMemberView;
+  readonly house: string;
+  readonly day: string;
+  readonly isChosen: boolean;
+  readonly hasReading: boolean;
+  readonly onChoose: (mark: string) => void;
+  readonly onTake?: (mark: string) => void;
+}
+
+/** One member in words. Drawn anew only where the day changes something about it: rows can be thousands. */
+export const MemberRow = memo(Row, (before, now) => {
+  const { day: _before, ...rest } = before;
+  void _before;
+  return (
+    Object.entries(rest).every(([key, value]) => now[key as keyof typeof rest] === value) &&
+    (before.day === now.day || standing(before) === standing(now))
+  );
+});
+
+/** All of what a row says that depends on the day. */
+function standing({ model, member, day }: MemberRowProps): string {
+  const hides = model.hides.get(member.mark) ?? [];
+  return [
+    stageOn(member, day),
+    ...hides.map(({ covering, hidden }) => hiddenOn(hidden, covering, day)),
+  ].join();
+}
+
+function Row({ member, hasReading, model, house, day, isChosen, onChoose, onTake }: MemberRowProps) {
+  const { t, lang } = useWords();
+  const { mark } = member;
+  const missing = (model.hides.get(mark) ?? []).filter(({ covering, hidden }) =>
+    ['gap', 'lost'].includes(hiddenOn(hidden, covering, day)),
+  );
+  const tell = () => onChoose(mark);
+  return (
+    <li className={isChosen ? 'frame-tree-row frame-tree-chosen' : 'frame-tree-row'} onPointerEnter={tell}>
+      {onTake ? (
+        <button type="button" className="button button-quiet" onFocus={tell} onClick={() => onTake(mark)}>
+          {mark}
+        </button>
+      ) : (
+        <Link className="alone" to={`/houses/${house}/members/${encodeURIComponent(mark)}`} onFocus={tell}>
+          {mark}
+        </Link>
+      )}{' '}
+      <span>
+        <KindName kind={member.kind} hasReading={hasReading} />{' '}
+        <span className="soft">{t(`common.stage.${stageOn(member, day) ?? 'none'}`)}</span>
+      </span>
+      {missing.map((one) => (
+        <span key={one.covering.id} className="act-text frame-tree-missing">
+          {hiddenWords(t, lang, model, one, day)}
+        </span>
+      ))}
+    </li>
+  );
+}
