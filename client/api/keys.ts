@@ -31,7 +31,6 @@ export const keys = {
   regionLegibility: (house: string, photo: string, region: string) =>
     ['house', house, 'region', photo, region] as const,
   coverings: (house: string) => ['house', house, 'coverings'] as const,
-  grid: (house: string) => ['house', house, 'facts', 'grid'] as const,
   // Below the report: whatever changes what is hidden and on record changes how the frame is drawn.
   report: (house: string) => ['house', house, 'report'] as const,
   allFindings: (house: string) => ['house', house, 'findings'] as const,

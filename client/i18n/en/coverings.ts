@@ -148,6 +148,6 @@ export const coverings = {
     impossible: 'This is no space in the grid yet. Name lines that the grid has, and a top above the bottom.',
     hides_one: 'This zone hides {{count}} member. Untick what stays visible.',
     hides_other: 'This zone hides {{count}} members. Untick what stays visible.',
-    hidesMore: 'Besides the zone',
+    draw: 'Draw it on the frame',
   },
 } as const;

@@ -135,6 +135,6 @@ export const coverings = {
     },
     impossible: 'まだ通り芯の中の空間になっていません。ある通りを選び、上端を下端より高くしてください。',
     hides_other: 'この範囲で隠れる部材は{{count}}本です。見えたまま残るものは外してください。',
-    hidesMore: '範囲のほかに',
+    draw: '軸組の図で囲む',
   },
 } as const satisfies TranslationOf<typeof english>;

@@ -7,7 +7,8 @@ import { Field } from '../../parts/field.tsx';
 import { Select } from '../../parts/select.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import type { CoveringDraft, CoveringEvent } from './covering-draft.ts';
-import { ZONE_FIELDS, readZone, type ZoneDraft, type ZoneField } from './zone-draft.ts';
+import { DrawZone } from '../frame/draw-zone.tsx';
+import { ZONE_FIELDS, readZone, zoneDraft, type ZoneDraft, type ZoneField } from './zone-draft.ts';
 import { ZoneHides } from './zone-hides.tsx';
 
 const SHAPES = ['none', 'wall', 'flat', 'slope'] as const;
@@ -93,6 +94,17 @@ export function ZonePart({ draft, wasTried, tell }: ZonePartProps) {
             onChange={(face) => change({ face })}
           />
         </div>
+      ) : null}
+      {frame.data?.grid && (zone.shape === 'wall' || zone.shape === 'flat') ? (
+        <details>
+          <summary>{t('coverings.zone.draw')}</summary>
+          <DrawZone
+            frame={frame.data}
+            kind={draft.kind}
+            zone={read.ok ? read.zone : null}
+            onChange={(drawn) => tell({ type: 'draw-zone', zone: zoneDraft(drawn, unit) })}
+          />
+        </details>
       ) : null}
       {frame.data && read.ok && read.zone ? (
         <ZoneHides frame={frame.data} draft={draft} zone={read.zone} tell={tell} />
