@@ -3,7 +3,7 @@ import { kindLabel } from '../../i18n/kind-label.ts';
 import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Select } from '../../parts/select.tsx';
-import type { FrameFilter } from './frame-filter.ts';
+import { RECORD_STATES, type FrameFilter } from './frame-filter.ts';
 import type { FrameModel } from './frame-model.ts';
 
 export interface FilterFieldsProps {
@@ -12,7 +12,7 @@ export interface FilterFieldsProps {
   readonly onChange: (value: FrameFilter) => void;
 }
 
-/** Level, kind and stage: what does not fit is drawn pale. */
+/** Level, kind, stage and record: what does not fit is drawn pale. */
 export function FilterFields({ model, value, onChange }: FilterFieldsProps) {
   const { t, lang } = useWords();
   const lexicon = useLexicon();
@@ -47,6 +47,15 @@ export function FilterFields({ model, value, onChange }: FilterFieldsProps) {
           choices={[
             { value: '' as const, label: t('frame.all') },
             ...stages.map((stage) => ({ value: stage, label: t(`common.stage.${stage}`) })),
+          ]}
+        />
+        <Select
+          label={t('frame.record')}
+          value={value.state}
+          onChange={(state) => onChange({ ...value, state })}
+          choices={[
+            { value: '' as const, label: t('frame.all') },
+            ...RECORD_STATES.map((state) => ({ value: state, label: t(`frame.recordOf.${state}`) })),
           ]}
         />
       </div>

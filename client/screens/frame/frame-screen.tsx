@@ -1,8 +1,10 @@
 import { useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react';
 import { useNavigate, useSearchParams } from 'react-router';
+import { mirrored } from '#domain/frame/drawing/mirrored';
 import type { Sheet } from '#domain/frame/drawing/sheet';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button, LinkButton } from '../../parts/button.tsx';
+import { Checkbox } from '../../parts/checkbox.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
 import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
@@ -93,8 +95,10 @@ function Sheets({ model }: { model: FrameModel }) {
     },
     [model.sheets, dayPart],
   );
+  const [isBehind, setIsBehind] = useState(false);
+  const shown = useMemo(() => (sheet && isBehind ? mirrored(sheet) : sheet), [sheet, isBehind]);
   const open = (mark: string) => void go(`/houses/${house}/members/${encodeURIComponent(mark)}`);
-  if (!sheet) return null;
+  if (!sheet || !shown) return null;
   const nothingFits = fits !== null && !sheet.members.some(({ mark }) => fits(mark));
   return (
     <>
@@ -106,8 +110,14 @@ function Sheets({ model }: { model: FrameModel }) {
       {nothingFits ? <p role="status">{t('frame.nothingFits')}</p> : null}
       <div className="frame-columns no-print">
         <div className="stack frame-main">
+          {sheet.subject.kind === 'elevation' ? (
+            <Checkbox isSelected={isBehind} onChange={setIsBehind}>
+              {t('frame.behind')}
+            </Checkbox>
+          ) : null}
           <FrameSheet
-            {...{ model, sheet, day, gaps, fits, chosen }}
+            {...{ model, day, gaps, fits, chosen }}
+            sheet={shown}
             onChoose={setChosen}
             onPress={(mark, isFinger) => (isFinger && mark !== chosen ? setChosen(mark) : open(mark))}
           />

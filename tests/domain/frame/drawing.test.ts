@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { elevations } from '#domain/frame/drawing/elevations';
 import { cornersOf, distanceTo } from '#domain/frame/drawing/flat';
+import { mirrored } from '#domain/frame/drawing/mirrored';
 import { memberAt } from '#domain/frame/drawing/member-at';
 import { plans } from '#domain/frame/drawing/plans';
 import type { Drawable, Sheet } from '#domain/frame/drawing/sheet';
@@ -133,6 +134,48 @@ describe('elevations', () => {
     );
   });
 });
+
+describe('an elevation from the other side', () => {
+  const sheets = elevations(
+    frameOf(
+      [POST, RAIL, BEAM],
+      [
+        zoneOf('w', {
+          ...{ shape: 'wall', family: 'first', line: 'い', from: '一', to: '二', bottom: 560, top: 3180 },
+          ...{ face: 'both', over: 'over-posts' },
+        }),
+      ],
+    ),
+  );
+  it('has its lines in the order in which one then walks past them (common practice)', () => {
+    const order = (sheet: Sheet) => [...sheet.upright].sort((a, b) => a.at - b.at).map(({ label }) => label);
+    const sheet = named(sheets, 'first:い');
+    expect(order(mirrored(sheet))).toEqual(order(sheet).reverse());
+  });
+  it('shows all at its height and as long as before, within its bounds, and twice turned as it was', () => {
+    for (const sheet of sheets) {
+      const behind = mirrored(sheet);
+      expect(mirrored(behind)).toEqual(mirrored(mirrored(mirrored(behind))));
+      const us = [...behind.members.flatMap(cornersOfAll), ...behind.zones.flatMap(({ corners }) => corners)];
+      for (const { u } of us) {
+        expect(u).toBeGreaterThanOrEqual(behind.bounds.left - 1e-6);
+        expect(u).toBeLessThanOrEqual(behind.bounds.right + 1e-6);
+      }
+      behind.members.forEach(({ from, to }, i) => {
+        const was = sheet.members[i];
+        expect([from.v, to.v, from.u + (was?.from.u ?? NaN), to.u + (was?.to.u ?? NaN)]).toEqual([
+          ...[was?.from.v, was?.to.v, 0, 0],
+        ]);
+      });
+    }
+  });
+  it('is none of a plan', () => {
+    const [plan] = plans(frameOf([POST]));
+    expect(plan && mirrored(plan)).toBe(plan);
+  });
+});
+
+const cornersOfAll = (strip: Parameters<typeof cornersOf>[0]) => cornersOf(strip);
 
 describe('plans', () => {
   const withLevel = (axis: Axis, level: string) => ({ ...axis, level });
