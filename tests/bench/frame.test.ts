@@ -63,14 +63,13 @@ function msOf(page: Page, what: 'slider' | 'bare'): Promise<number> {
       const drawn = () => new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
       const range = document.querySelector<HTMLInputElement>('.frame-day input');
       const inks = Array.from(document.querySelectorAll('.frame-window .frame-inks path'));
-      const own = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value');
-      const put = (input: HTMLInputElement, value: string) => own?.set?.call(input, value);
+      const field = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value');
       const taken: number[] = [];
       for (let i = 0; i < times; i++) {
         await drawn();
         const start = performance.now();
         if (slider && range) {
-          put(range, i % 2 === 0 ? '0' : range.max);
+          field?.set?.call(range, i % 2 === 0 ? '0' : range.max);
           range.dispatchEvent(new Event('input', { bubbles: true }));
         } else for (const ink of inks) ink.setAttribute('d', `${ink.getAttribute('d') ?? ''} `);
         // What the script takes, and the layout that it brings about.

@@ -58,18 +58,33 @@ function inkHidden(
   const stretches = hidden.stretches ?? [{ from: 0, to: drawn.length }];
   const isMissing = state === 'gap' || state === 'lost';
   const inked = isMissing ? (missingOn(hidden, member, day) ?? stretches) : stretches;
-  draw(parts[ink], drawn, inked, ink === 'held' ? middleOf : outlineOf);
+  parts[ink].push(drawnOnce(drawn, inked, ink === 'held' ? middleOf : outlineOf));
   // Of what is not complete only today is known which parts have a record.
-  if (isMissing && day >= today) draw(parts.held, drawn, without(stretches, inked), middleOf);
+  if (isMissing && day >= today)
+    parts.held.push(
+      without(stretches, inked)
+        .map((one) => shapeOf(drawn, one, middleOf))
+        .join(''),
+    );
 }
 
 type Shape = (drawn: DrawnMember, from: number, to: number) => string;
 
-function draw(into: string[], drawn: DrawnMember, stretches: readonly Stretch[], shape: Shape): void {
-  for (const { from, to } of stretches) {
-    if (drawn.cutAt === null) into.push(shape(drawn, from / drawn.length, to / drawn.length));
-    else if (from <= drawn.cutAt && drawn.cutAt <= to) into.push(shape(drawn, 0, 1));
-  }
+const kept = new WeakMap<DrawnMember, WeakMap<readonly Stretch[], string>>();
+
+/** Kept: a stretch of a member is drawn the same on every day on which it is drawn in this shape. */
+function drawnOnce(drawn: DrawnMember, stretches: readonly Stretch[], shape: Shape): string {
+  if (shape !== outlineOf) return stretches.map((stretch) => shapeOf(drawn, stretch, shape)).join('');
+  const ofMember = kept.get(drawn) ?? new WeakMap<readonly Stretch[], string>();
+  kept.set(drawn, ofMember);
+  const path = ofMember.get(stretches) ?? stretches.map((stretch) => shapeOf(drawn, stretch, shape)).join('');
+  ofMember.set(stretches, path);
+  return path;
+}
+
+function shapeOf(drawn: DrawnMember, { from, to }: Stretch, shape: Shape): string {
+  if (drawn.cutAt === null) return shape(drawn, from / drawn.length, to / drawn.length);
+  return from <= drawn.cutAt && drawn.cutAt <= to ? shape(drawn, 0, 1) : '';
 }
 
 const wholes = new WeakMap<DrawnMember, string>();
