@@ -51,6 +51,9 @@ export const MemberTree = memo(function MemberTree(props: MemberTreeProps) {
   );
 });
 
+/** From so many rows on the browser is spared laying out what is not in sight. */
+const LONG = 200;
+
 export type SheetMembersProps = Omit<MemberTreeProps, 'current' | 'gaps' | 'to'> & { readonly sheet: Sheet };
 
 /** What lies in one sheet, row by row. */
@@ -61,7 +64,7 @@ export function SheetMembers({ sheet, day, chosen, model, ...props }: SheetMembe
   const first = useMemo(() => firstOfKind(told, lexicon), [told, lexicon]);
   return (
     <ul
-      className="plain-list frame-tree-members"
+      className={`plain-list frame-tree-members${told.length > LONG ? ' frame-tree-long' : ''}`}
       aria-label={t('frame.treeMembers', { sheet: sheetName(t, sheet) })}
       onKeyDown={walk}
     >
