@@ -148,6 +148,9 @@ describeInBrowser('the frame', () => {
       await openScreen(page, `${site.house}/frame${query}`);
       await page.locator('.frame-window').waitFor();
       await photograph(page, `frame-${name}`);
+      expect(
+        await page.evaluate(() => document.documentElement.scrollWidth - innerWidth),
+      ).toBeLessThanOrEqual(0);
       await page.context().close();
     }
   });
