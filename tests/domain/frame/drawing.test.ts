@@ -54,6 +54,11 @@ describe('elevations', () => {
     expect(shown(named(sheets, 'second:三'), 'い三')).toMatchObject({ half: 60, cutAt: null });
   });
 
+  it('are not drawn of what is short and goes through the line: a peg on い lies in 二 alone', () => {
+    const peg = memberOf('栓', axisBetween([-100, BAY, 1000], [100, BAY, 1000], [18, 18]));
+    expect(elevations(frameOf([peg])).map(({ key }) => key)).toEqual(['second:二']);
+  });
+
   it('count leftward where the plan counts leftward and downward (common practice)', () => {
     expect(
       named(sheets, 'first:い')
