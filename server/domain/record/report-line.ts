@@ -80,7 +80,7 @@ function completedAt(hidden: Stretch | null, views: number, records: readonly Ju
 }
 
 const isPart = (missing: readonly Stretch[], hidden: Stretch) =>
-  missing.length > 1 || missing.some(({ from, to }) => from > hidden.from || to < hidden.to);
+  missing.some(({ from, to }) => from > hidden.from || to < hidden.to);
 
 /** Of records that count, and yet leave something missing, the best. */
 function notEnough(

@@ -2,21 +2,33 @@ import type { ClosingReportInput } from '#domain/record/closing-report';
 
 /**
  * The rules of the closing report read literally and answered by going through everything for
- * everything; shares nothing with the program but its input.
+ * everything, millimetre by millimetre; shares nothing with the program but its input.
  */
 const ORDER_OF_WORK = ['cut', 'raised', 'pegged', 'lath-on', 'plastered'];
 
 type Tag = ClosingReportInput['tags'][number];
 type Covering = ClosingReportInput['coverings'][number];
 
+/** What is asked for of one member; the millimetres that are hidden, or null where it counts as one piece. */
+interface Asked {
+  covering: Covering;
+  least: string;
+  views: number;
+  hidden: number[] | null;
+}
+
 export interface OracleLine {
   covering: string;
   mark: string;
   least: string;
+  views: number;
   state: string;
   records: string[];
   /** Whether the record that is shown first is beyond doubt. */
   firm: boolean;
+  missing: string[];
+  length: number | null;
+  completeAt: string | null;
   miss: { reasons: string[]; tag: string | null } | null;
 }
 
@@ -41,7 +53,18 @@ export function isBeyondDoubt(tag: Pick<Tag, 'findings' | 'legibility' | 'datedB
   return !(tag.findings.length > 0 || tag.legibility === 'weak' || tag.datedBy === 'by-hand');
 }
 
-function counts(tag: Tag, covering: Covering, least: string): boolean {
+/** Millimetre n reaches from n to n + 1. */
+function isSeenAt(tag: Tag, mm: number): boolean {
+  return !tag.stretch || (tag.stretch.from <= mm && mm < tag.stretch.to);
+}
+
+/** Less than 5 mm of the hidden part is as good as none of it. */
+function showsElsewhere(tag: Tag, { hidden }: Asked): boolean {
+  return hidden !== null && hidden.filter((mm) => isSeenAt(tag, mm)).length < 5;
+}
+
+function counts(tag: Tag, asked: Asked): boolean {
+  const { covering, least } = asked;
   const dated = tag.instant !== null;
   const before =
     dated &&
@@ -49,13 +72,16 @@ function counts(tag: Tag, covering: Covering, least: string): boolean {
       latest(tag) < new Date(covering.closedAt).getTime() ||
       (latest(tag) === new Date(covering.closedAt).getTime() && tag.uncertaintyS > 0));
   const farEnough = ORDER_OF_WORK.indexOf(tag.stage) >= ORDER_OF_WORK.indexOf(least);
-  const showsMember = !(covering.kind === 'plaster' && tag.stage === 'plastered');
+  const showsMember =
+    !(covering.kind === 'plaster' && tag.stage === 'plastered') && !showsElsewhere(tag, asked);
   const canBeRead = isAnswered(tag, 'unreadable') || tag.legibility !== 'unreadable';
   return dated && before && farEnough && showsMember && !tag.doubt && !isContradicted(tag) && canBeRead;
 }
 
-function reasons(tag: Tag, covering: Covering, least: string): string[] {
+function reasons(tag: Tag, asked: Asked): string[] {
+  const { covering, least } = asked;
   const said: string[] = [];
+  if (showsElsewhere(tag, asked)) said.push('other-stretch');
   if (ORDER_OF_WORK.indexOf(tag.stage) < ORDER_OF_WORK.indexOf(least)) said.push('before-stage');
   if (covering.kind === 'plaster' && tag.stage === 'plastered') said.push('shows-the-covering');
   if (tag.instant !== null && covering.closedAt !== null) {
@@ -70,10 +96,8 @@ function reasons(tag: Tag, covering: Covering, least: string): string[] {
   return said;
 }
 
-/** Whether `a` is a nearer miss than `b`. */
-function nearer(a: Tag, b: Tag, covering: Covering, least: string): boolean {
-  const [fewA, fewB] = [reasons(a, covering, least).length, reasons(b, covering, least).length];
-  if (fewA !== fewB) return fewA < fewB;
+/** Whether `a` is worth more than `b`: the further stage, then the later photo, then the lower id. */
+function better(a: Tag, b: Tag): boolean {
   const [stageA, stageB] = [ORDER_OF_WORK.indexOf(a.stage), ORDER_OF_WORK.indexOf(b.stage)];
   if (stageA !== stageB) return stageA > stageB;
   const [timeA, timeB] = [a, b].map((t) => (t.instant === null ? -Infinity : Date.parse(t.instant)));
@@ -81,34 +105,96 @@ function nearer(a: Tag, b: Tag, covering: Covering, least: string): boolean {
   return a.id < b.id;
 }
 
+function nearer(a: Tag, b: Tag, asked: Asked): boolean {
+  const [fewA, fewB] = [reasons(a, asked).length, reasons(b, asked).length];
+  return fewA === fewB ? better(a, b) : fewA < fewB;
+}
+
+/** Millimetres of what is hidden that too few photos show, without those in runs of less than 5. */
+function missingOf({ hidden, views }: Asked, records: readonly Tag[]): number[] {
+  const photos = [...new Set(records.map(({ photo }) => photo))];
+  const pieces = hidden ?? [0];
+  const unseen = pieces.filter((mm) => {
+    const showing = photos.filter((photo) =>
+      records.some((tag) => tag.photo === photo && (hidden === null || isSeenAt(tag, mm))),
+    );
+    return showing.length < views;
+  });
+  return hidden === null ? unseen : unseen.filter((mm) => runAround(mm, unseen) >= 5);
+}
+
+function runAround(mm: number, all: readonly number[]): number {
+  let [low, high] = [mm, mm];
+  while (all.includes(low - 1)) low--;
+  while (all.includes(high + 1)) high++;
+  return high - low + 1;
+}
+
+function runsOf(all: readonly number[]): string[] {
+  return all
+    .filter((mm) => !all.includes(mm - 1))
+    .map((from) => {
+      let to = from;
+      while (all.includes(to)) to++;
+      return `${String(from)}–${String(to)}`;
+    });
+}
+
+/** The first instant by which what had been photographed was enough. */
+function completeSince(asked: Asked, records: readonly Tag[]): string | null {
+  const instants = records.map(({ instant }) => instant ?? '').sort();
+  const enough = (instant: string) =>
+    missingOf(
+      asked,
+      records.filter((tag) => (tag.instant ?? '') <= instant),
+    ).length === 0;
+  return instants.find(enough) ?? null;
+}
+
+function oracleLine(input: ClosingReportInput, mark: string, asked: Asked): OracleLine {
+  const { covering, least, views, hidden } = asked;
+  const own: Tag[] = [];
+  for (const tag of input.tags) if (tag.mark === mark) own.push(tag);
+  const records = own.filter((tag) => counts(tag, asked));
+  const missing = missingOf(asked, records);
+  const member = input.members.find((m) => m.mark === mark);
+  let state = 'gap';
+  if (covering.closedAt !== null) state = 'lost';
+  if (missing.length === 0) state = 'on-record';
+  if (member?.retired) state = 'retired';
+  const isMissed = state === 'gap' || state === 'lost';
+  const isPart = hidden !== null && missing.length < hidden.length;
+  const firmOnes = records.filter(isBeyondDoubt);
+  const shown = firmOnes.length > 0 ? firmOnes : records;
+  const best = shown.find((a) => shown.every((b) => a === b || better(a, b)));
+  const nearest = own.find((a) => own.every((b) => a === b || nearer(a, b, asked)));
+  let miss: OracleLine['miss'] = { reasons: ['no-photo'], tag: null };
+  if (nearest) miss = { reasons: reasons(nearest, asked), tag: nearest.id };
+  if (best) miss = { reasons: [isPart ? 'part-only' : 'too-few-views'], tag: best.id };
+  return {
+    ...{ covering: covering.id, mark, least, views, state },
+    records: records.map(({ id }) => id).sort(),
+    firm: firmOnes.length > 0,
+    missing: isMissed && isPart ? runsOf(missing) : [],
+    length: hidden?.length ?? member?.axis?.length ?? null,
+    completeAt: missing.length === 0 ? completeSince(asked, records) : null,
+    miss: isMissed ? miss : null,
+  };
+}
+
 export function oracleLines(input: ClosingReportInput): OracleLine[] {
   const lines: OracleLine[] = [];
   for (const covering of input.coverings)
     for (const mark of new Set(input.coverings.flatMap((c) => c.hides.map((h) => h.mark)))) {
-      const asked = covering.hides.filter((h) => h.mark === mark).map((h) => h.least);
-      if (asked.length === 0) continue;
-      const least = [...ORDER_OF_WORK].reverse().find((stage) => asked.some((s) => s === stage)) ?? '';
-      const own: Tag[] = [];
-      for (const tag of input.tags) if (tag.mark === mark) own.push(tag);
-      const records = own.filter((tag) => counts(tag, covering, least)).map((tag) => tag.id);
-      const retired = input.members.some((m) => m.mark === mark && m.retired);
-      let state = 'gap';
-      if (covering.closedAt !== null) state = 'lost';
-      if (records.length > 0) state = 'on-record';
-      if (retired) state = 'retired';
-      const nearest = own.find((a) => own.every((b) => a === b || nearer(a, b, covering, least)));
-      const miss = nearest
-        ? { reasons: reasons(nearest, covering, least), tag: nearest.id }
-        : { reasons: ['no-photo'], tag: null };
-      lines.push({
-        covering: covering.id,
-        mark,
-        least,
-        state,
-        records: records.sort(),
-        firm: own.some((tag) => records.includes(tag.id) && isBeyondDoubt(tag)),
-        miss: state === 'gap' || state === 'lost' ? miss : null,
-      });
+      const hides = covering.hides.filter((h) => h.mark === mark);
+      const last = hides.at(-1);
+      if (!last) continue;
+      const least = [...ORDER_OF_WORK].reverse().find((stage) => hides.some((h) => h.least === stage)) ?? '';
+      const { stretch } = last;
+      const hidden = stretch
+        ? Array.from({ length: stretch.to - stretch.from }, (_, i) => stretch.from + i)
+        : null;
+      lines.push(oracleLine(input, mark, { covering, least, views: last.views ?? 1, hidden }));
     }
   return lines;
 }

@@ -4,6 +4,7 @@ import type { CaptureDoubt } from '#domain/photo/capture-doubts';
 import { ClosingReportView } from '#domain/contract/report-views';
 import type { Stage } from '#domain/frame/stage';
 import { reportClosings, type ReportCovering } from '#domain/record/closing-report';
+import type { StandingTag } from '#domain/record/requirement';
 
 const uuid = (n: number) => `00000000-0000-4000-8000-${String(n).padStart(12, '0')}`;
 const at = (day: number, hour = 3) =>
@@ -56,7 +57,7 @@ const closed = (closedAt: string, marks: readonly string[]): ReportCovering => (
 });
 
 /** The one line of a house with one rail, one covering and these tags. */
-function only(tags: ReturnType<typeof tag>[], covering: Partial<ReportCovering> = {}, retired = false) {
+function only(tags: readonly StandingTag[], covering: Partial<ReportCovering> = {}, retired = false) {
   const report = reportClosings({
     members: [member('い三', retired)],
     coverings: [{ ...NORTH, hides: [{ mark: 'い三', least: 'pegged' }], ...covering }],
@@ -174,6 +175,16 @@ describe('one hidden rail, pegging asked for before plaster', () => {
       only([tag(1, 'い三', 'pegged', at(6)), tag(2, 'い三', 'lath-on', at(5)), tag(3, 'い三', 'cut', at(4))])
         .records,
     ).toEqual([seen(2, 'lath-on', at(5)), seen(1, 'pegged', at(6))]));
+
+  it('asks for the views and the part of the latter entry where it is listed twice', () => {
+    const twice = [
+      { mark: 'い三', least: 'pegged' as const, views: 2, stretch: { from: 0, to: 100 } },
+      { mark: 'い三', least: 'cut' as const, views: 1, stretch: { from: 900, to: 1000 } },
+    ];
+    const seenAt = (from: number, to: number) =>
+      only([{ ...tag(1, 'い三', 'pegged', at(5)), stretch: { from, to } }], { hides: twice }).state;
+    expect([seenAt(0, 100), seenAt(900, 1000)]).toEqual(['gap', 'on-record']);
+  });
 
   it('asks for the further stage where it is listed twice', () =>
     expect(

@@ -4,6 +4,8 @@ import { CAPTURE_DOUBTS } from '#domain/photo/capture-doubts';
 import { DATED_BY } from '#domain/contract/clock';
 import { COVERING_KINDS } from '#domain/contract/shapes';
 import { VERDICTS } from '#domain/photo/legibility';
+import type { Mm } from '#domain/frame/length';
+import type { Axis } from '#domain/frame/set-out';
 import { STAGES } from '#domain/frame/stage';
 import type { ClosingReportInput, ReportCovering } from '#domain/record/closing-report';
 
@@ -11,6 +13,22 @@ const MARKS = ['い一', 'い二', 'ろ一', 'N-2', 'N-10', 'R1', '又三'];
 /** Few instants, so that photos often fall exactly on a closing. */
 const INSTANTS = [1, 2, 3, 4].map((day) => `2026-04-0${day}T03:00:00.000Z`);
 const DAYS = ['2026-04-01', '2026-04-02', '2026-04-03'];
+
+/** Few and short enough that an oracle can count their millimetres, with gaps about the least of 5 mm. */
+const LENGTH_MM = 24;
+const someStretch = (least: number) =>
+  fc
+    .tuple(fc.nat({ max: LENGTH_MM - least }), fc.integer({ min: least, max: LENGTH_MM }))
+    .map(([from, long]) => ({ from, to: Math.min(LENGTH_MM, from + long) }));
+/** No zone hides less than the least gap; a tag may show less. */
+const hiddenStretch = fc.option(someStretch(5), { nil: null });
+const seenStretch = fc.option(someStretch(1), { nil: null });
+const axis: Axis = {
+  start: { x: 0 as Mm, y: 0 as Mm, z: 1800 as Mm },
+  end: { x: LENGTH_MM as Mm, y: 0 as Mm, z: 1800 as Mm },
+  ...{ length: LENGTH_MM as Mm, width: 15 as Mm, depth: 105 as Mm },
+  ...{ runs: 'level', level: null, assumed: [] },
+};
 
 const mark = fc.constantFrom(...MARKS);
 const stage = fc.constantFrom(...STAGES);
@@ -23,6 +41,7 @@ const members = fc.uniqueArray(mark, { maxLength: MARKS.length }).chain((marks) 
         kind: fc.constantFrom('貫', 'rafter', ''),
         place: fc.constantFrom('', 'loft', 'floor 1', 'floor 2'),
         retired: fc.boolean(),
+        axis: fc.constantFrom(axis, axis, null),
       }),
     ),
   ),
@@ -37,41 +56,60 @@ const covering: fc.Arbitrary<ReportCovering> = fc
     closedAt: fc.constantFrom(null, ...INSTANTS),
     closedDay: fc.constant(null),
     hides: fc.array(fc.record({ mark, least: stage }), { maxLength: 8 }),
+    // One for each mark: of a mark that is listed twice, the order of the list would decide.
+    asked: fc.tuple(
+      ...MARKS.map(() => fc.record({ views: fc.constantFrom(1, 1, 2, 3), stretch: hiddenStretch })),
+    ),
   })
+  .map(({ asked, ...facts }) => ({
+    ...facts,
+    hides: facts.hides.map((hidden) => ({ ...hidden, ...asked[MARKS.indexOf(hidden.mark)] })),
+  }))
   .map((facts) => ({ ...facts, closedDay: facts.closedAt === null ? null : facts.closedAt.slice(0, 10) }));
 
 const ACCEPTED = { by: 'Haru', reason: 'seen on site' };
+const PHOTOS = 6;
+const anyTag = fc.record({
+  mark,
+  stage,
+  stretch: seenStretch,
+  photo: fc.nat({ max: PHOTOS - 1 }),
+  doubt: fc.constantFrom(null, null, ...CAPTURE_DOUBTS),
+  // The instants lie whole days apart: just that, a hair more, and a day and a half.
+  uncertaintyS: fc.constantFrom(0, 1, 60, 86_400, 86_401, 129_600, 172_800),
+  datedBy: fc.constantFrom(...DATED_BY),
+  legibility: fc.constantFrom(null, ...VERDICTS),
+  findings: fc.array(
+    fc.record({ kind: fc.constantFrom(...FINDING_KINDS), accepted: fc.constantFrom(null, ACCEPTED) }),
+    { maxLength: 2 },
+  ),
+});
+/** Nothing speaks against these, and they are of few members, so that several often count for one line. */
+const soundTag = fc.tuple(anyTag, fc.constantFrom(...MARKS.slice(0, 2))).map(([tag, of]) => ({
+  ...tag,
+  ...{ mark: of, stage: 'lath-on' as const, doubt: null, uncertaintyS: 0, legibility: null, findings: [] },
+}));
+
 const tags = fc
-  .array(
-    fc.record({
-      mark,
-      stage,
-      dated: fc.constantFrom(null, ...INSTANTS),
-      doubt: fc.constantFrom(null, null, ...CAPTURE_DOUBTS),
-      // The instants lie whole days apart: just that, a hair more, and a day and a half.
-      uncertaintyS: fc.constantFrom(0, 1, 60, 86_400, 86_401, 129_600, 172_800),
-      datedBy: fc.constantFrom(...DATED_BY),
-      legibility: fc.constantFrom(null, ...VERDICTS),
-      findings: fc.array(
-        fc.record({ kind: fc.constantFrom(...FINDING_KINDS), accepted: fc.constantFrom(null, ACCEPTED) }),
-        {
-          maxLength: 2,
-        },
-      ),
-    }),
-    { maxLength: 14 },
+  .tuple(
+    fc.array(fc.oneof(anyTag, soundTag), { maxLength: 14 }),
+    // All tags on a photo have its instant.
+    fc.array(fc.constantFrom(null, ...INSTANTS, ...INSTANTS), { minLength: PHOTOS, maxLength: PHOTOS }),
   )
-  .map((list) =>
-    list.map(({ dated, doubt, uncertaintyS, datedBy, ...tag }, i) => ({
-      ...tag,
-      id: `t${String((i * 7) % 15)}`,
-      photo: `p${String(i)}`,
-      instant: dated,
-      uncertaintyS: dated === null ? 0 : uncertaintyS,
-      datedBy: dated === null ? null : datedBy,
-      // What has no date cannot have a doubtful one.
-      doubt: dated === null ? null : doubt,
-    })),
+  .map(([list, instants]) =>
+    list.map(({ photo, doubt, uncertaintyS, datedBy, ...tag }, i) => {
+      const instant = instants[photo] ?? null;
+      return {
+        ...tag,
+        id: `t${String((i * 7) % 15)}`,
+        photo: `p${String(photo)}`,
+        instant,
+        uncertaintyS: instant === null ? 0 : uncertaintyS,
+        datedBy: instant === null ? null : datedBy,
+        // What has no date cannot have a doubtful one.
+        doubt: instant === null ? null : doubt,
+      };
+    }),
   );
 
 export const randomHouse: fc.Arbitrary<ClosingReportInput> = fc.record({
