@@ -9,6 +9,7 @@ import { PlainError, ROOT, assertNode, installMissing, runPlainly } from './inst
 const SERVER_ENTRIES = {
   main: 'server/main.ts',
   rebuild: 'server/rebuild.ts',
+  invent: 'server/invent.ts',
   'heic-worker': 'server/imaging/heic-worker.ts',
 };
 const COMMON_INPUTS = ['package.json', 'package-lock.json', 'tsconfig.json', 'server/build.mjs'];

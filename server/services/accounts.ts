@@ -15,6 +15,8 @@ export interface Accounts {
   createByLink(secret: string, person: NewPerson): Promise<{ account: AccountView; link: ReadLink }>;
   findByEmail(email: string): Promise<AccountView | undefined>;
   anyExists(): Promise<boolean>;
+  /** Whoever keeps the instance; undefined while there is nobody. */
+  keeper(): Promise<AccountView | undefined>;
 
   makeLink(link: LinkRequest): Promise<string>;
   /** Throws Failure('link-used-or-expired'). */

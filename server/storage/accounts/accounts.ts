@@ -17,6 +17,7 @@ export function accounts(db: Db, library: SignInLibrary, now: () => Date): Accou
     createByLink: (secret, person) => createByLink(db, library, now(), secret, person),
     findByEmail: (email) => findByEmail(db, email),
     anyExists: async () => (await db.selectFrom('person').select('id').limit(1).execute()).length > 0,
+    keeper: () => findKeeper(db),
     makeLink: (link) => makeLink(db, now(), link),
     readLink: (secret) => readLink(db, now(), secret),
     invited: (house) => readInvited(db, now(), house),
@@ -67,6 +68,17 @@ async function findByEmail(db: Db, email: string): Promise<AccountView | undefin
     .selectFrom('person')
     .selectAll()
     .where('email', '=', email.toLowerCase())
+    .executeTakeFirst();
+  return row && toAccount(row);
+}
+
+/** Of several the first that was made. */
+async function findKeeper(db: Db): Promise<AccountView | undefined> {
+  const row = await db
+    .selectFrom('person')
+    .selectAll()
+    .orderBy('keeper', 'desc')
+    .orderBy('createdAt')
     .executeTakeFirst();
   return row && toAccount(row);
 }
