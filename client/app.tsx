@@ -97,6 +97,10 @@ const houseScreens: RouteObject[] = [
     }),
   },
   {
+    path: 'needs',
+    lazy: async () => ({ Component: (await import('./screens/needs/needs-screen.tsx')).NeedsScreen }),
+  },
+  {
     path: 'report',
     lazy: async () => ({ Component: (await import('./screens/report/report-screen.tsx')).ReportScreen }),
   },

@@ -13,6 +13,7 @@ import { ledger } from './en/ledger.ts';
 import { legibility } from './en/legibility.ts';
 import { lexicon } from './en/lexicon.ts';
 import { members } from './en/members.ts';
+import { needs } from './en/needs.ts';
 import { people } from './en/people.ts';
 import { photos } from './en/photos.ts';
 import { place } from './en/place.ts';
@@ -38,6 +39,7 @@ export const en = {
   legibility,
   lexicon,
   members,
+  needs,
   people,
   photos,
   place,

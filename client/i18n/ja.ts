@@ -13,6 +13,7 @@ import { ledger } from './ja/ledger.ts';
 import { legibility } from './ja/legibility.ts';
 import { lexicon } from './ja/lexicon.ts';
 import { members } from './ja/members.ts';
+import { needs } from './ja/needs.ts';
 import { people } from './ja/people.ts';
 import { photos } from './ja/photos.ts';
 import { place } from './ja/place.ts';
@@ -37,6 +38,7 @@ export const ja = {
   legibility,
   lexicon,
   members,
+  needs,
   people,
   photos,
   place,

@@ -50,6 +50,7 @@ export function houseScreens({ house, photo, mark, covering, day }: HouseThings)
     'covering-new': `${house}/coverings/new`,
     covering: `${house}/coverings/${covering}`,
     'covering-change': `${house}/coverings/${covering}?change`,
+    needs: `${house}/needs`,
     report: `${house}/report`,
     findings: `${house}/findings`,
     people: `${house}/people`,

@@ -41,6 +41,9 @@ export function CoveringsScreen() {
           )
         }
       </QueryState>
+      <Link className="alone" to={`/houses/${house}/needs`}>
+        {t('needs.link')}
+      </Link>
     </Page>
   );
 }
