@@ -11,7 +11,7 @@ export const needs = {
     least: '写す段階',
     views: '各部分の写真',
   },
-  hidden_other: '{{count, number}}種類が隠れる',
+  hidden_other: '{{count, number}}件が隠れる',
   own_other: 'この家で決めたもの{{count, number}}件',
   stated: 'この家で決定',
   hidesKind: '{{kind}}を隠す',

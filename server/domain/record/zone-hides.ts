@@ -1,4 +1,5 @@
 import type { CoveringKind } from '../contract/shapes.ts';
+import { boxOf, type Box } from '../frame/box-of.ts';
 import { clipAxis, directionOf, type Convex } from '../frame/clip.ts';
 import type { GridReader } from '../frame/grid-reader.ts';
 import type { Axis } from '../frame/set-out.ts';
@@ -43,11 +44,36 @@ export function hiddenByZones(
   reader: GridReader,
   stated: readonly StatedRequirement[],
 ): Map<string, HiddenByZone[]> {
+  const boxed = members.map((member) => ({ member, box: boxOfAxis(member.axis) }));
   return new Map(
     coverings.map((covering) => {
       const read = zoneBody(covering.zone, reader);
-      return [covering.id, read.ok ? hiddenIn(covering, read.body, members, stated) : []];
+      if (!read.ok) return [covering.id, []];
+      const zone = boxOf(read.body);
+      const near = boxed.filter(({ box }) => isNear(box, zone)).map(({ member }) => member);
+      return [covering.id, hiddenIn(covering, read.body, near, stated)];
     }),
+  );
+}
+
+function boxOfAxis({ start, end }: Axis): Box {
+  return {
+    low: [Math.min(start.x, end.x), Math.min(start.y, end.y), Math.min(start.z, end.z)],
+    high: [Math.max(start.x, end.x), Math.max(start.y, end.y), Math.max(start.z, end.z)],
+  };
+}
+
+/** More than rounding may err by: only what surely lies apart is not clipped. */
+const APART_MM = 1;
+
+function isNear(a: Box, b: Box): boolean {
+  return (
+    a.low[0] - b.high[0] < APART_MM &&
+    b.low[0] - a.high[0] < APART_MM &&
+    a.low[1] - b.high[1] < APART_MM &&
+    b.low[1] - a.high[1] < APART_MM &&
+    a.low[2] - b.high[2] < APART_MM &&
+    b.low[2] - a.high[2] < APART_MM
   );
 }
 
