@@ -11,7 +11,7 @@ import {
   type ZonedCovering,
 } from '#domain/record/zone-hides';
 
-const BAY = 1820;
+export const BAY = 1820;
 const LINES = 40;
 const RAIL = BUILT_IN.byId.get('nuki') ?? null;
 

@@ -19,6 +19,8 @@ export const needs = {
   usual: 'as usual: {{stage}}',
   leastOf: 'Seen at least, of {{kind}}',
   viewsOf: 'Photos of each part, of {{kind}}',
+  change: 'Change',
+  changeOf: 'Change: {{kind}}',
   back: 'Back to usual',
   backOf: 'Back to usual: {{kind}}',
   add: 'Another kind that it hides',

@@ -20,6 +20,8 @@ export const needs = {
   usual: '普通：{{stage}}',
   leastOf: '{{kind}}を写す段階',
   viewsOf: '{{kind}}の各部分の写真',
+  change: '変える',
+  changeOf: '変える：{{kind}}',
   back: '普通に戻す',
   backOf: '普通に戻す：{{kind}}',
   add: 'ほかに隠れる種類',

@@ -19,7 +19,7 @@ export function FormNeeds({ form, needs, onChange, onBack }: FormNeedsProps) {
   const { kind, hides, least, views } = t('needs.columns', { returnObjects: true });
   const own = needs.filter(({ isOwn }) => isOwn).length;
   // Only at first: it is not to fold while somebody works in it.
-  const [isOpen] = useState(own > 0 || form === 'plaster-between-posts');
+  const [isOpen] = useState(own > 0);
   const name = t(`lexicon.form.${form}`);
   return (
     <details className="needs-form" open={isOpen}>

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { TRACKS, type Stage } from '#domain/frame/stage';
 import { nameOfKind } from '../../i18n/kind-label.ts';
 import { useWords } from '../../i18n/use-words.ts';
@@ -12,7 +13,38 @@ interface NeedRowProps {
   onBack: (need: Need) => void;
 }
 
+/** In words until somebody changes it: dozens of rows of fields would be in everybody's way. */
 export function NeedRow({ need, onChange, onBack }: NeedRowProps) {
+  const { lang } = useWords();
+  const [isChanging, setChanging] = useState(need.isOwn);
+  const name = need.known ? nameOfKind(need.known, lang) : need.kind;
+  if (!isChanging) return <SaidRow need={need} name={name} onChange={() => setChanging(true)} />;
+  const back = () => {
+    setChanging(false);
+    onBack(need);
+  };
+  return <ChangedRow need={need} onChange={onChange} onBack={back} />;
+}
+
+function SaidRow({ need, name, onChange }: { need: Need; name: string; onChange: () => void }) {
+  const { t } = useWords();
+  const usual = usualLeast(need.form, need.known?.track ?? 'wall');
+  return (
+    <tr>
+      <th scope="row">{name}</th>
+      <td>{need.hides ? t('needs.isHidden') : t('needs.staysVisible')}</td>
+      <td>{t('needs.usual', { stage: t(`common.stage.${need.least ?? usual}`) })}</td>
+      <td>{t('common.count.photos', { count: need.views })}</td>
+      <td>
+        <Button onPress={onChange} aria-label={t('needs.changeOf', { kind: name })}>
+          {t('needs.change')}
+        </Button>
+      </td>
+    </tr>
+  );
+}
+
+function ChangedRow({ need, onChange, onBack }: NeedRowProps) {
   const { t, lang } = useWords();
   const name = need.known ? nameOfKind(need.known, lang) : need.kind;
   return (
