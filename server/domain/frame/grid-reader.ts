@@ -28,6 +28,8 @@ export interface GridReader {
 
 export function gridReader(grid: Grid): GridReader {
   const [first, second] = [indexed(grid.first), indexed(grid.second)];
+  // Once: the report names thousands of stretches by them.
+  const places = { first: allPlaces(first), second: allPlaces(second) };
   const levels = new Map(grid.levels.map((level) => [keyOf(markKey(level.label).parts), level]));
   return {
     grid,
@@ -39,7 +41,7 @@ export function gridReader(grid: Grid): GridReader {
     },
     mark: (one, other) => joined(one, other, first, second),
     level: (text) => levels.get(keyOf(markKey(text).parts)),
-    places: (family) => allPlaces(family === 'first' ? first : second),
+    places: (family) => places[family],
   };
 }
 
