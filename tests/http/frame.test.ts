@@ -192,6 +192,36 @@ describeOverBothDatabases('the frame in space, over HTTP', (make) => {
     expect((await read()).at(-1)).toEqual(['い通り貫', [0, 910]]);
   });
 
+  it('asks of what is listed whole that each part is shown, and believes no part that is gone', async () => {
+    const hides = [{ mark: 'い通り貫', least: 'pegged' }];
+    await plan('Listed', null, { hides });
+    await show('い通り貫', '2026-04-03', ['一', '三']);
+    expect((await lines('Listed')).get('い通り貫')).toMatchObject({
+      ...{ state: 'gap', missing: [{ from: 3640, to: 5460, fromMark: '三', toMark: '四' }] },
+    });
+    await show('い通り貫', '2026-04-04', ['三', '四']);
+    expect((await lines('Listed')).get('い通り貫')).toMatchObject({ state: 'on-record' });
+    const second = ['甲', '乙', '丙', '丁'].map((label, i) => ({ label, at: i * 1820 }));
+    await owner.put(`/houses/${house.id}/grid`, { ...grid(), second: { lines: second, runs: 'downward' } });
+    const setOut = { from: 'い甲', to: 'い丁', level: '1F', base: 1350, top: null, width: null, depth: null };
+    const address = `/houses/${house.id}/members/${encodeURIComponent('い通り貫')}`;
+    await owner.put(address, { kind: '貫', setOut });
+    expect((await lines('Listed')).get('い通り貫')).toMatchObject({
+      ...{ state: 'gap', nearestMiss: { reasons: ['other-stretch'] } },
+    });
+  });
+
+  it('lets a member go that only lies in a zone to come, and keeps one that was closed over', async () => {
+    const { id } = await west();
+    const away = () =>
+      owner.delete<{ outcome: string }>(`/houses/${house.id}/members/${encodeURIComponent('い通り貫')}`);
+    expect((await away()).outcome).toBe('removed');
+    await sendSchedule();
+    await owner.post(`/coverings/${id}/close`, {});
+    expect((await away()).outcome).toBe('retired');
+    expect((await lines('West')).get('い通り貫')).toMatchObject({ state: 'retired' });
+  });
+
   it('refuses what is no grid and no zone with a sentence', async () => {
     const problem = async (request: Promise<unknown>) =>
       request.then(

@@ -47,7 +47,9 @@ function Extent({ line: { hidden, views } }: { line: Line }) {
   const { t, lang } = useWords();
   return (
     <>
-      {hidden ? <span className="report-extent soft">{stretchWords(t, lang, hidden)}</span> : null}
+      {hidden?.fromMark && hidden.toMark && hidden.fromMark !== hidden.toMark ? (
+        <span className="report-extent soft">{stretchWords(t, lang, hidden)}</span>
+      ) : null}
       {views > 1 ? (
         <span className="report-extent soft">{t('report.stretch.views', { count: views })}</span>
       ) : null}

@@ -68,14 +68,13 @@ export function reportClosings(input: ClosingReportInput): ClosingReport {
   const tagsOf = tagsByMark(input.tags);
   const keyOf = keyCache();
   const coverings = input.coverings.map((covering) => {
-    const lines = hiddenOnce(covering).map(({ mark, least, views = 1, stretch = null }) =>
-      reportLine(
-        facts.get(mark) ?? { mark, kind: '', place: '', retired: false },
-        { covering: covering.kind, least, closedAt: covering.closedAt, views, hidden: stretch },
-        tagsOf.get(mark) ?? [],
-        input.reader ?? null,
-      ),
-    );
+    const lines = hiddenOnce(covering).map(({ mark, least, views = 1, stretch }) => {
+      const member = facts.get(mark) ?? { mark, kind: '', place: '', retired: false };
+      // Listed by hand it is hidden whole, and then wanted from end to end.
+      const hidden = stretch ?? (member.axis ? { from: 0, to: member.axis.length } : null);
+      const requirement = { covering: covering.kind, least, closedAt: covering.closedAt, views, hidden };
+      return reportLine(member, requirement, tagsOf.get(mark) ?? [], input.reader ?? null);
+    });
     return {
       day: closingDay(covering),
       report: coveringReport(covering, sortLines(lines, keyOf), input.today),

@@ -1,3 +1,4 @@
+import { sql } from 'kysely';
 import type { MemberFacts } from '#domain/contract/shapes';
 import type { MemberView } from '#domain/contract/views';
 import type { Mark } from '#domain/frame/mark';
@@ -60,7 +61,10 @@ export async function readSchedule(
   }));
 }
 
-/** Whether any tag, standing or not, or any covering names the mark. */
+/**
+ * Whether any tag, standing or not, names the mark, or a covering lists it, leaves it out, or has closed over
+ * it. That it lies in the zone of a covering to come is nobody's word about it.
+ */
 export async function isReferredTo(db: Db, house: string, mark: string): Promise<boolean> {
   const tag = db
     .selectFrom('tag')
@@ -70,10 +74,18 @@ export async function isReferredTo(db: Db, house: string, mark: string): Promise
     .limit(1);
   const hidden = db
     .selectFrom('coveringHides')
-    .select('mark')
+    .innerJoin('covering', 'covering.id', 'coveringHides.coveringId')
+    .select('coveringHides.mark')
+    .where('coveringHides.houseId', '=', house)
+    .where('coveringHides.mark', '=', mark)
+    .where((eb) => eb.or([eb('byZone', '=', false), eb('closedAt', 'is not', null)]))
+    .limit(1);
+  const leftOut = db
+    .selectFrom('covering')
+    .select('id')
     .where('houseId', '=', house)
-    .where('mark', '=', mark)
+    .where(sql<boolean>`except_marks ? ${mark}`)
     .limit(1);
   const [tags, coverings] = [await tag.execute(), await hidden.execute()];
-  return tags.length + coverings.length > 0;
+  return tags.length + coverings.length + (await leftOut.execute()).length > 0;
 }

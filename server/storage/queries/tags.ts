@@ -113,11 +113,15 @@ export async function readReportMaterial(
   };
 }
 
-/** What a tag shows of a member; null, all of it, also where its marks no longer lie on the member. */
+/** A tag whose marks no longer lie on its member shows no part of it that anybody could name. */
+const NO_PART: Stretch = { from: 0, to: 0 };
+
+/** What a tag shows of a member; null: all of it. */
 function shownStretch(
   shown: ShownStretch | null,
   axis: Axis | null,
   reader: GridReader | null,
 ): Stretch | null {
-  return shown && axis && reader && stretchBetween(shown, axis, reader);
+  if (!shown || !axis || !reader) return null;
+  return stretchBetween(shown, axis, reader) ?? NO_PART;
 }

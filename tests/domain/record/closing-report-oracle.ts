@@ -190,7 +190,8 @@ export function oracleLines(input: ClosingReportInput): OracleLine[] {
       const last = hides.at(-1);
       if (!last) continue;
       const least = [...ORDER_OF_WORK].reverse().find((stage) => hides.some((h) => h.least === stage)) ?? '';
-      const { stretch } = last;
+      const end = input.members.find((member) => member.mark === mark)?.axis?.length;
+      const stretch = last.stretch ?? (end === undefined ? null : { from: 0, to: end });
       const hidden = stretch
         ? Array.from({ length: stretch.to - stretch.from }, (_, i) => stretch.from + i)
         : null;
