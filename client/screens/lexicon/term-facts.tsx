@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { TRACKS } from '#domain/frame/stage';
 import type { Kind } from '#domain/lexicon/kinds';
-import { bareRomaji } from '#domain/lexicon/kind-rows';
+import { bareRomaji } from '#domain/lexicon/bare-romaji';
 import { formatList } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { StageName } from '../../parts/stage-name.tsx';

@@ -1,8 +1,7 @@
 import { useWords } from '../../i18n/use-words.ts';
 import { Field } from '../../parts/field.tsx';
 import { useHouse } from '../../shell/use-house.ts';
-import { wrongLengths } from './member-draft.ts';
-import type { MemberFieldsProps } from './member-fields.tsx';
+import { wrongLengths, type MemberDraft } from './member-draft.ts';
 
 const ROWS = [
   ['from', 'to'],
@@ -10,8 +9,13 @@ const ROWS = [
   ['width', 'depth'],
 ] as const;
 
+export interface SetOutFieldsProps {
+  draft: MemberDraft;
+  onChange: (draft: MemberDraft) => void;
+}
+
 /** Where a member lies: between which marks, how high, how thick. */
-export function SetOutFields({ draft, onChange }: MemberFieldsProps) {
+export function SetOutFields({ draft, onChange }: SetOutFieldsProps) {
   const { t } = useWords();
   const { unit } = useHouse();
   const wrong: readonly string[] = wrongLengths(draft, unit);

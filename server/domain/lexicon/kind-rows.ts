@@ -1,3 +1,4 @@
+import { bareRomaji } from './bare-romaji.ts';
 import type { Kind } from './kind.ts';
 
 /** What the kinds of a table have in common, unless a row says otherwise. */
@@ -21,11 +22,6 @@ export function kindsOf(usual: Usual, rows: readonly KindRow[]): Kind[] {
     ...usual,
     ...own,
   }));
-}
-
-/** Without macrons and apostrophes, as it is typed. */
-export function bareRomaji(romaji: string): string {
-  return romaji.normalize('NFD').replace(/[\u0304']/gu, '');
 }
 
 export const IN_WALL = ['plaster-between-posts', 'plaster-over-posts'] as const;

@@ -1,7 +1,7 @@
 import type { Track } from '../frame/stage.ts';
 import type { CoveringForm } from '../record/covering-form.ts';
 import type { Family, Lies } from './family.ts';
-import { bareRomaji } from './kind-rows.ts';
+import { bareRomaji } from './bare-romaji.ts';
 
 /** One kind of member under its names. `also` holds further spellings that people type. */
 export interface Kind {

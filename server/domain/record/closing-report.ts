@@ -2,26 +2,18 @@ import type { CoveringKind } from '../contract/shapes.ts';
 import type { ClosingReportView } from '../contract/report-views.ts';
 import { compareText } from '../frame/mark-order.ts';
 import type { GridReader } from '../frame/grid-reader.ts';
-import type { Axis } from '../frame/set-out.ts';
 import { stageRank, type Stage } from '../frame/stage.ts';
 import { daysBetween } from './days-between.ts';
 import { reportLine, type ReportLine } from './report-line.ts';
+import type { ReportMember } from './report-member.ts';
 import { keyCache, sortLines, sortNamed, type KeyOf } from './report-order.ts';
 import type { Stretch } from './stretches.ts';
 import { isFirm, type StandingTag } from './requirement.ts';
 
 export type ClosingReport = ClosingReportView;
+export type { ReportMember };
 type CoveringReport = ClosingReport['days'][number]['coverings'][number];
 type Counts = ClosingReport['counts'];
-
-export interface ReportMember {
-  readonly mark: string;
-  readonly kind: string;
-  readonly place: string;
-  readonly retired: boolean;
-  /** Without one it has no place in space, and is hidden and shown as a whole. */
-  readonly axis?: Axis | null;
-}
 
 export interface ReportCovering {
   readonly id: string;

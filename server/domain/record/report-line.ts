@@ -5,7 +5,7 @@ import type { GridReader } from '../frame/grid-reader.ts';
 import { nameStretch } from '../frame/name-stretch.ts';
 import { groupBy } from '../group-by.ts';
 import { stageRank } from '../frame/stage.ts';
-import type { ReportMember } from './closing-report.ts';
+import type { ReportMember } from './report-member.ts';
 import { coveredTimes, without, type Stretch } from './stretches.ts';
 import { isFirm, reasonsAgainst, type Requirement, type StandingTag } from './requirement.ts';
 
