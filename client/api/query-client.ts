@@ -3,14 +3,17 @@ import { OfflineError, isSignedOut } from './errors.ts';
 import { sessionEnd } from './session-end.ts';
 import { endSession } from './use-session.ts';
 
-/** `networkMode: 'always'`: the server may stand on the site's own network while the internet is away. */
+/**
+ * What is read aside, and nobody waits for, leads nobody away: `meta: { isAside: true }`.
+ * `networkMode: 'always'`: the server may stand on the site's own network while the internet is away.
+ */
 export function createQueryClient(): QueryClient {
   const client = new QueryClient({
     queryCache: new QueryCache({
       onError: (error, query) => {
         // Not while something is on screen: leaving it would lose what is being typed there.
-        if (isSignedOut(error) && query.state.data === undefined && sessionEnd.state() === 'ended')
-          endSession(client);
+        const isNeeded = query.state.data === undefined && query.meta?.['isAside'] !== true;
+        if (isSignedOut(error) && isNeeded && sessionEnd.state() === 'ended') endSession(client);
       },
     }),
     defaultOptions: {

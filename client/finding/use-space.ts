@@ -20,6 +20,7 @@ export function useSpace(house: string, index: MemberIndex): Space | null {
   const lexicon = useLexicon();
   const { data } = useQuery({
     queryKey: keys.grid(house),
+    meta: { isAside: true },
     queryFn: ({ signal }) => call('readGrid', { params: { house }, signal }),
   });
   const grid = data?.grid ?? null;

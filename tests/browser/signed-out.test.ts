@@ -80,6 +80,10 @@ describeInBrowser('what the bench says of what was said, and being signed out', 
 
   it('says that it waits while there is no connection', async () => {
     const words = { mark: 'い通り地貫', stage: t('common.stage.raised') };
+    // On the first visit the words of the trade come after all else, and a reading is typed here.
+    await page.waitForFunction(() =>
+      performance.getEntriesByType('resource').some(({ name }) => /\/kinds-[^/]*\.js/.test(name)),
+    );
     await page.context().setOffline(true);
     await dragBox(page, t, [0.5, 0.3], [0.55, 0.6]);
     await sayByKey(page, t, 'じぬき', 'raised');

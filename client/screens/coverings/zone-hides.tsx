@@ -27,6 +27,7 @@ export function ZoneHides({ frame, draft, zone, tell }: ZoneHidesProps) {
   const { id: house } = useHouse();
   const needs = useQuery({
     queryKey: keys.requirements(house),
+    meta: { isAside: true },
     queryFn: ({ signal }) => call('readRequirements', { params: { house }, signal }),
   });
   const listed = new Set(draft.hides.keys());

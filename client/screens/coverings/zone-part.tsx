@@ -25,6 +25,7 @@ export function ZonePart({ draft, wasTried, tell }: ZonePartProps) {
   const { id: house, unit } = useHouse();
   const frame = useQuery({
     queryKey: keys.frame(house),
+    meta: { isAside: true },
     queryFn: ({ signal }) => call('readFrame', { params: { house }, signal }),
   });
   const { zone } = draft;

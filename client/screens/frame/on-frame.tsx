@@ -22,6 +22,7 @@ export function OnFrame({ mark, onPick }: OnFrameProps) {
   const [isOpen, setIsOpen] = useState(false);
   const { data } = useQuery({
     queryKey: keys.grid(house),
+    meta: { isAside: true },
     queryFn: ({ signal }) => call('readGrid', { params: { house }, signal }),
   });
   if (!data?.grid) return null;
