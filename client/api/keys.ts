@@ -6,14 +6,16 @@ export const keys = {
   houses: ['houses'] as const,
   allOf: (house: string) => ['house', house] as const,
   house: (house: string) => ['house', house, 'facts'] as const,
-  grid: (house: string) => ['house', house, 'facts', 'grid'] as const,
-  requirements: (house: string) => ['house', house, 'facts', 'requirements'] as const,
+  // What is stated once and holds for all: no photo and no tag has it read again.
+  ground: (house: string) => ['house', house, 'ground'] as const,
+  grid: (house: string) => ['house', house, 'ground', 'grid'] as const,
+  requirements: (house: string) => ['house', house, 'ground', 'requirements'] as const,
+  terms: (house: string) => ['house', house, 'ground', 'terms'] as const,
   frame: (house: string) => ['house', house, 'report', 'frame'] as const,
   people: (house: string) => ['house', house, 'people'] as const,
   members: (house: string) => ['house', house, 'members'] as const,
   member: (house: string, mark: string) => ['house', house, 'members', mark] as const,
   // Below the members: a term decides the stages of those of its kind.
-  terms: (house: string) => ['house', house, 'members', 'of-kinds', 'terms'] as const,
   kindSightings: (house: string, kind: string, limit: number) =>
     ['house', house, 'members', 'of-kinds', kind, limit] as const,
   days: (house: string) => ['house', house, 'days'] as const,

@@ -89,6 +89,7 @@ function refreshing(client: QueryClient, house: string): { changed: Changed; sto
 
 const KEYS: Readonly<Record<Exclude<HouseData, 'photo'>, (house: string) => readonly unknown[]>> = {
   facts: keys.house,
+  ground: keys.ground,
   people: keys.people,
   members: keys.members,
   photos: keys.allPhotos,

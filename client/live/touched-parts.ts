@@ -3,6 +3,7 @@ import type { Change } from './live-house.ts';
 /** What the screens show of a house, in parts that are read by themselves. */
 export const HOUSE_DATA = [
   'facts',
+  'ground',
   'people',
   'members',
   'photos',

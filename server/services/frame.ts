@@ -8,7 +8,7 @@ import { dayOf } from '#domain/record/zoned-day';
 import type { ClosingReport } from '#domain/record/closing-report';
 import { speaker, type Context } from './context.ts';
 import { Failure } from './failure.ts';
-import { readClosingReport } from './report.ts';
+import { reportOf } from './report.ts';
 import { sameContent } from './same-content.ts';
 
 /** States where the lines and levels of a house lie; every zone and member is put in place by it anew. */
@@ -50,9 +50,10 @@ export async function stateRequirements(
 export async function readFrame(context: Context, house: string): Promise<FrameView> {
   const { read } = context.store;
   const zone = await read.zone(house);
-  const grid = await read.grid(house);
-  const report = await readClosingReport(context, house);
-  const zones = new Map((await read.coverings(house)).map((covering) => [covering.id, covering.zone]));
+  const material = await read.reportMaterial(house);
+  const report = reportOf(context, material, zone);
+  const zones = new Map(material.coverings.map((covering) => [covering.id, covering.zone]));
+  const grid = material.reader?.grid ?? null;
   return {
     today: report.today,
     grid: grid && { first: grid.first, second: grid.second, levels: grid.levels },

@@ -22,7 +22,7 @@ import type { HouseStateView, StatementEvent } from '#domain/contract/house-even
 import type { StatedGrid } from '#domain/contract/frame-shapes';
 import type { FrameMemberView } from '#domain/contract/frame-views';
 import type { GridReader } from '#domain/frame/grid-reader';
-import type { ReportMember } from '#domain/record/closing-report';
+import type { ReportMember } from '#domain/record/report-member';
 import type { StatedRequirement } from '#domain/record/requirements-of';
 import type { Stage } from '#domain/frame/stage';
 import type { Entry, Statement } from '#domain/ledger/statements';

@@ -50,6 +50,7 @@ describeOverBothDatabases('what a statement changes on the screens', (make) => {
     const base = `/houses/${house.id}`;
     const addresses: Record<string, string[]> = {
       facts: [base],
+      ground: [`${base}/grid`, `${base}/requirements`, `${base}/terms`],
       people: [`${base}/people`],
       members: [`${base}/members`, `${base}/members/${encodeURIComponent('い一')}`],
       photos: [
@@ -59,7 +60,7 @@ describeOverBothDatabases('what a statement changes on the screens', (make) => {
         `${base}/photos?mark=${encodeURIComponent('い一')}`,
       ],
       coverings: [`${base}/coverings`],
-      report: [`${base}/closing-report`],
+      report: [`${base}/closing-report`, `${base}/frame`],
       days: [
         `${base}/days`,
         `${base}/days/2026-04-01`,

@@ -55,7 +55,6 @@ export const frame = {
   tree: 'Lines and their members',
   treeMembers: 'Members of {{sheet}}',
   treeHint: 'Arrow keys go from member to member, Enter opens one.',
-  askew: 'Askew to every line',
   row: '{{kind}}, {{stage}}',
   unplaced_one: '{{count, number}} member has no place in the frame',
   unplaced_other: '{{count, number}} members have no place in the frame',

@@ -128,7 +128,6 @@ export const report = {
   stretch: {
     part: 'from {{from}} to {{to}}, {{length}}',
     unnamed: '{{from}} to {{to}} from its start, {{length}}',
-    hidden: 'hidden {{part}}',
     missing: 'missing: {{parts}}, of {{whole}}',
     views_one: '{{count}} photo of each part',
     views_other: '{{count}} photos of each part',

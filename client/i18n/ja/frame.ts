@@ -56,7 +56,6 @@ export const frame = {
   tree: '通りと部材',
   treeMembers: '{{sheet}}の部材',
   treeHint: '矢印キーで部材をたどり、Enterで開きます。',
-  askew: 'どの通りにも沿わない部材',
   row: '{{kind}}、{{stage}}',
   unplaced_other: '軸組のどこにあるか分からない部材 {{count, number}}本',
   unplacedLead: 'ほかの部材と同じく数えますが、図には描けません。',

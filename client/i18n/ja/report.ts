@@ -121,7 +121,6 @@ export const report = {
   stretch: {
     part: '{{from}}から{{to}}まで {{length}}',
     unnamed: '端から{{from}}〜{{to}}、{{length}}',
-    hidden: '隠れる部分 {{part}}',
     missing: '足りない部分 {{parts}}（全長 {{whole}}）',
     views_other: '各部分に写真{{count}}枚',
   },

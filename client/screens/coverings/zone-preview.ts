@@ -25,11 +25,9 @@ export function previewZone(
   const body = zoneBody(covering.zone, reader);
   if (!body.ok) return { ok: false, field: body.problem.field };
   const facts = new Map(frame.members.map((member) => [member.mark as string, member]));
-  const inSpace = frame.members.flatMap(({ mark, kind, axis }) => {
+  const inSpace = frame.members.flatMap(({ mark, kind, track, axis }) => {
     if (axis === null) return [];
-    return [
-      { mark, kind: kindIn(lexicon, kind) ?? null, track: kindIn(lexicon, kind)?.track ?? 'wall', axis },
-    ];
+    return [{ mark, kind: kindIn(lexicon, kind) ?? null, track, axis }];
   });
   const zoned = { id: '', kind: covering.kind, zone: covering.zone, except: covering.listed };
   const hidden = hiddenByZones([zoned], inSpace, reader, stated).get('') ?? [];

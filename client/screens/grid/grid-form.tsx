@@ -5,10 +5,9 @@ import { LENGTH_UNITS } from '#domain/frame/length';
 import { call } from '../../api/call.ts';
 import { keys } from '../../api/keys.ts';
 import { useWords } from '../../i18n/use-words.ts';
-import { Button } from '../../parts/button.tsx';
-import { Notice, ProblemNotice } from '../../parts/notice.tsx';
 import { Select } from '../../parts/select.tsx';
 import { TextArea } from '../../parts/text-area.tsx';
+import { SaveRow } from '../../parts/save-row.tsx';
 import { useUnsaved } from '../../parts/unsaved.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { FamilyFields } from './family-fields.tsx';
@@ -77,13 +76,7 @@ export function GridForm({ grid }: { grid: StatedGrid | null }) {
         error={wrong('levels')}
       />
       {'grid' in read ? <GridSketch grid={read.grid} /> : null}
-      <ProblemNotice error={save.error} keepsTyped />
-      {save.isSuccess ? <Notice tone="done">{t('grid.saved')}</Notice> : null}
-      <div className="row">
-        <Button type="submit" look="act" isPending={save.isPending}>
-          {t('common.save')}
-        </Button>
-      </div>
+      <SaveRow save={save} saved={t('grid.saved')} />
       {unsaved.question}
     </form>
   );

@@ -5,8 +5,8 @@ import type { HouseView } from '#domain/contract/views';
 import { call } from '../../api/call.ts';
 import { keys } from '../../api/keys.ts';
 import { useWords } from '../../i18n/use-words.ts';
-import { Button } from '../../parts/button.tsx';
-import { Notice, ProblemNotice } from '../../parts/notice.tsx';
+import { Notice } from '../../parts/notice.tsx';
+import { SaveRow } from '../../parts/save-row.tsx';
 import { useUnsaved } from '../../parts/unsaved.tsx';
 import { draftOf, emptiesSite, isChanged, readDraft, type HouseDraft } from './house-draft.ts';
 import { SiteFromPhotos } from './site-from-photos.tsx';
@@ -48,13 +48,7 @@ export function SettingsForm({ house }: { house: HouseView }) {
           </>
         }
       />
-      <ProblemNotice error={save.error} keepsTyped />
-      {save.isSuccess ? <Notice tone="done">{t('houses.settings.saved')}</Notice> : null}
-      <div className="row">
-        <Button type="submit" look="act" isPending={save.isPending}>
-          {t('common.save')}
-        </Button>
-      </div>
+      <SaveRow save={save} saved={t('houses.settings.saved')} />
       {unsaved.question}
     </form>
   );

@@ -4,8 +4,7 @@ import type { StatedRequirement } from '#domain/record/requirements-of';
 import { call } from '../../api/call.ts';
 import { keys } from '../../api/keys.ts';
 import { useWords } from '../../i18n/use-words.ts';
-import { Button } from '../../parts/button.tsx';
-import { Notice, ProblemNotice } from '../../parts/notice.tsx';
+import { SaveRow } from '../../parts/save-row.tsx';
 import { useUnsaved } from '../../parts/unsaved.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { useLexicon } from '../../shell/use-lexicon.ts';
@@ -48,13 +47,7 @@ export function NeedsForm({ rows }: { rows: readonly StatedRequirement[] }) {
         />
       ))}
       <p className="soft">{t('needs.caution')}</p>
-      <ProblemNotice error={save.error} keepsTyped />
-      {save.isSuccess ? <Notice tone="done">{t('needs.saved')}</Notice> : null}
-      <div className="row">
-        <Button type="submit" look="act" isPending={save.isPending}>
-          {t('common.save')}
-        </Button>
-      </div>
+      <SaveRow save={save} saved={t('needs.saved')} />
       {unsaved.question}
     </form>
   );

@@ -12,12 +12,18 @@ const mm = z.number().min(-10_000_000).max(10_000_000);
 const label = z.string().trim().min(1).max(20);
 const MmShape = mm.transform((value) => value as Mm);
 
-const linesShape = z.array(z.strictObject({ label, at: MmShape })).max(200);
+const linesShape = z
+  .array(z.strictObject({ label, at: MmShape }))
+  .max(200)
+  .readonly();
 
 export const GridShape = z.strictObject({
   first: z.strictObject({ lines: linesShape, runs: z.enum(['rightward', 'leftward']) }),
   second: z.strictObject({ lines: linesShape, runs: z.enum(['upward', 'downward']) }),
-  levels: z.array(z.strictObject({ label, height: MmShape })).max(50),
+  levels: z
+    .array(z.strictObject({ label, height: MmShape }))
+    .max(50)
+    .readonly(),
 }) satisfies z.ZodType<Grid>;
 
 const markText = z.string().trim().max(60);

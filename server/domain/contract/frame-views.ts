@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { AXIS_PROBLEMS } from '../frame/set-out.ts';
 import { AxisShape, GridShape, StretchShape, ZoneShape } from './frame-shapes.ts';
-import { CoveringFacts, Day, Id, MarkShape, StageShape } from './shapes.ts';
+import { CoveringFacts, Day, Id, MarkShape, StageShape, TrackShape } from './shapes.ts';
 
 /** The whole frame of a house, as it is drawn on any day. */
 
@@ -11,6 +11,7 @@ export const FrameMemberView = z.object({
   name: z.string(),
   place: z.string(),
   retired: z.boolean(),
+  track: TrackShape,
   axis: AxisShape.nullable().meta({
     description: 'null: the schedule does not say where it lies, or says what cannot be.',
   }),

@@ -1,5 +1,5 @@
 import type { Family, FamilyName, Grid } from './grid.ts';
-import { gridReader } from './grid-reader.ts';
+import { gridReader, type GridReader } from './grid-reader.ts';
 import { markKey } from './mark-order.ts';
 
 export interface GridProblem {
@@ -22,7 +22,7 @@ export function gridProblem(grid: Grid): GridProblem | null {
     familyProblem(grid.first, 'first') ??
     familyProblem(grid.second, 'second') ??
     listProblem(heights, 'levels') ??
-    unreadable(grid, (label, family) => reader.line(label, family))
+    unreadable(reader)
   );
 }
 
@@ -49,13 +49,10 @@ function listProblem(
 }
 
 /** A label such as い又 or 通り is read as something else. */
-function unreadable(
-  grid: Grid,
-  read: (label: string, family: FamilyName) => ReturnType<ReturnType<typeof gridReader>['line']>,
-): GridProblem | null {
+function unreadable(reader: GridReader): GridProblem | null {
   for (const family of ['first', 'second'] as const)
-    for (const { label } of grid[family].lines) {
-      const line = read(label, family);
+    for (const { label } of reader.grid[family].lines) {
+      const line = reader.line(label, family);
       if (!line.ok || line.value.label !== label) return { reason: 'label-unreadable', family, label };
     }
   return null;

@@ -11,7 +11,6 @@ import type { Stretch } from './stretches.ts';
 import { isFirm, type StandingTag } from './requirement.ts';
 
 export type ClosingReport = ClosingReportView;
-export type { ReportMember };
 type CoveringReport = ClosingReport['days'][number]['coverings'][number];
 type Counts = ClosingReport['counts'];
 
@@ -49,7 +48,8 @@ export interface ClosingReportInput {
 }
 
 /**
- * What each covering hides and what is on record of it, by closing day (design 3.4). Marks in normal form; instants UTC with milliseconds; days YYYY-MM-DD.
+ * What each covering hides and what is on record of it, by closing day (design 3.4). Marks in
+ * normal form; instants UTC with milliseconds; days YYYY-MM-DD.
  * Days ascend, coverings without a day come last; in a day by name, then id. `hidden` counts what needs
  * a record (on record + gaps + lost), retired members beside it; totals are sums over the coverings.
  * A mark listed twice in a covering is one line, the latter entry with the further of its stages; a mark that the

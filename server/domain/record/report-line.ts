@@ -61,6 +61,8 @@ export function reportLine(
 const WHOLE: Stretch = { from: 0, to: 1000 };
 
 function missingParts(hidden: Stretch | null, views: number, records: readonly StandingTag[]): Stretch[] {
+  // By far the most tags show all of a member: nothing is to be measured then.
+  if (views === 1 && records.some(({ stretch }) => !stretch)) return [];
   const shown = (tag: StandingTag) => (hidden && tag.stretch) ?? hidden ?? WHOLE;
   const byPhoto = groupBy(records, ({ photo }) => photo);
   const sets = [...byPhoto.values()].map((tags) => tags.map(shown));

@@ -1,5 +1,5 @@
 import type { CoveringKind } from '../contract/shapes.ts';
-import type { Stage, Track } from '../frame/stage.ts';
+import { isInTrack, type Stage, type Track } from '../frame/stage.ts';
 import type { Zone } from '../frame/zone.ts';
 import type { CoveringForm } from './covering-form.ts';
 import { defaultLeast } from './default-least.ts';
@@ -47,5 +47,11 @@ export function needOf(
   if (kind === null || covering.form === null) return { least: usual, views: 1 };
   const own = stated.find((row) => row.form === covering.form && row.kind === kind.id);
   if (!own) return kind.hiddenBy.includes(covering.form) ? { least: usual, views: 1 } : null;
-  return own.hides ? { least: own.least ?? usual, views: own.views } : null;
+  if (!own.hides) return null;
+  return { least: canBeAsked(own.least, track, covering.kind) ? own.least : usual, views: own.views };
+}
+
+/** A stage that this member passes, and at which this covering does not hide it yet: no other can come on record. */
+function canBeAsked(least: Stage | null, track: Track, covering: CoveringKind): least is Stage {
+  return least !== null && isInTrack(least, track) && !(covering === 'plaster' && least === 'plastered');
 }

@@ -1,3 +1,4 @@
+import { groupBy } from '#domain/group-by';
 import { findKind, trackOf } from '#domain/lexicon/track-of-kind';
 import type { CoveringKind } from '#domain/contract/shapes';
 import { hiddenByZones, type MemberInSpace, type ZonedCovering } from '#domain/record/zone-hides';
@@ -79,9 +80,10 @@ async function readZoned(tx: Tx, house: string, only?: string): Promise<ZonedCov
       rows.map(({ id }) => id),
     )
     .execute();
+  const listedIn = groupBy(listed, ({ coveringId }) => coveringId);
   return rows.flatMap(({ id, kind, zone, exceptMarks }) => {
     if (zone === null) return [];
-    const byHand = listed.filter(({ coveringId }) => coveringId === id).map(({ mark }) => mark);
+    const byHand = (listedIn.get(id) ?? []).map(({ mark }) => mark);
     return [{ id, kind: kind as CoveringKind, zone, except: new Set<string>([...exceptMarks, ...byHand]) }];
   });
 }

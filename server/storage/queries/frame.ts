@@ -7,6 +7,7 @@ import type { Mark } from '#domain/frame/mark';
 import type { Axis, AxisProblem, SetOut } from '#domain/frame/set-out';
 import { STAGES } from '#domain/frame/stage';
 import { groupBy } from '#domain/group-by';
+import { trackOf } from '#domain/lexicon/track-of-kind';
 import { usualLie } from '#domain/lexicon/usual-lie';
 import type { Lexicon } from '#domain/lexicon/lexicon';
 import type { StatedRequirement } from '#domain/record/requirements-of';
@@ -58,14 +59,15 @@ export async function readFrameMembers(db: Db, house: string, zone: string): Pro
   const ground = await readFrameGround(db, house);
   const members = await db
     .selectFrom('member')
-    .select(['mark', 'kind', 'name', 'place', 'retired', 'setOut'])
+    .select(['mark', 'kind', 'name', 'place', 'retired', 'track', 'setOut'])
     .where('houseId', '=', house)
     .orderBy('mark')
     .execute();
   const seen = groupBy(await readSeen(db, house, zone), ({ mark }) => mark);
-  return members.map(({ setOut, mark, ...facts }) => ({
+  return members.map(({ setOut, mark, track, ...facts }) => ({
     mark: mark as Mark,
     ...facts,
+    track: trackOf(track, facts.kind, ground.lexicon),
     ...lieIn(ground, setOut, facts.kind),
     seen: furthest(seen.get(mark) ?? []),
   }));

@@ -19,7 +19,7 @@ interface Said {
 }
 
 const memberOf = ({ mark, axis, seen = [], retired = false }: Said) => ({
-  ...{ mark, axis, seen, retired, kind: '柱', name: '', place: '', problem: null },
+  ...{ mark, axis, seen, retired, kind: '柱', name: '', place: '', track: 'wall' as const, problem: null },
 });
 
 /** On い a post, and a rail of three bays of which one has a record; 三 has a beam; one has no place. */
