@@ -125,9 +125,9 @@ describeOverBothDatabases('the place of a photo', (make) => {
     const stranger = await server.join((await newHouse(owner, 'Tea house')).id, 'ren@example.org');
     const { id } = await add(1, GPS);
     for (const ask of [
-      stranger.get(`/houses/${house.id}/photo-places`),
-      stranger.put(`/photos/${id}/device-position`, DEVICE),
+      () => stranger.get(`/houses/${house.id}/photo-places`),
+      () => stranger.put(`/photos/${id}/device-position`, DEVICE),
     ])
-      await expect(ask).rejects.toMatchObject({ status: 404 });
+      await expect(ask()).rejects.toMatchObject({ status: 404 });
   });
 });
