@@ -7,8 +7,12 @@ import { EVERYTHING, touchedBy, type HouseData, type Touched } from '../live/tou
 import { addressOf } from './address.ts';
 import { call } from './call.ts';
 import { keys } from './keys.ts';
+import { touchLogOf } from './touch-logs.ts';
 
 const ASK_LIMIT_MS = 10_000;
+/** Many changes make one reading; what is read in small parts need not wait for it. */
+const GATHER_MS = 200;
+const FEW_MS = 20;
 
 /** Keeps what is on screen in step with the house while it is open. */
 export function useHouseEvents(house: string): void {
@@ -74,10 +78,13 @@ function refreshing(client: QueryClient, house: string): { changed: Changed; sto
     read: (part) => client.refetchQueries({ queryKey: JSON.parse(part) as unknown[], type: 'active' }),
     // Two people at one photo wait for each other; the rest can wait its turn.
     restOf: (part) => (part.includes('"photo"') ? 1 : 9),
+    gatherOf: (part) => (/"photo"|"report"/.test(part) ? FEW_MS : GATHER_MS),
     now: Date.now,
   });
+  const log = touchLogOf(client, house);
   const changed: Changed = (changes) => {
     for (const touched of changes?.flatMap(touchedBy) ?? EVERYTHING) {
+      if (touched.part === 'report') log.note(touched.photo);
       const queryKey = keyOf(house, touched);
       // Stale at once, so that a screen that opens meanwhile reads it itself.
       void client.invalidateQueries({ queryKey, refetchType: 'none' });

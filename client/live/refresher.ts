@@ -8,6 +8,8 @@ export interface RefresherParts {
   readonly read: (part: string) => Promise<unknown>;
   /** How many times as long as the reading it rests. */
   readonly restOf: (part: string) => number;
+  /** For how long changes are gathered before it is read; in ms. */
+  readonly gatherOf: (part: string) => number;
   readonly now: () => number;
 }
 
@@ -16,10 +18,9 @@ export interface Refresher {
   readonly stop: () => void;
 }
 
-export const GATHER_MS = 200;
 export const REST_MOST_MS = 30_000;
 
-export function createRefresher({ read, restOf, now }: RefresherParts): Refresher {
+export function createRefresher({ read, restOf, gatherOf, now }: RefresherParts): Refresher {
   /** When a part may be read again. */
   const free = new Map<string, number>();
   const timers = new Map<string, ReturnType<typeof setTimeout>>();
@@ -33,7 +34,7 @@ export function createRefresher({ read, restOf, now }: RefresherParts): Refreshe
       again.add(part);
       return;
     }
-    const wait = Math.max(GATHER_MS, (free.get(part) ?? 0) - now());
+    const wait = Math.max(gatherOf(part), (free.get(part) ?? 0) - now());
     timers.set(
       part,
       setTimeout(() => void readNow(part), wait),

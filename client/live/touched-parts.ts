@@ -16,7 +16,7 @@ export const HOUSE_DATA = [
 ] as const;
 export type HouseData = (typeof HOUSE_DATA)[number];
 
-/** A part, and which of its things where only one is touched. */
+/** A part, and where only one photo has touched it, which: of photos that one, of the report what its tags show. */
 export interface Touched {
   readonly part: HouseData;
   readonly photo: string | null;
@@ -55,7 +55,7 @@ export function touchedBy(change: Change): Touched[] {
   const parts = change.type === 'statement' ? TOUCHES[change.kind] : MADE[change.type];
   return (parts ?? HOUSE_DATA).map((part) => ({
     part,
-    photo: part === 'photo' && parts ? change.photo : null,
+    photo: (part === 'photo' || part === 'report') && parts ? change.photo : null,
   }));
 }
 

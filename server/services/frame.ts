@@ -1,13 +1,20 @@
 import type { StatedGrid } from '#domain/contract/frame-shapes';
-import type { FrameCoveringView, FrameHiddenView, FrameView } from '#domain/contract/frame-views';
+import type {
+  FrameCoveringView,
+  FrameHiddenView,
+  FrameOfPhotoView,
+  FrameView,
+} from '#domain/contract/frame-views';
 import type { RequirementsView } from '#domain/contract/requirements';
 import type { AccountView } from '#domain/contract/views';
+import { compareText } from '#domain/frame/mark-order';
 import { gridProblem } from '#domain/frame/grid-problem';
 import { KINDS } from '#domain/lexicon/kinds';
 import { dayOf } from '#domain/record/zoned-day';
 import type { ClosingReport } from '#domain/record/closing-report';
 import { speaker, type Context } from './context.ts';
 import { Failure } from './failure.ts';
+import type { FramePart } from './record-store.ts';
 import { reportOf } from './report.ts';
 import { sameContent } from './same-content.ts';
 
@@ -48,16 +55,31 @@ export async function stateRequirements(
 
 /** The whole frame, as it stands and stood on record. */
 export async function readFrame(context: Context, house: string): Promise<FrameView> {
+  const { material, ...frame } = await readFramePart(context, house, 'all');
+  const grid = material.reader?.grid ?? null;
+  return { ...frame, grid: grid && { first: grid.first, second: grid.second, levels: grid.levels } };
+}
+
+/** What of the frame a tag on this photo can change. */
+export async function readFrameOfPhoto(
+  context: Context,
+  house: string,
+  photo: string,
+): Promise<FrameOfPhotoView> {
+  const { today, members, coverings } = await readFramePart(context, house, { photo });
+  return { today, members, coverings: coverings.map(({ id, hides }) => ({ id, hides })) };
+}
+
+async function readFramePart(context: Context, house: string, part: FramePart) {
   const { read } = context.store;
   const zone = await read.zone(house);
-  const material = await read.reportMaterial(house);
+  const material = await read.reportMaterial(house, part);
   const report = reportOf(context, material, zone);
   const zones = new Map(material.coverings.map((covering) => [covering.id, covering.zone]));
-  const grid = material.reader?.grid ?? null;
   return {
+    material,
     today: report.today,
-    grid: grid && { first: grid.first, second: grid.second, levels: grid.levels },
-    members: await read.frameMembers(house, zone),
+    members: await read.frameMembers(house, zone, part),
     coverings: report.days
       .flatMap(({ coverings }) => coverings)
       .map((covering) => toFrameCovering(covering, zones.get(covering.id) ?? null, zone)),
@@ -74,7 +96,8 @@ function toFrameCovering(
   const closedDay = closedAt === null ? null : dayOf(closedAt, timeZone);
   return {
     ...{ id, name, kind, zone, plannedDay, closedDay },
-    hides: lines.map((line) => toFrameHidden(line, timeZone)),
+    // In an order that does not change with what is on record.
+    hides: lines.map((line) => toFrameHidden(line, timeZone)).sort((a, b) => compareText(a.mark, b.mark)),
   };
 }
 

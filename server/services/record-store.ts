@@ -86,7 +86,12 @@ export interface ReportMaterial {
 }
 
 /** Which coverings, with what they hide: 'all' has every member of the house besides. */
-export type ReportPart = 'all' | 'open' | { readonly coverings: readonly string[] };
+export type ReportPart =
+  | 'all'
+  | 'open'
+  | { readonly coverings: readonly string[] }
+  /** Of each covering what it hides of the members that were ever tagged on this photo. */
+  | { readonly photo: string };
 
 /** Which findings; whatever is given must hold. */
 export interface FindingFilter {
@@ -114,6 +119,9 @@ export type CameraFacts = Omit<CameraView, 'marks' | 'now' | 'setBetween'> & {
 
 export type OwnedThing = 'house' | 'photo' | 'tag' | 'covering' | 'clockMark';
 
+/** Members that were ever tagged on a photo, or all. */
+export type FramePart = 'all' | { readonly photo: string };
+
 /** Reads the tables; inside a write it sees what was said so far. */
 export interface RecordReader {
   /** The house of a thing and the person's role in it; undefined without a role, as if there were no such thing. */
@@ -131,7 +139,7 @@ export interface RecordReader {
   grid(house: string): Promise<StatedGrid | null>;
   requirements(house: string): Promise<readonly StatedRequirement[]>;
   /** Where each member lies, in space or why not, and the days on which its furthest stage changed. */
-  frameMembers(house: string, zone: string): Promise<FrameMemberView[]>;
+  frameMembers(house: string, zone: string, part?: FramePart): Promise<FrameMemberView[]>;
   schedule(house: string): Promise<{ facts: MemberFacts; retired: boolean; tags: number }[]>;
   isReferredTo(house: string, mark: string): Promise<boolean>;
 

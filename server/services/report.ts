@@ -1,4 +1,4 @@
-import type { ClosingReportView } from '#domain/contract/report-views';
+import type { ClosingReportView, ReportOfPhotoView } from '#domain/contract/report-views';
 import { reportClosings } from '#domain/record/closing-report';
 import { dayOf } from '#domain/record/zoned-day';
 import type { Context } from './context.ts';
@@ -12,6 +12,21 @@ export async function readClosingReport(
 ): Promise<ClosingReportView> {
   const zone = await context.store.read.zone(house);
   return reportOf(context, await context.store.read.reportMaterial(house, part), zone);
+}
+
+/** The lines that a tag on this photo can change. */
+export async function readReportOfPhoto(
+  context: Context,
+  house: string,
+  photo: string,
+): Promise<ReportOfPhotoView> {
+  const zone = await context.store.read.zone(house);
+  const material = await context.store.read.reportMaterial(house, { photo });
+  const { today, days } = reportOf(context, material, zone);
+  return {
+    today,
+    coverings: days.flatMap(({ coverings }) => coverings.map(({ id, lines }) => ({ id, lines }))),
+  };
 }
 
 /** The report of what has been read; `zone` is the house's. */

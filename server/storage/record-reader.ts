@@ -39,7 +39,7 @@ export function recordReader(db: Db): RecordReader {
     member: async (house, mark) => (await readMembers(db, house, mark))[0],
     grid: async (house) => (await readFrameGround(db, house)).stated,
     requirements: async (house) => (await readFrameGround(db, house)).requirements,
-    frameMembers: (house, zone) => readFrameMembers(db, house, zone),
+    frameMembers: (house, zone, part) => readFrameMembers(db, house, zone, part),
     schedule: (house) => readSchedule(db, house),
     isReferredTo: (house, mark) => isReferredTo(db, house, mark),
     photo: (photo) => readPhoto(db, photo),

@@ -1,13 +1,12 @@
 import { useQuery } from '@tanstack/react-query';
 import { Link } from 'react-router';
-import { call } from '../../api/call.ts';
-import { keys } from '../../api/keys.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Field } from '../../parts/field.tsx';
 import { Select } from '../../parts/select.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import type { CoveringDraft, CoveringEvent } from './covering-draft.ts';
 import { DrawZone } from '../frame/draw-zone.tsx';
+import { frameQuery } from '../frame/frame-query.ts';
 import { ZONE_FIELDS, readZone, zoneDraft, type ZoneDraft, type ZoneField } from './zone-draft.ts';
 import { ZoneHides } from './zone-hides.tsx';
 
@@ -23,11 +22,7 @@ export interface ZonePartProps {
 export function ZonePart({ draft, wasTried, tell }: ZonePartProps) {
   const { t } = useWords();
   const { id: house, unit } = useHouse();
-  const frame = useQuery({
-    queryKey: keys.frame(house),
-    meta: { isAside: true },
-    queryFn: ({ signal }) => call('readFrame', { params: { house }, signal }),
-  });
+  const frame = useQuery({ ...frameQuery(house), meta: { isAside: true } });
   const { zone } = draft;
   const change = (part: Partial<ZoneDraft>) => tell({ type: 'draw-zone', zone: { ...zone, ...part } });
   const read = readZone(zone, unit);

@@ -4,11 +4,10 @@ import type {
   FrameMemberView,
   FrameView,
 } from '#domain/contract/frame-views';
-import { elevations } from '#domain/frame/drawing/elevations';
-import { plans } from '#domain/frame/drawing/plans';
 import type { Sheet } from '#domain/frame/drawing/sheet';
 import { changeDays, hiddenOn } from '#domain/frame/drawing/state-on';
 import { gridReader, type GridReader } from '#domain/frame/grid-reader';
+import { sheetsOf } from './sheets-of.ts';
 
 export interface HidesMember {
   readonly covering: FrameCoveringView;
@@ -39,7 +38,7 @@ export function frameModel(frame: FrameView): FrameModel {
   return {
     frame,
     reader: frame.grid && gridReader(frame.grid),
-    sheets: [...elevations(drawable), ...plans(drawable)],
+    sheets: sheetsOf(drawable),
     members: new Map(standing.map((member) => [member.mark, member])),
     coverings: new Map(frame.coverings.map((covering) => [covering.id, covering])),
     hides,

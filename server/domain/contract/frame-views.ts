@@ -63,3 +63,14 @@ export const FrameView = z
   })
   .meta({ id: 'Frame' });
 export type FrameView = z.infer<typeof FrameView>;
+
+export const FrameOfPhotoView = z
+  .object({
+    today: Day,
+    members: z.array(FrameMemberView).meta({
+      description: 'The members that were ever tagged on the photo.',
+    }),
+    coverings: z.array(FrameCoveringView.pick({ id: true, hides: true })),
+  })
+  .meta({ id: 'FrameOfPhoto' });
+export type FrameOfPhotoView = z.infer<typeof FrameOfPhotoView>;

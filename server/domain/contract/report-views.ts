@@ -109,3 +109,13 @@ export const ClosingReportView = z
   })
   .meta({ id: 'ClosingReport' });
 export type ClosingReportView = z.infer<typeof ClosingReportView>;
+
+export const ReportOfPhotoView = z
+  .object({
+    today: Day,
+    coverings: z.array(z.object({ id: Id, lines: z.array(ReportLineView) })).meta({
+      description: 'Of each covering the lines of members that were ever tagged on the photo.',
+    }),
+  })
+  .meta({ id: 'ReportOfPhoto' });
+export type ReportOfPhotoView = z.infer<typeof ReportOfPhotoView>;

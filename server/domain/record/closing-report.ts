@@ -4,15 +4,15 @@ import { compareText } from '../frame/mark-order.ts';
 import type { GridReader } from '../frame/grid-reader.ts';
 import { stageRank, type Stage } from '../frame/stage.ts';
 import { daysBetween } from './days-between.ts';
+import { countLines, sumOf } from './report-counts.ts';
 import { reportLine, type ReportLine } from './report-line.ts';
 import type { ReportMember } from './report-member.ts';
 import { keyCache, sortLines, sortNamed, type KeyOf } from './report-order.ts';
 import type { Stretch } from './stretches.ts';
-import { isFirm, type StandingTag } from './requirement.ts';
+import type { StandingTag } from './requirement.ts';
 
 export type ClosingReport = ClosingReportView;
 type CoveringReport = ClosingReport['days'][number]['coverings'][number];
-type Counts = ClosingReport['counts'];
 
 export interface ReportCovering {
   readonly id: string;
@@ -76,7 +76,7 @@ export function reportClosings(input: ClosingReportInput): ClosingReport {
     asOf: input.asOf,
     today: input.today,
     days: byDay(coverings, keyOf),
-    counts: coverings.map(({ report }) => report.counts).reduce(sum, NOTHING),
+    counts: sumOf(coverings.map(({ report }) => report.counts)),
     unhidden: countUnhidden(input),
   };
 }
@@ -108,29 +108,7 @@ function hiddenOnce(covering: ReportCovering): HiddenMember[] {
 function coveringReport(covering: ReportCovering, lines: ReportLine[], today: string): CoveringReport {
   const { id, name, kind, plannedDay, closedAt } = covering;
   const daysLeft = closedAt === null && plannedDay !== null ? daysBetween(today, plannedDay) : null;
-  return { id, name, kind, plannedDay, closedAt, daysLeft, counts: count(lines), lines };
-}
-
-const NOTHING: Counts = { hidden: 0, onRecord: 0, firm: 0, gaps: 0, lost: 0, retired: 0 };
-
-function count(lines: readonly ReportLine[]): Counts {
-  const of = (state: ReportLine['state']) => lines.filter((line) => line.state === state).length;
-  const [onRecord, gaps, lost, retired] = [of('on-record'), of('gap'), of('lost'), of('retired')];
-  const firm = lines.filter(
-    ({ state, records: [best] }) => state === 'on-record' && best && isFirm(best),
-  ).length;
-  return { hidden: onRecord + gaps + lost, onRecord, firm, gaps, lost, retired };
-}
-
-function sum(a: Counts, b: Counts): Counts {
-  return {
-    hidden: a.hidden + b.hidden,
-    onRecord: a.onRecord + b.onRecord,
-    firm: a.firm + b.firm,
-    gaps: a.gaps + b.gaps,
-    lost: a.lost + b.lost,
-    retired: a.retired + b.retired,
-  };
+  return { id, name, kind, plannedDay, closedAt, daysLeft, counts: countLines(lines), lines };
 }
 
 function byDay(

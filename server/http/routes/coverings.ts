@@ -3,7 +3,7 @@ import { changeCovering, closeCovering, planCovering, reopenCovering } from '../
 import { readDay, writeNote } from '../../services/days.ts';
 import { readEarlierDays, readJournal } from '../../services/journal.ts';
 import { reportCsv } from '../../services/report-csv.ts';
-import { readClosingReport } from '../../services/report.ts';
+import { readClosingReport, readReportOfPhoto } from '../../services/report.ts';
 import type { Handlers } from '../implement.ts';
 
 export function coveringHandlers(context: Context): Handlers {
@@ -30,6 +30,8 @@ export function coveringHandlers(context: Context): Handlers {
       res.type('text/csv').send(reportCsv(report, lang, await read.zone(house)));
       return undefined;
     },
+
+    reportOfPhoto: ({ house, params }) => readReportOfPhoto(context, house, params.photo),
 
     readJournal: ({ house }) => readJournal(context, house),
     listEarlierDays: ({ house, query: { before, limit } }) => readEarlierDays(context, house, before, limit),

@@ -1,5 +1,5 @@
 import type { Context } from '../../services/context.ts';
-import { readFrame, stateGrid, stateRequirements } from '../../services/frame.ts';
+import { readFrame, readFrameOfPhoto, stateGrid, stateRequirements } from '../../services/frame.ts';
 import type { Handlers } from '../implement.ts';
 
 export function frameHandlers(context: Context): Handlers {
@@ -10,5 +10,6 @@ export function frameHandlers(context: Context): Handlers {
     readRequirements: async ({ house }) => ({ rows: [...(await read.requirements(house))] }),
     stateRequirements: ({ account, house, body }) => stateRequirements(context, account, house, body),
     readFrame: ({ house }) => readFrame(context, house),
+    readFrameOfPhoto: ({ house, params }) => readFrameOfPhoto(context, house, params.photo),
   };
 }

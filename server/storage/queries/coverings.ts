@@ -2,6 +2,7 @@ import type { CoveringView } from '#domain/contract/views';
 import type { ReportPart } from '../../services/record-store.ts';
 import type { Mark } from '#domain/frame/mark';
 import type { Db } from '../open-database.ts';
+import { marksOn } from './marks-on.ts';
 import type { Row } from '../tables.ts';
 import { toCoveringView } from './views.ts';
 
@@ -18,23 +19,26 @@ export async function readCovering(db: Db, covering: string): Promise<CoveringVi
   return toCoveringView(row, hides.map(toHidden));
 }
 
-/** By planned day, those without a day last. */
+/** By planned day, those without a day last; of a photo, those that hide a member on it. */
 export async function readCoverings(
   db: Db,
   house: string,
   part: ReportPart = 'all',
 ): Promise<CoveringView[]> {
   let wanted = db.selectFrom('covering').where('houseId', '=', house);
+  let hidden = db.selectFrom('coveringHides');
   if (part === 'open') wanted = wanted.where('closedAt', 'is', null);
-  else if (part !== 'all') wanted = wanted.where('id', 'in', part.coverings);
+  else if (part !== 'all' && 'photo' in part) {
+    hidden = hidden.where('houseId', '=', house).where('mark', 'in', marksOn(db, part.photo));
+    wanted = wanted.where('id', 'in', hidden.select('coveringId'));
+  } else if (part !== 'all') wanted = wanted.where('id', 'in', part.coverings);
   const rows = await wanted
     .selectAll()
     .orderBy('plannedDay', (order) => order.asc().nullsLast())
     .orderBy('name')
     .orderBy('id')
     .execute();
-  const hides = await db
-    .selectFrom('coveringHides')
+  const hides = await hidden
     .selectAll()
     .where('coveringId', 'in', wanted.select('id'))
     .orderBy('position')

@@ -26,17 +26,25 @@ const IN_ORDER = sql`array_position(array[${sql.join(FINDING_KINDS.map((kind) =>
 /** Answered for what it says today. */
 const IS_ACCEPTED = sql<boolean>`coalesce(answer.basis = finding.basis, false)`;
 
-/** What is to be looked at about each tag of the house, in the order in which kinds are shown. */
-export async function readTagFindings(db: Db, house: string): Promise<ReadonlyMap<string, TagFinding[]>> {
-  const rows = await findings(db, house)
+/** What is to be looked at about tags of the house, in the order in which kinds are shown. */
+export async function readTagFindings(
+  db: Db,
+  house: string,
+  tags: 'all' | readonly string[],
+): Promise<ReadonlyMap<string, TagFinding[]>> {
+  if (tags.length === 0) return new Map();
+  let query = findings(db, house)
     .innerJoin('findingThing as thing', (join) =>
       join.onRef('thing.houseId', '=', 'finding.houseId').onRef('thing.key', '=', 'finding.key'),
     )
-    .where('thing.thing', 'like', 'tag:%')
     .select(['thing.thing', 'finding.kind', 'answer.reason', 'answer.saidBy', IS_ACCEPTED.as('isAccepted')])
     .orderBy(IN_ORDER)
-    .orderBy('finding.key')
-    .execute();
+    .orderBy('finding.key');
+  query =
+    tags === 'all'
+      ? query.where('thing.thing', 'like', 'tag:%')
+      : query.where('thing.thing', '=', sql<string>`any(${tags.map((tag) => `tag:${tag}`)})`);
+  const rows = await query.execute();
   const ofTag = groupBy(rows, ({ thing }) => thing.slice('tag:'.length));
   return new Map(
     [...ofTag].map(([tag, found]) => [

@@ -11,7 +11,9 @@ import { trackOf } from '#domain/lexicon/track-of-kind';
 import { usualLie } from '#domain/lexicon/usual-lie';
 import type { Lexicon } from '#domain/lexicon/lexicon';
 import type { StatedRequirement } from '#domain/record/requirements-of';
+import type { FramePart } from '../../services/record-store.ts';
 import type { Db } from '../open-database.ts';
+import { marksOn } from './marks-on.ts';
 import { readLexicon } from './terms.ts';
 import { rankOf } from './views.ts';
 
@@ -55,16 +57,21 @@ function lieIn(
   return read.ok ? { axis: read.axis, problem: null } : { axis: null, problem: read.problem };
 }
 
-export async function readFrameMembers(db: Db, house: string, zone: string): Promise<FrameMemberView[]> {
+export async function readFrameMembers(
+  db: Db,
+  house: string,
+  zone: string,
+  part: FramePart = 'all',
+): Promise<FrameMemberView[]> {
   const ground = await readFrameGround(db, house);
-  const members = await db
+  let members = db
     .selectFrom('member')
     .select(['mark', 'kind', 'name', 'place', 'retired', 'track', 'setOut'])
     .where('houseId', '=', house)
-    .orderBy('mark')
-    .execute();
-  const seen = groupBy(await readSeen(db, house, zone), ({ mark }) => mark);
-  return members.map(({ setOut, mark, track, ...facts }) => ({
+    .orderBy('mark');
+  if (part !== 'all') members = members.where('mark', 'in', marksOn(db, part.photo));
+  const seen = groupBy(await readSeen(db, house, zone, part), ({ mark }) => mark);
+  return (await members.execute()).map(({ setOut, mark, track, ...facts }) => ({
     mark: mark as Mark,
     ...facts,
     track: trackOf(track, facts.kind, ground.lexicon),
@@ -74,9 +81,10 @@ export async function readFrameMembers(db: Db, house: string, zone: string): Pro
 }
 
 /** The furthest stage of each member on each day of its photos whose date nothing contradicts. */
-function readSeen(db: Db, house: string, zone: string) {
-  return db
-    .selectFrom('tag')
+function readSeen(db: Db, house: string, zone: string, part: FramePart) {
+  let tags = db.selectFrom('tag');
+  if (part !== 'all') tags = tags.where('tag.mark', 'in', marksOn(db, part.photo));
+  return tags
     .innerJoin('photo', 'photo.id', 'tag.photoId')
     .where('tag.houseId', '=', house)
     .where('tag.state', '=', 'standing')

@@ -10,6 +10,7 @@ import { readTagFindings } from './findings.ts';
 import { readCoverings } from './coverings.ts';
 import { axisIn, readFrameGround } from './frame.ts';
 import { toLegibilityView } from './legibility.ts';
+import { marksOn } from './marks-on.ts';
 import { toTagView } from './views.ts';
 
 function tagsWithSchedule(db: Db) {
@@ -54,7 +55,7 @@ export async function readSightings(db: Db, house: string, mark: string): Promis
   });
 }
 
-/** `part`: all coverings with all members of the house, or the open or the named coverings with what they hide. */
+/** `part`: all coverings with all members of the house, or some coverings with what they hide, or a part of that. */
 export async function readReportMaterial(
   db: Db,
   house: string,
@@ -70,6 +71,8 @@ export async function readReportMaterial(
     .select(['mark', 'kind', 'place', 'retired', 'setOut'])
     .where('houseId', '=', house);
   if (part === 'open') hidden = hidden.where('covering.closedAt', 'is', null);
+  else if (part !== 'all' && 'photo' in part)
+    hidden = hidden.where('coveringHides.mark', 'in', marksOn(db, part.photo));
   else if (part !== 'all') hidden = hidden.where('covering.id', 'in', part.coverings);
   if (part !== 'all') members = members.where('mark', 'in', hidden);
   const tags = await db
@@ -85,7 +88,8 @@ export async function readReportMaterial(
     .select(['photo.uncertaintyS', 'photo.datedBy'])
     .execute();
   const coverings = await readCoverings(db, house, part);
-  const findings = await readTagFindings(db, house);
+  const isFew = part !== 'all' && part !== 'open' && 'photo' in part;
+  const findings = await readTagFindings(db, house, isFew ? tags.map(({ id }) => id) : 'all');
   const ground = await readFrameGround(db, house);
   const { reader } = ground;
   const inSpace = (await members.execute()).map(({ setOut, ...member }) => ({

@@ -1,7 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { dayAfter, dayWithin, nextChange } from '../../../client/screens/frame/day-steps.ts';
 import { fitsIn, NO_FILTER } from '../../../client/screens/frame/frame-filter.ts';
-import { addressOf, countGaps, gapsOn, sheetOf } from '../../../client/screens/frame/frame-model.ts';
+import {
+  addressOf,
+  countGaps,
+  frameModel,
+  gapsOn,
+  sheetOf,
+} from '../../../client/screens/frame/frame-model.ts';
 import { hiddenWords } from '../../../client/screens/frame/hidden-words.ts';
 import { zoneLook } from '../../../client/screens/frame/zone-look.ts';
 import { axisBetween, BAY } from '../../support/some-grid.ts';
@@ -25,6 +31,18 @@ describe('the frame of a house', () => {
     const axis = axisBetween([BAY, 0, 450], [BAY, 0, 3250]);
     const { sheets } = someFrame([{ mark: 'ろ一', axis, retired: true }]);
     expect(sheets.map(({ key }) => key)).not.toContain('first:ろ');
+  });
+
+  it('keeps its drawings after a tag, and makes them anew once something has moved', () => {
+    const { frame } = model;
+    const members = frame.members.map((member) => ({ ...member, seen: [] }));
+    expect(frameModel({ ...frame, members }).sheets).toBe(model.sheets);
+    const moved = members.map((member) => ({ ...member, axis: member.axis && { ...member.axis } }));
+    expect(frameModel({ ...frame, members: moved }).sheets).not.toBe(model.sheets);
+    const again = frameModel(frame).sheets;
+    const zoneless = frame.coverings.map((covering) => ({ ...covering, zone: null }));
+    expect(frameModel({ ...frame, coverings: zoneless }).sheets).not.toBe(again);
+    expect(frameModel({ ...frame, members: members.slice(1) }).sheets).not.toBe(again);
   });
 
   it('counts the gaps of a sheet, not of what only goes through it', () => {

@@ -1,5 +1,7 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { GATHER_MS, REST_MOST_MS, createRefresher } from '../../../client/live/refresher.ts';
+import { REST_MOST_MS, createRefresher } from '../../../client/live/refresher.ts';
+
+const GATHER_MS = 200;
 
 beforeEach(() => vi.useFakeTimers());
 afterEach(() => vi.useRealTimers());
@@ -16,6 +18,7 @@ function reader(costs: Record<string, number>) {
       open -= 1;
     },
     restOf: (part) => (part === 'photo' ? 1 : 9),
+    gatherOf: () => GATHER_MS,
     now: Date.now,
   });
   return { reads, refresher, mostOpen: () => mostOpen };

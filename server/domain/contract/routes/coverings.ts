@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { CoveringFacts, Id, Instant, line, paragraph } from '../shapes.ts';
-import { ClosingReportView } from '../report-views.ts';
+import { ClosingReportView, ReportOfPhotoView } from '../report-views.ts';
 import { CoveringView } from '../views.ts';
 import { route, type Route } from './route.ts';
 
@@ -63,5 +63,13 @@ export const COVERING_ROUTES = {
     status: 200,
     answer: ClosingReportView,
     produces: ['text/csv'],
+  }),
+  reportOfPhoto: route({
+    method: 'GET',
+    path: '/photos/{photo}/closing-report',
+    summary: 'What of the closing report can be otherwise after a tag on this photo.',
+    access: 'house',
+    status: 200,
+    answer: ReportOfPhotoView,
   }),
 } as const satisfies Record<string, Route>;

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { StatedGrid } from '../frame-shapes.ts';
-import { FrameView } from '../frame-views.ts';
+import { FrameOfPhotoView, FrameView } from '../frame-views.ts';
 import { RequirementsView } from '../requirements.ts';
 import { route, type Route } from './route.ts';
 
@@ -47,5 +47,13 @@ export const FRAME_ROUTES = {
     access: 'house',
     status: 200,
     answer: FrameView,
+  }),
+  readFrameOfPhoto: route({
+    method: 'GET',
+    path: '/photos/{photo}/frame',
+    summary: 'What of the frame can be otherwise after a tag on this photo.',
+    access: 'house',
+    status: 200,
+    answer: FrameOfPhotoView,
   }),
 } as const satisfies Record<string, Route>;

@@ -1,0 +1,35 @@
+import type { ClosingReportView, ReportOfPhotoView } from '#domain/contract/report-views';
+import { countLines, sumOf } from '#domain/record/report-counts';
+import { keyCache, sortLines, type KeyOf } from '#domain/record/report-order';
+
+type Covering = ClosingReportView['days'][number]['coverings'][number];
+
+/** The report with the lines that a tag on a photo changed; null where it is about other coverings or another day. */
+export function amendReport(
+  report: ClosingReportView,
+  { today, coverings }: ReportOfPhotoView,
+): ClosingReportView | null {
+  if (today !== report.today) return null;
+  const changed = new Map(coverings.map(({ id, lines }) => [id, lines]));
+  const keyOf = keyCache();
+  let fitting = 0;
+  const days = report.days.map((day) => ({
+    ...day,
+    coverings: day.coverings.map((covering) => {
+      const lines = changed.get(covering.id);
+      const amended = lines ? amendCovering(covering, lines, keyOf) : covering;
+      if (lines && amended) fitting += 1;
+      return amended ?? covering;
+    }),
+  }));
+  if (fitting < coverings.length) return null;
+  const counts = sumOf(days.flatMap((day) => day.coverings.map((covering) => covering.counts)));
+  return { ...report, days, counts };
+}
+
+function amendCovering(covering: Covering, changed: Covering['lines'], keyOf: KeyOf): Covering | null {
+  const now = new Map(changed.map((line) => [line.mark, line]));
+  const lines = covering.lines.map((line) => now.get(line.mark) ?? line);
+  const isWhole = covering.lines.filter(({ mark }) => now.has(mark)).length === now.size;
+  return isWhole ? { ...covering, lines: sortLines(lines, keyOf), counts: countLines(lines) } : null;
+}

@@ -1,0 +1,67 @@
+import { QueryClient } from '@tanstack/react-query';
+import { expect, test } from 'vitest';
+import { amendedQuery } from '../../../client/api/amended-query.ts';
+import { touchLogOf } from '../../../client/api/touch-logs.ts';
+
+/** A view that counts, of each photo, how much has been read of it. */
+function site() {
+  const client = new QueryClient();
+  const log = touchLogOf(client, 'h');
+  const reads: string[] = [];
+  let told = 'first';
+  const query = amendedQuery({
+    house: 'h',
+    queryKey: ['house', 'h', 'report'],
+    readWhole: () => {
+      reads.push('whole');
+      return Promise.resolve({ whole: told, parts: [] as string[] });
+    },
+    readPart: (photo) => {
+      reads.push(photo);
+      return Promise.resolve(photo);
+    },
+    amend: (view, photo) => (photo === 'stranger' ? null : { ...view, parts: [...view.parts, photo] }),
+  });
+  const read = async () => (await client.fetchQuery({ ...query, staleTime: 0 })).view;
+  return { log, reads, read, tell: (text: string) => (told = text) };
+}
+
+test('is read whole first, and by parts after tags on a few photos', async () => {
+  const { log, reads, read } = site();
+  expect(await read()).toEqual({ whole: 'first', parts: [] });
+  log.note('a');
+  log.note('b');
+  log.note('a');
+  expect(await read()).toEqual({ whole: 'first', parts: ['a', 'b'] });
+  expect(reads).toEqual(['whole', 'a', 'b']);
+});
+
+test('is read whole where anything may have changed, where nothing was heard, and after many photos', async () => {
+  const { log, reads, read } = site();
+  await read();
+  log.note('a');
+  log.note(null);
+  await read();
+  await read();
+  for (const photo of ['a', 'b', 'c', 'd']) log.note(photo);
+  await read();
+  expect(reads).toEqual(['whole', 'whole', 'whole', 'whole']);
+});
+
+test('is read whole where a part does not fit', async () => {
+  const { log, reads, read, tell } = site();
+  await read();
+  tell('second');
+  log.note('stranger');
+  expect(await read()).toEqual({ whole: 'second', parts: [] });
+  expect(reads).toEqual(['whole', 'stranger', 'whole']);
+});
+
+test('what is said while it is read belongs to the next reading', async () => {
+  const { log, reads, read } = site();
+  const reading = read();
+  log.note('late');
+  await reading;
+  await read();
+  expect(reads).toEqual(['whole', 'late']);
+});
