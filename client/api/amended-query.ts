@@ -1,13 +1,12 @@
-import { queryOptions, type QueryFunctionContext, type QueryKey } from '@tanstack/react-query';
+import {
+  queryOptions,
+  replaceEqualDeep,
+  type QueryFunctionContext,
+  type QueryKey,
+} from '@tanstack/react-query';
 import { touchLogOf } from './touch-logs.ts';
 
-/** An answer, and how much of what happened in the house it knows. */
-interface Known<View> {
-  readonly upTo: number;
-  readonly view: View;
-}
-
-export interface Amended<View, Part> {
+export interface Amended<View extends object, Part> {
   readonly house: string;
   readonly queryKey: QueryKey;
   readonly readWhole: (signal: AbortSignal) => Promise<View>;
@@ -20,23 +19,38 @@ export interface Amended<View, Part> {
 /** More photos at once are read with the whole. */
 const FEW = 3;
 
+/** How much of what happened in the house an answer knows. */
+const knownUpTo = new WeakMap<object, number>();
+const amendedOnes = new WeakSet();
+
 /** A large answer of which, after a tag, only the part that it can change is read again. */
-export function amendedQuery<View, Part>(parts: Amended<View, Part>) {
+export function amendedQuery<View extends object, Part>(parts: Amended<View, Part>) {
   return queryOptions({
     queryKey: parts.queryKey,
-    queryFn: async ({ client, signal }: QueryFunctionContext): Promise<Known<View>> => {
+    queryFn: async ({ client, signal }: QueryFunctionContext): Promise<View> => {
       const log = touchLogOf(client, parts.house);
       const upTo = log.size();
-      const known = client.getQueryData<Known<View>>(parts.queryKey);
-      const photos = known ? log.photosFrom(known.upTo) : null;
-      const amended = known && photos ? await amendWith(parts, known.view, photos, signal) : null;
-      return { upTo, view: amended ?? (await parts.readWhole(signal)) };
+      const before = client.getQueryData<View>(parts.queryKey);
+      const photos = before ? log.photosFrom(knownUpTo.get(before) ?? -1) : null;
+      const amended = before && photos ? await amendWith(parts, before, photos, signal) : null;
+      const view = amended ?? (await parts.readWhole(signal));
+      if (amended) amendedOnes.add(amended);
+      knownUpTo.set(view, upTo);
+      return view;
     },
-    select: ({ view }: Known<View>) => view,
+    structuralSharing: keepEqualParts,
   });
 }
 
-async function amendWith<View, Part>(
+/** What was amended has kept all that is the same; compared place by place, moved lines would all be new. */
+function keepEqualParts(before: unknown, now: unknown): unknown {
+  if (amendedOnes.has(now as object)) return now;
+  const kept: unknown = replaceEqualDeep(before, now);
+  knownUpTo.set(kept as object, knownUpTo.get(now as object) ?? -1);
+  return kept;
+}
+
+async function amendWith<View extends object, Part>(
   { readPart, amend }: Amended<View, Part>,
   view: View,
   photos: readonly string[],

@@ -23,9 +23,13 @@ export function firstOfKind<T extends { readonly kind: string }>(
   things: Iterable<T>,
   lexicon: Lexicon,
 ): ReadonlySet<T> {
+  const written = new Set<string>();
   const seen = new Set<string>();
   const first = new Set<T>();
   for (const thing of things) {
+    // Of thousands of things few are written differently.
+    if (written.has(thing.kind)) continue;
+    written.add(thing.kind);
     const id = kindIn(lexicon, thing.kind)?.id ?? thing.kind;
     if (!seen.has(id)) first.add(thing);
     seen.add(id);

@@ -1,7 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { Outlet, useParams } from 'react-router';
 import { ProblemError } from '../api/call.ts';
-import { houseQuery } from '../api/house-query.ts';
 import { useHouseEvents } from '../api/use-house-events.ts';
 import { QueryState } from '../parts/query-state.tsx';
 import { Content } from './content.tsx';
@@ -9,12 +8,12 @@ import { HouseLexicon } from './house-lexicon.tsx';
 import { HouseNav } from './house-nav.tsx';
 import { UploadLine } from './upload-line.tsx';
 import { NotFound } from './not-found.tsx';
-import { HouseContext } from './use-house.ts';
+import { HouseContext, plainHouseQuery } from './use-house.ts';
 
 /** Everything inside one house: loads it, keeps it fresh, and shows the way between its parts. */
 export function HouseFrame() {
   const { house = '' } = useParams();
-  const query = useQuery(houseQuery(house));
+  const query = useQuery(plainHouseQuery(house));
   if (query.error instanceof ProblemError && query.error.problem.code === 'not-found')
     return (
       <Content>

@@ -1,14 +1,14 @@
 import { Link } from 'react-router';
 import { COMPLAINTS } from '#domain/contract/complaints';
 import type { Place, PlaceHeading } from '#domain/contract/place';
-import type { HouseView, PhotoView } from '#domain/contract/views';
+import type { PhotoView } from '#domain/contract/views';
 import { compassPoint } from '#domain/place/compass-point';
 import { measureLine } from '#domain/place/geodesic';
 import { formatInstant, formatNumber } from '../../i18n/format.ts';
 import { joinWords } from '../../i18n/join-words.ts';
 import { useWords, type WordsInUse } from '../../i18n/use-words.ts';
 import { SitePlan } from '../../parts/site-plan.tsx';
-import { useHouse } from '../../shell/use-house.ts';
+import { useHouse, type PlainHouse } from '../../shell/use-house.ts';
 import { lengthWords, pairWords } from '../place/length-words.ts';
 import { fromMiddle, isTrue, planWords } from '../place/place-words.ts';
 import { marksOf } from '../place/plan-marks.ts';
@@ -61,7 +61,7 @@ function NoPosition({ readings }: Pick<PhotoView, 'readings'>) {
   );
 }
 
-function OnSite({ place: { site, position }, house }: { place: Place; house: HouseView }) {
+function OnSite({ place: { site, position }, house }: { place: Place; house: PlainHouse }) {
   const { t, lang } = useWords();
   if (!site || !house.site || !position)
     return (
@@ -122,7 +122,7 @@ function headingWords({ t, lang }: WordsInUse, heading: PlaceHeading): string {
 function deviceWords(
   { t, lang }: WordsInUse,
   device: NonNullable<Place['device']>,
-  { site, zone }: HouseView,
+  { site, zone }: PlainHouse,
 ): string {
   const text = t('place.device.text', {
     ...pairWords(device),

@@ -5,7 +5,7 @@ import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { LinkButton } from '../../parts/button.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
-import { useHouse } from '../../shell/use-house.ts';
+import { useHouse, useHouseCounts } from '../../shell/use-house.ts';
 import { DaysLeft } from '../coverings/days-left.tsx';
 import { NextCovering } from './next-covering.tsx';
 
@@ -13,7 +13,8 @@ import { NextCovering } from './next-covering.tsx';
 export function ClosesNext({ journal: { next, openCoverings } }: { journal: JournalView }) {
   const { t } = useWords();
   const lexicon = useLexicon();
-  const { id: house, counts } = useHouse();
+  const { id: house } = useHouse();
+  const counts = useHouseCounts();
   if (openCoverings === 0) {
     const plan = <LinkButton to={`/houses/${house}/coverings/new`}>{t('days.plan')}</LinkButton>;
     const title = counts.coverings === 0 ? t('days.nextNone') : t('days.nextAllClosed');

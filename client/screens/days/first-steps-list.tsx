@@ -1,13 +1,14 @@
 import { useWords } from '../../i18n/use-words.ts';
 import { LinkButton } from '../../parts/button.tsx';
-import { useHouse } from '../../shell/use-house.ts';
+import { useHouse, useHouseCounts } from '../../shell/use-house.ts';
 import { firstSteps, type FirstStep } from './first-steps.ts';
 
 /** A fresh house: what to do, in order; what is done stands there as done. */
 export function FirstSteps() {
   const { t } = useWords();
   const house = useHouse();
-  const steps = firstSteps(house);
+  const counts = useHouseCounts();
+  const steps = firstSteps({ ...house, counts });
   const next = steps.find(({ isDone }) => !isDone);
   if (!next) return null;
   return (

@@ -6,7 +6,7 @@ import { formatDay } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
-import { useHouse } from '../../shell/use-house.ts';
+import { useHouse, useHouseCounts } from '../../shell/use-house.ts';
 import { ClosesNext } from './closes-next.tsx';
 import { countWords } from './day-words.ts';
 import { EarlierDays } from './earlier-days.tsx';
@@ -39,13 +39,13 @@ export function JournalScreen() {
 
 function FrontPage({ journal }: { journal: JournalView }) {
   const { t } = useWords();
-  const house = useHouse();
-  const isFresh = firstSteps(house).length > 0;
+  const counts = useHouseCounts();
+  const isFresh = firstSteps({ ...useHouse(), counts }).length > 0;
   return (
     <div className="front-page">
       <div className="front-next">
         {isFresh ? <FirstSteps /> : null}
-        {isFresh && house.counts.coverings === 0 ? null : (
+        {isFresh && counts.coverings === 0 ? null : (
           <section className="section">
             <h2>{t('days.next')}</h2>
             <ClosesNext journal={journal} />

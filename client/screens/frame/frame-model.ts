@@ -47,6 +47,26 @@ export function frameModel(frame: FrameView): FrameModel {
   };
 }
 
+/** Whether two answers say the same of what hides a member, and name its parts alike. */
+export function isToldAlike(a: FrameModel, b: FrameModel, mark: string): boolean {
+  if (a === b) return true;
+  const [before, now] = [a.hides.get(mark) ?? [], b.hides.get(mark) ?? []];
+  return (
+    a.frame.grid === b.frame.grid &&
+    a.frame.today === b.frame.today &&
+    before.length === now.length &&
+    before.every(({ covering, hidden }, i) => {
+      const other = now[i];
+      return hidden === other?.hidden && isSameCovering(covering, other.covering);
+    })
+  );
+}
+
+function isSameCovering(a: FrameCoveringView, b: FrameCoveringView): boolean {
+  const { hides: _, ...facts } = a;
+  return Object.entries(facts).every(([key, value]) => b[key as keyof typeof facts] === value);
+}
+
 /** Marks with a gap on a day: what could still be photographed then. */
 export function gapsOn(model: FrameModel, day: string): ReadonlySet<string> {
   const found = [...model.hides].filter(

@@ -84,6 +84,8 @@ function Sheets({ model }: { model: FrameModel }) {
   const fits = useMemo(() => fitsIn(filter, model, day), [filter, model, day]);
   const sheet = sheetOf(model.sheets, params.get('line'), params.get('level'));
   // The drawing goes on at once; the list, which can be long, follows when there is time.
+  const modelInList = useDeferredValue(model);
+  const sheetInList = useDeferredValue(sheet);
   const dayInList = useDeferredValue(day);
   const gapsInList = useDeferredValue(gaps);
   const chosenInList = useDeferredValue(chosen);
@@ -126,11 +128,12 @@ function Sheets({ model }: { model: FrameModel }) {
           <p className="soft frame-caution">{t('frame.caution')}</p>
         </div>
         <MemberTree
-          {...{ model, house, to }}
+          {...{ house, to }}
+          model={modelInList}
           day={dayInList}
           gaps={gapsInList}
           chosen={chosenInList}
-          current={sheet}
+          current={sheetInList ?? sheet}
           onChoose={setChosen}
         />
       </div>

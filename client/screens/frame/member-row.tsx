@@ -4,7 +4,7 @@ import type { FrameMemberView } from '#domain/contract/frame-views';
 import { hiddenOn, stageOn } from '#domain/frame/drawing/state-on';
 import { useWords } from '../../i18n/use-words.ts';
 import { KindName } from '../../parts/kind-name.tsx';
-import type { FrameModel } from './frame-model.ts';
+import { isToldAlike, type FrameModel } from './frame-model.ts';
 import { hiddenWords } from './hidden-words.ts';
 
 export interface MemberRowProps {
@@ -18,12 +18,13 @@ export interface MemberRowProps {
   readonly onTake?: (mark: string) => void;
 }
 
-/** One member in words. Drawn anew only where the day changes something about it: rows can be thousands. */
+/** One member in words. Drawn anew only where a day or a tag changes something about it: rows can be thousands. */
 export const MemberRow = memo(Row, (before, now) => {
-  const { day: _before, ...rest } = before;
-  void _before;
+  const { day: _before, model: _of, ...rest } = before;
+  void [_before, _of];
   return (
     Object.entries(rest).every(([key, value]) => now[key as keyof typeof rest] === value) &&
+    isToldAlike(before.model, now.model, now.member.mark) &&
     (before.day === now.day || standing(before) === standing(now))
   );
 });

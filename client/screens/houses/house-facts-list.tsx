@@ -1,10 +1,10 @@
-import type { HouseView } from '#domain/contract/views';
 import { formatDay } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { lengthWords, pairWords } from '../place/length-words.ts';
 import { draftOf } from './house-draft.ts';
+import type { PlainHouse } from '../../shell/use-house.ts';
 
-export function HouseFactsList({ house }: { house: HouseView }) {
+export function HouseFactsList({ house }: { house: PlainHouse }) {
   const { t, lang } = useWords();
   const { name, zone } = draftOf(house);
   const unset = t('houses.settings.unset');

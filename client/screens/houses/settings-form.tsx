@@ -1,7 +1,6 @@
 import { useState, type FormEvent } from 'react';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import type { HouseFacts } from '#domain/contract/shapes';
-import type { HouseView } from '#domain/contract/views';
 import { call } from '../../api/call.ts';
 import { keys } from '../../api/keys.ts';
 import { useWords } from '../../i18n/use-words.ts';
@@ -11,8 +10,9 @@ import { useUnsaved } from '../../parts/unsaved.tsx';
 import { draftOf, emptiesSite, isChanged, readDraft, type HouseDraft } from './house-draft.ts';
 import { SiteFromPhotos } from './site-from-photos.tsx';
 import { HouseFields } from './house-fields.tsx';
+import type { PlainHouse } from '../../shell/use-house.ts';
 
-export function SettingsForm({ house }: { house: HouseView }) {
+export function SettingsForm({ house }: { house: PlainHouse }) {
   const { t } = useWords();
   const client = useQueryClient();
   const [draft, setDraft] = useState(() => draftOf(house));

@@ -2,7 +2,7 @@ import { useSearchParams } from 'react-router';
 import { useWords } from '../../i18n/use-words.ts';
 import { LinkButton } from '../../parts/button.tsx';
 import { Page } from '../../parts/page.tsx';
-import { useHouse } from '../../shell/use-house.ts';
+import { useHouse, useHouseCounts } from '../../shell/use-house.ts';
 import { AddPhotos } from './add-photos.tsx';
 import { FilterBar } from './filter-bar.tsx';
 import { OthersNotice } from './others-notice.tsx';
@@ -14,7 +14,8 @@ import './photos.css';
 /** All photos of the house: bringing them in, and finding them again. */
 export function PhotosScreen() {
   const { t } = useWords();
-  const { id: house, counts } = useHouse();
+  const { id: house } = useHouse();
+  const counts = useHouseCounts();
   const [search, setSearch] = useSearchParams();
   const filter = readFilter(search);
   return (

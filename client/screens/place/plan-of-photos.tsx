@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Link } from 'react-router';
-import type { HouseView, PhotoPlaceView } from '#domain/contract/views';
+import type { PhotoPlaceView } from '#domain/contract/views';
 import { middlePosition } from '#domain/place/middle-position';
 import { formatInstant } from '../../i18n/format.ts';
 import { joinWords } from '../../i18n/join-words.ts';
@@ -10,11 +10,12 @@ import { PlanLegend } from './plan-legend.tsx';
 import { marksOf } from './plan-marks.ts';
 import { planWords } from './place-words.ts';
 import './plan.css';
+import type { PlainHouse } from '../../shell/use-house.ts';
 
 const ROWS = 200;
 
 /** The plan and, beside it, the same in words; what a row tells of stands out on the plan. */
-export function PlanOfPhotos({ house, photos }: { house: HouseView; photos: readonly PhotoPlaceView[] }) {
+export function PlanOfPhotos({ house, photos }: { house: PlainHouse; photos: readonly PhotoPlaceView[] }) {
   const { t } = useWords();
   const [chosen, setChosen] = useState<string | null>(null);
   const { site } = house;
@@ -44,7 +45,7 @@ export function PlanOfPhotos({ house, photos }: { house: HouseView; photos: read
 }
 
 interface PlanRowProps {
-  readonly house: HouseView;
+  readonly house: PlainHouse;
   readonly photo: PhotoPlaceView;
   readonly onChoose: (photo: string | null) => void;
 }

@@ -1,6 +1,9 @@
 import type { ClosingReportView, ReportOfPhotoView } from '#domain/contract/report-views';
 import { countLines, sumOf } from '#domain/record/report-counts';
-import { keyCache, sortLines, type KeyOf } from '#domain/record/report-order';
+import { keyCache, sortLines } from '#domain/record/report-order';
+
+/** Marks and places are the same after every tag. */
+const keyOf = keyCache();
 
 type Covering = ClosingReportView['days'][number]['coverings'][number];
 
@@ -11,13 +14,12 @@ export function amendReport(
 ): ClosingReportView | null {
   if (today !== report.today) return null;
   const changed = new Map(coverings.map(({ id, lines }) => [id, lines]));
-  const keyOf = keyCache();
   let fitting = 0;
   const days = report.days.map((day) => ({
     ...day,
     coverings: day.coverings.map((covering) => {
       const lines = changed.get(covering.id);
-      const amended = lines ? amendCovering(covering, lines, keyOf) : covering;
+      const amended = lines ? amendCovering(covering, lines) : covering;
       if (lines && amended) fitting += 1;
       return amended ?? covering;
     }),
@@ -27,7 +29,7 @@ export function amendReport(
   return { ...report, days, counts };
 }
 
-function amendCovering(covering: Covering, changed: Covering['lines'], keyOf: KeyOf): Covering | null {
+function amendCovering(covering: Covering, changed: Covering['lines']): Covering | null {
   const now = new Map(changed.map((line) => [line.mark, line]));
   const lines = covering.lines.map((line) => now.get(line.mark) ?? line);
   const isWhole = covering.lines.filter(({ mark }) => now.has(mark)).length === now.size;

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { Link } from 'react-router';
 import type { ClosingReportView } from '#domain/contract/report-views';
 import { formatInstant, formatNumber } from '../../i18n/format.ts';
@@ -17,8 +18,8 @@ export interface CoveringPartProps {
   withReading: ReadonlySet<Line>;
 }
 
-/** One covering in the report: what it is, how it stands, and its members. */
-export function CoveringPart({ covering, withReading }: CoveringPartProps) {
+/** One covering in the report: what it is, how it stands, and its members. Drawn again only where it is another. */
+export const CoveringPart = memo(function CoveringPart({ covering, withReading }: CoveringPartProps) {
   const { t } = useWords();
   const { id: house } = useHouse();
   const { id, name, kind, lines } = covering;
@@ -47,6 +48,14 @@ export function CoveringPart({ covering, withReading }: CoveringPartProps) {
         />
       )}
     </section>
+  );
+}, isDrawn);
+
+function isDrawn(before: CoveringPartProps, now: CoveringPartProps): boolean {
+  const { lines } = now.covering;
+  return (
+    before.covering === now.covering &&
+    lines.every((line) => before.withReading.has(line) === now.withReading.has(line))
   );
 }
 

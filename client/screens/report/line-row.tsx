@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { Link } from 'react-router';
 import type { ClosingReportView } from '#domain/contract/report-views';
 import type { FindingKind } from '#domain/record/findings/kinds';
@@ -16,7 +17,8 @@ import { RecordFindings } from './record-findings.tsx';
 
 export type Line = ClosingReportView['days'][number]['coverings'][number]['lines'][number];
 
-export function LineRow({ line, hasReading }: { line: Line; hasReading: boolean }) {
+/** Drawn again only where the line is another: a large house has thousands. */
+export const LineRow = memo(function LineRow({ line, hasReading }: { line: Line; hasReading: boolean }) {
   const { id: house } = useHouse();
   return (
     <tr className={`report-line report-line-${line.state}`}>
@@ -40,7 +42,7 @@ export function LineRow({ line, hasReading }: { line: Line; hasReading: boolean 
       <td className="report-remark" aria-hidden="true" />
     </tr>
   );
-}
+});
 
 /** Which part of it is hidden, and how many photos must show it, where that is not plain. */
 function Extent({ line: { hidden, views } }: { line: Line }) {

@@ -2,7 +2,7 @@ import type { SchedulePreviewView } from '#domain/contract/schedule-views';
 import { useWords } from '../../i18n/use-words.ts';
 import { Notice } from '../../parts/notice.tsx';
 import { RadioChoice } from '../../parts/radio-choice.tsx';
-import { useHouse } from '../../shell/use-house.ts';
+import { useHouse, useHouseCounts } from '../../shell/use-house.ts';
 import { useCoverings } from '../coverings/use-coverings.ts';
 import type { ImportChoices } from './chosen-table.ts';
 
@@ -38,7 +38,8 @@ export function MissingMembers({ retired, value, onChange }: MissingMembersProps
 
 function WouldRetire({ retired }: Pick<MissingMembersProps, 'retired'>) {
   const { t } = useWords();
-  const { id: house, counts } = useHouse();
+  const { id: house } = useHouse();
+  const counts = useHouseCounts();
   const coverings = useCoverings(house).data?.coverings ?? [];
   const hidden = new Set(coverings.flatMap(({ hides }) => hides.map(({ mark }) => mark)));
   const tagged = retired.filter(({ tags }) => tags > 0).length;
