@@ -10,9 +10,13 @@ import { endGroup, runVitest } from './support/vitest-run.mjs';
 /** Projects that share one Vitest, and those that get the machine for themselves. */
 const TOGETHER = ['domain', 'reference', 'client', 'services', 'imaging', 'storage', 'http', 'architecture'];
 const ALONE = ['browser', 'torture'];
-/** The server's tests once more on a newer Node.js; over HTTP on PostgreSQL alone, for the sake of time. */
+/**
+ * On a newer Node.js once more, for the sake of time, only what leans on it: both databases, and over HTTP
+ * on PostgreSQL alone the whole job, files, streams and what is damaged.
+ */
 const NODE_24 = 'node24';
 const ON_NODE_24 = ['storage', 'http'];
+const OVER_HTTP = ['accounts', 'compression', 'copies', 'damaged', 'job', 'live', 'photos', 'schedule-files'];
 const ON_REQUEST = ['bench'];
 const STEP_NAMES = [...new Set(STEPS.map((step) => step.name))];
 
@@ -78,9 +82,12 @@ async function runOnOtherNode(options) {
   if (missing) return [{ what, reason: missing, required: !missing.startsWith('this is') }];
   console.log(`Running ${what}.`);
   for (const project of ON_NODE_24) {
-    const skips = project === 'http' ? { ARAKABE_TEST_SKIP_EMBEDDED: '1' } : {};
-    const environment = { ...options.environment, ...skips };
-    if (!stoppedBy) add(await runVitest([project], { ...options, environment, node }));
+    const isHttp = project === 'http';
+    const environment = { ...options.environment, ...(isHttp ? { ARAKABE_TEST_SKIP_EMBEDDED: '1' } : {}) };
+    const files =
+      isHttp && options.args.length === 0 ? OVER_HTTP.map((name) => `tests/http/${name}.test.ts`) : [];
+    const args = [...files, ...options.args];
+    if (!stoppedBy) add(await runVitest([project], { ...options, args, environment, node }));
   }
   return [];
 }
