@@ -73,8 +73,8 @@ async function build(config: Config, options: ComposeOptions, undo: Undo[]): Pro
     db: database.db,
     keeper,
     now,
-    enqueuePictures: (tx, photo) => jobs.enqueue('pictures', tx, photo),
-    enqueueLegibility: (tx, photo) => jobs.enqueue('legibility', tx, photo),
+    enqueuePictures: (tx, photo) => jobs.enqueue('pictures', tx, [photo]),
+    enqueueLegibility: (tx, photo) => jobs.enqueue('legibility', tx, [photo]),
   });
   const library = signInLibrary(database.pool, await signInSettings(config, database));
   const context: Context = { store, accounts: accounts(database.db, library, now), files, imaging, now };
@@ -116,8 +116,6 @@ async function startWorking(
   for (const kind of ['pictures', 'legibility'] as const) {
     if (left[kind].length === 0) continue;
     log.info({ photos: left[kind].length, kind }, 'making what is missing');
-    await database.db.transaction().execute(async (tx) => {
-      for (const photo of left[kind]) await jobs.enqueue(kind, tx, photo);
-    });
+    await database.db.transaction().execute((tx) => jobs.enqueue(kind, tx, left[kind]));
   }
 }

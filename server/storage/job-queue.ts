@@ -1,6 +1,7 @@
 import { CompiledQuery } from 'kysely';
 import PgBoss from 'pg-boss';
 import type { Database } from './open-database.ts';
+import { inBatches } from './projection/in-batches.ts';
 import type { Tx } from './tx.ts';
 
 /** What is made of photos; those named first go before the others where they come together. */
@@ -13,13 +14,15 @@ const KINDS = Object.keys(QUEUES) as JobKind[];
  * that time. Tags come in quick succession on one photo, and a fetch takes what there is of them.
  */
 const BATCH: Readonly<Record<JobKind, number>> = { pictures: 8, legibility: 40 };
-const EXPIRE_S = 300;
+const OPTIONS = { retryLimit: 3, retryDelay: 5, expireInSeconds: 300 };
+/** Jobs of one insertion: after better rules all photos of an instance may wait at once. */
+const AT_ONCE = 1000;
 /** Any fixed number, other than that of the migrations. */
 const START_LOCK = 4_310_002;
 
 export interface JobQueue {
-  /** Part of the transaction: the job exists only if the statement does. */
-  enqueue(kind: JobKind, tx: Tx, photo: string): Promise<void>;
+  /** A job a photo. Part of the transaction: the job exists only if the statement does. */
+  enqueue(kind: JobKind, tx: Tx, photos: readonly string[]): Promise<void>;
   /** Starts to work; `photos` come in small batches, a batch that throws is tried again. */
   work(kind: JobKind, make: (photos: readonly string[]) => Promise<void>): Promise<void>;
   /** Resolves when no batch of this kind is being worked on. */
@@ -44,11 +47,13 @@ export async function openJobQueue(database: Database, onError: (error: Error) =
   const workers: string[] = [];
   const running = new Map<JobKind, Promise<unknown>>();
   return {
-    enqueue: async (kind, tx, photo) => {
+    enqueue: async (kind, tx, photos) => {
       const executeSql = (text: string, values: unknown[]) =>
         tx.executeQuery(CompiledQuery.raw(text, values));
-      const options = { retryLimit: 3, retryDelay: 5, expireInSeconds: EXPIRE_S, db: { executeSql } };
-      await boss.send(QUEUES[kind], { photo }, options as PgBoss.SendOptions);
+      await inBatches(photos, AT_ONCE, async (batch) => {
+        const jobs = batch.map((photo) => ({ ...OPTIONS, name: QUEUES[kind], data: { photo } }));
+        await boss.insert(jobs, { db: { executeSql } });
+      });
     },
     work: async (kind, make) => {
       const options = { batchSize: BATCH[kind], pollingIntervalSeconds: 0.5 };
