@@ -1,6 +1,6 @@
 import { stringify } from 'csv-stringify/sync';
 import { Temporal } from 'temporal-polyfill';
-import type { ClosingReportView } from '#domain/contract/report-views';
+import type { ClosingReportView, NamedStretch } from '#domain/contract/report-views';
 import { REPORT_WORDS, type ReportWords } from './report-words.ts';
 
 type Covering = ClosingReportView['days'][number]['coverings'][number];
@@ -61,8 +61,29 @@ function lineCells(line: Line, words: ReportWords, local: (instant: string | nul
     tag?.datedBy ? words.datedBy[tag.datedBy] : '',
     tag?.legibility ? words.legibility[tag.legibility] : '',
     findingCell(tag?.findings ?? [], words),
+    line.views,
+    line.hidden ? part(line.hidden, words) : '',
+    line.lengthMm === null ? '' : metres(line.lengthMm),
+    line.missing.map((stretch) => part(stretch, words)).join(words.and),
+    missingLength(line),
   ];
 }
+
+/** Between which lines of the grid; where they have no names there, in metres from the start of the member. */
+function part({ from, to, fromMark, toMark }: NamedStretch, { between }: ReportWords): string {
+  return fromMark !== null && toMark !== null
+    ? between(fromMark, toMark)
+    : `${between(metres(from), metres(to))} m`;
+}
+
+/** Of what is missing whole nobody lists the parts. */
+function missingLength({ state, missing, lengthMm }: Line): string {
+  if (missing.length > 0) return metres(missing.reduce((sum, { from, to }) => sum + to - from, 0));
+  const isMissing = state === 'gap' || state === 'lost';
+  return isMissing && lengthMm !== null ? metres(lengthMm) : '';
+}
+
+const metres = (mm: number) => (mm / 1000).toFixed(2);
 
 function findingCell(findings: Line['records'][number]['findings'], words: ReportWords): string {
   const said = findings.map(({ kind, accepted }) => {

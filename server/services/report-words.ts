@@ -23,6 +23,7 @@ export interface ReportWords {
   readonly accepted: (finding: string, by: string, reason: string) => string;
   /** Between several reasons. */
   readonly and: string;
+  readonly between: (from: string, to: string) => string;
 }
 
 /** The words of the closing report as a file; on screen the same ones stand in the client's catalogs. */
@@ -48,6 +49,11 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       'Time known by',
       'Legibility',
       'Findings',
+      'Photos needed',
+      'Hidden part',
+      'Hidden, m',
+      'Missing parts',
+      'Missing, m',
     ],
     kind: {
       plaster: 'plaster coat',
@@ -82,6 +88,7 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
     finding: FINDING_NAMES.en,
     accepted: (finding, by, reason) => `${finding} (accepted by ${by}: ${reason})`,
     and: '; ',
+    between: (from, to) => `${from} to ${to}`,
   },
   ja: {
     headings: [
@@ -104,6 +111,11 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       '日時の根拠',
       '写り',
       '要確認',
+      '必要な枚数',
+      '隠れる部分',
+      '隠れる長さ（m）',
+      '未記録の部分',
+      '未記録の長さ（m）',
     ],
     kind: {
       plaster: '壁塗り',
@@ -138,5 +150,6 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
     finding: FINDING_NAMES.ja,
     accepted: (finding, by, reason) => `${finding}（${by}が認めた：${reason}）`,
     and: '、',
+    between: (from, to) => `${from}〜${to}`,
   },
 };

@@ -4,6 +4,7 @@ import type { ClosingReportView } from '#domain/contract/report-views';
 import { reportClosings } from '#domain/record/closing-report';
 import { reportCsv } from '../../server/services/report-csv.ts';
 import { REPORT_WORDS } from '../../server/services/report-words.ts';
+import { axisBetween, BAY, someReader } from '../support/some-grid.ts';
 
 const member = (mark: string, kind = '貫', place = 'い通り') => ({ mark, kind, place, retired: false });
 const closedAt = '2026-04-08T15:30:00.000Z';
@@ -63,9 +64,9 @@ describe('reportCsv', () => {
   it('is this text', () =>
     expect(reportCsv(house(), 'en', 'Asia/Tokyo')).toBe(
       [
-        '\ufeffClosing day,Covering,Kind of covering,Planned day,Closed at,Days left,Mark,Kind,Place,Least stage,State,Nearest miss,Stage seen,Photographed at,Photo,Records,Time known by,Legibility,Findings',
-        '2026-04-09,West wall,plaster coat,2026-04-07,2026-04-09 00:30:00,,い三,貫,い通り,pegged,lost,"photographed, but before the stage that is needed; photographed after closing",cut,2026-04-09 00:30:00,p2,0,the photo file,,',
-        '2026-04-09,West wall,plaster coat,2026-04-07,2026-04-09 00:30:00,,い二,貫,い通り,pegged,on record,,pegged,2026-04-08 08:59:59,p1,1,dated by hand,weak,clock in doubt; taken off site (accepted by Haru: seen on site)',
+        '\ufeffClosing day,Covering,Kind of covering,Planned day,Closed at,Days left,Mark,Kind,Place,Least stage,State,Nearest miss,Stage seen,Photographed at,Photo,Records,Time known by,Legibility,Findings,Photos needed,Hidden part,"Hidden, m",Missing parts,"Missing, m"',
+        '2026-04-09,West wall,plaster coat,2026-04-07,2026-04-09 00:30:00,,い三,貫,い通り,pegged,lost,"photographed, but before the stage that is needed; photographed after closing",cut,2026-04-09 00:30:00,p2,0,the photo file,,,1,,,,',
+        '2026-04-09,West wall,plaster coat,2026-04-07,2026-04-09 00:30:00,,い二,貫,い通り,pegged,on record,,pegged,2026-04-08 08:59:59,p1,1,dated by hand,weak,clock in doubt; taken off site (accepted by Haru: seen on site),1,,,,',
         '',
       ].join('\r\n'),
     ));
@@ -78,7 +79,7 @@ describe('reportCsv', () => {
       '写真はあるが、必要な段階より前、ふさいだ後の写真',
       '刻み',
     ]);
-    expect(first?.at(-1)).toBe('');
+    expect(first?.[18]).toBe('');
     expect(REPORT_WORDS.ja.headings).toHaveLength(REPORT_WORDS.en.headings.length);
   });
 
@@ -112,6 +113,44 @@ describe('reportCsv', () => {
       bom: true,
     });
     expect(first?.[1]).toBe(name);
+  });
+
+  // A bay of 1820 mm is six shaku of 303.03 mm, rounded as builders' tables do: common practice.
+  it('says which parts are hidden and which are missing, and how long they are', () => {
+    const axis = axisBetween([0, 0, 1800], [0, 3 * BAY, 1800]);
+    const rail = { mark: 'い貫', least: 'pegged' as const, views: 2, stretch: { from: 0, to: 2 * BAY } };
+    const open = { ...plain, closedAt: null, closedDay: null, hides: [rail] };
+    const seen = (photo: string, to: number) => ({
+      ...{
+        id: `t${photo}`,
+        photo,
+        mark: 'い貫',
+        stage: 'pegged' as const,
+        instant: '2026-04-01T00:00:00.000Z',
+      },
+      ...{ doubt: null, uncertaintyS: 0, datedBy: 'file' as const, legibility: null, findings: [] },
+      stretch: { from: 0, to },
+    });
+    const rowOf = (of: readonly ReturnType<typeof seen>[], lang: 'en' | 'ja', reader = someReader) => {
+      const report = house({
+        ...{ members: [{ ...member('い貫'), axis }], coverings: [open], tags: of, reader },
+      });
+      return parse(reportCsv(report, lang, 'Asia/Tokyo'), { bom: true })[1]?.slice(-5);
+    };
+    const some = [seen('a', 3 * BAY), seen('b', BAY)];
+    expect(rowOf(some, 'en')).toEqual(['2', '一 to 三', '3.64', '二 to 三', '1.82']);
+    expect(rowOf(some, 'ja')).toEqual(['2', '一〜三', '3.64', '二〜三', '1.82']);
+    expect(rowOf([], 'en')).toEqual(['2', '一 to 三', '3.64', '', '3.64']);
+    expect(rowOf([...some, seen('c', 3 * BAY)], 'en')).toEqual(['2', '一 to 三', '3.64', '', '']);
+    const nameless = { ...open, hides: [{ ...rail, stretch: { from: 0, to: 400 } }] };
+    const short = house({
+      members: [{ ...member('い貫'), axis }],
+      coverings: [nameless],
+      tags: [],
+      reader: null,
+    });
+    const [, row] = parse(reportCsv(short, 'en', 'Asia/Tokyo'), { bom: true });
+    expect(row?.slice(-5)).toEqual(['2', '0.00 to 0.40 m', '0.40', '', '0.40']);
   });
 
   it('has a row for a covering that hides nothing yet, and a heading at least', () => {
