@@ -1,10 +1,12 @@
 import type { MemberHistoryView, MemberView } from '#domain/contract/views';
 import { useWords } from '../../i18n/use-words.ts';
 import { Notice } from '../../parts/notice.tsx';
+import { useHouse } from '../../shell/use-house.ts';
 import { KindLink } from '../lexicon/kind-link.tsx';
 import { FindingsHere } from '../findings/findings-here.tsx';
 import { StatementList } from '../ledger/statement-list.tsx';
 import { MemberCoverings } from './member-coverings.tsx';
+import { memberDraft } from './member-draft.ts';
 import { MemberSightings } from './member-sightings.tsx';
 import { StageTable } from './stage-table.tsx';
 
@@ -36,12 +38,18 @@ export function MemberHistory({ history }: { history: MemberHistoryView }) {
   );
 }
 
+/** Where it lies, as the schedule says it. */
+const SET_OUT = ['from', 'to', 'level', 'base', 'top', 'width', 'depth'] as const;
+
 function MemberFactsList({ member }: { member: MemberView }) {
   const { t } = useWords();
+  const { unit } = useHouse();
+  const { setOut } = memberDraft(member, unit);
   const rows = [
     [t('members.fields.name'), member.name],
     [t('members.fields.place'), member.place],
     [t('members.fields.track'), t(`common.track.${member.track}`)],
+    ...SET_OUT.map((field) => [t(`schedule.field.${field}`), setOut[field]] as const),
     [t('members.fields.note'), member.note],
     ...Object.entries(member.other),
   ].filter(([, value]) => value !== '');

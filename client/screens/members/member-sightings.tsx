@@ -69,6 +69,7 @@ function SightingCard({ sighting: { tag, fileName, capture, crop }, rivals }: Si
         <img src={crop} alt={alt} loading="lazy" decoding="async" />
       </Link>
       <StageName stage={tag.stage} />
+      {tag.stretch ? <p>{t('bench.stretch.shown', tag.stretch)}</p> : null}
       {capture.state === 'dated' ? (
         <p>
           {t('members.history.taken', { when: when(capture.instant) })}
