@@ -19,7 +19,8 @@ const FILLS = [
    select id, $1, photo, mark, stage, '{}', '', now(), 'standing'
    from jsonb_to_recordset($2::jsonb -> 'tags') as t(id uuid, photo uuid, mark text, stage text)`,
   // So that the server starts with every picture made and none to make.
-  `insert into picture (photo_id, state) select id, 'ready' from photo where house_id = $1 and $2 <> ''`,
+  `insert into picture (photo_id, state) select id, 'ready' from photo where house_id = $1 and $2 <> ''
+   on conflict do nothing`,
 ];
 
 /** Straight into the tables that the report reads: to say 100,000 tags one by one would take the whole bench. */
