@@ -102,13 +102,14 @@ function toFrameCovering(
 }
 
 function toFrameHidden(line: CoveringReport['lines'][number], timeZone: string): FrameHiddenView {
-  const { mark, least, state, hidden, missing, completeAt } = line;
+  const { mark, least, state, hidden, missing, completeAt, hiddenAt } = line;
   const bare = ({ from, to }: { from: number; to: number }) => ({ from, to });
   const isMissing = state === 'gap' || state === 'lost';
   return {
     ...{ mark, least, state },
     stretches: hidden && [bare(hidden)],
     missing: hidden ? (missing.length > 0 ? missing.map(bare) : isMissing ? [bare(hidden)] : []) : null,
+    hiddenDay: hiddenAt && dayOf(hiddenAt, timeZone),
     onRecordSince: completeAt && dayOf(completeAt, timeZone),
   };
 }

@@ -7,6 +7,7 @@ import { doubtOf } from '#domain/photo/capture-doubt';
 import { clockOf } from '#domain/record/certain-order';
 import { stageIntervals, type StageSighting } from '#domain/record/member-history';
 import { speaker, type Context } from './context.ts';
+import { coveringsOver } from './coverings-over.ts';
 import { cropAddress } from './crop-address.ts';
 import { Failure } from './failure.ts';
 import type { HouseWriting, RecordReader, Sighting } from './record-store.ts';
@@ -68,10 +69,7 @@ export async function readMemberHistory(
       ...{ tag, fileName, capture },
       crop: cropAddress(tag),
     })),
-    coverings: (await read.coverings(house)).flatMap(({ hides, ...covering }) => {
-      const hidden = hides.find((h) => h.mark === mark);
-      return hidden ? [{ ...covering, least: hidden.least }] : [];
-    }),
+    coverings: await coveringsOver(read, house, member),
     statements: await read.entriesAbout(house, memberSubject(mark)),
   };
 }

@@ -22,6 +22,7 @@ import type { HouseStateView, StatementEvent } from '#domain/contract/house-even
 import type { StatedGrid } from '#domain/contract/frame-shapes';
 import type { FrameMemberView } from '#domain/contract/frame-views';
 import type { GridReader } from '#domain/frame/grid-reader';
+import type { LayerCovering } from '#domain/record/layers';
 import type { ReportMember } from '#domain/record/report-member';
 import type { StatedRequirement } from '#domain/record/requirements-of';
 import type { Stage } from '#domain/frame/stage';
@@ -76,10 +77,17 @@ export interface Sighting {
 /** A region that shows a member of some kind. */
 export type KindSighting = Omit<KindSightingView, 'crop'> & { readonly region: TagView['region'] };
 
+/** A covering that decides with others from when a member is out of sight. */
+export type LayerMaterial = Omit<LayerCovering, 'closedAt' | 'closedDay'> & {
+  readonly closed: { readonly at: string } | null;
+};
+
 /** The plain values of which the closing report is made. */
 export interface ReportMaterial {
   readonly members: readonly ReportMember[];
   readonly coverings: readonly CoveringView[];
+  /** Not among them, but closed over the same members. */
+  readonly beside: readonly LayerMaterial[];
   readonly tags: readonly StandingTag[];
   /** null: the house has no grid. */
   readonly reader: GridReader | null;

@@ -63,7 +63,13 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       other: 'other layer',
     },
     stage: { cut: 'cut', raised: 'raised', pegged: 'pegged', 'lath-on': 'lath on', plastered: 'plastered' },
-    state: { 'on-record': 'on record', gap: 'gap', lost: 'lost', retired: 'retired' },
+    state: {
+      'on-record': 'on record',
+      gap: 'gap',
+      lost: 'lost',
+      'hidden-before': 'hidden before by another layer',
+      retired: 'retired',
+    },
     datedBy: {
       file: 'the photo file',
       'clock-mark': 'the photo file, put right by clock marks',
@@ -125,7 +131,13 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       other: 'その他',
     },
     stage: { cut: '刻み', raised: '建て方', pegged: '栓打ち', 'lath-on': '小舞掻き', plastered: '壁塗り' },
-    state: { 'on-record': '記録あり', gap: '未記録', lost: '記録不能', retired: '取りやめ' },
+    state: {
+      'on-record': '記録あり',
+      gap: '未記録',
+      lost: '記録不能',
+      'hidden-before': '前の層で隠れた',
+      retired: '取りやめ',
+    },
     datedBy: {
       file: '写真ファイル',
       'clock-mark': '写真ファイル（時計の照合で補正）',

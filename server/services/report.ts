@@ -2,7 +2,7 @@ import type { ClosingReportView, ReportOfPhotoView } from '#domain/contract/repo
 import { reportClosings } from '#domain/record/closing-report';
 import { dayOf } from '#domain/record/zoned-day';
 import type { Context } from './context.ts';
-import type { ReportMaterial } from './record-store.ts';
+import type { LayerMaterial, ReportMaterial } from './record-store.ts';
 
 /** 'open': only coverings that have not closed; its `unhidden` then says nothing of the house. */
 export async function readClosingReport(
@@ -32,17 +32,19 @@ export async function readReportOfPhoto(
 /** The report of what has been read; `zone` is the house's. */
 export function reportOf(
   context: Context,
-  { members, coverings, tags, reader }: ReportMaterial,
+  { members, coverings, beside, tags, reader }: ReportMaterial,
   zone: string,
 ): ClosingReportView {
   const asOf = context.now().toISOString();
+  const inTime = <T extends LayerMaterial>({ closed, ...covering }: T) => ({
+    ...covering,
+    closedAt: closed && closed.at,
+    closedDay: closed && dayOf(closed.at, zone),
+  });
   return reportClosings({
     members,
-    coverings: coverings.map(({ closed, ...covering }) => ({
-      ...covering,
-      closedAt: closed && closed.at,
-      closedDay: closed && dayOf(closed.at, zone),
-    })),
+    coverings: coverings.map(inTime),
+    beside: beside.map(inTime),
     tags,
     asOf,
     today: dayOf(asOf, zone),

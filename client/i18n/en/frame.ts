@@ -46,6 +46,7 @@ export const frame = {
     'not-yet': 'not on record on that day',
     gap: 'a gap',
     lost: 'lost',
+    'hidden-before': 'hidden before',
     retired: 'retired',
   },
   zone: {

@@ -47,6 +47,7 @@ export const report = {
     weigh: 'on record, to be weighed',
     gap: 'Gap',
     lost: 'Lost',
+    'hidden-before': 'hidden before by another layer',
     retired: 'retired from the schedule',
   },
   records_one: '{{count}} record',

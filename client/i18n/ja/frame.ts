@@ -47,6 +47,7 @@ export const frame = {
     'not-yet': 'その日はまだ記録なし',
     gap: '未記録',
     lost: '記録不能',
+    'hidden-before': '前の層で隠れた',
     retired: '取りやめ',
   },
   zone: {

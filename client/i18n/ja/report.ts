@@ -43,6 +43,7 @@ export const report = {
     weigh: '記録あり（要検討）',
     gap: '未記録',
     lost: '記録不能',
+    'hidden-before': '前の層で隠れた',
     retired: '取りやめ',
   },
   records_other: '記録 {{count}}件',

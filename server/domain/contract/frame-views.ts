@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { AXIS_PROBLEMS } from '../frame/set-out.ts';
+import { LINE_STATES } from './report-views.ts';
 import { AxisShape, GridShape, StretchShape, ZoneShape } from './frame-shapes.ts';
 import { CoveringFacts, Day, Id, MarkShape, StageShape, TrackShape } from './shapes.ts';
 
@@ -36,7 +37,10 @@ export const FrameHiddenView = z.object({
     description:
       'What of it has no record today; empty where all has; null where it is the whole member without axis.',
   }),
-  state: z.enum(['on-record', 'gap', 'lost', 'retired']),
+  state: z.enum(LINE_STATES),
+  hiddenDay: Day.nullable().meta({
+    description: 'The day from which no face of it is open; null while one is.',
+  }),
   onRecordSince: Day.nullable().meta({
     description: 'The day of the photo that completed its record; null where it is not complete.',
   }),

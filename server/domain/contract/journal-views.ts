@@ -10,7 +10,7 @@ import { ReportCoveringView, ReportLineView } from './report-views.ts';
 export const MissingLineView = ReportLineView.omit({ records: true });
 export type MissingLineView = z.infer<typeof MissingLineView>;
 
-const NextCovering = ReportCoveringView.omit({ lines: true, closedAt: true });
+const NextCovering = ReportCoveringView.omit({ lines: true, closedAt: true, layers: true });
 
 const Named = z.object({ coverings: z.array(NextCovering), more: z.int() });
 

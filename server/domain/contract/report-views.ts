@@ -54,13 +54,19 @@ export const NamedStretch = StretchShape.extend({
 });
 export type NamedStretch = z.infer<typeof NamedStretch>;
 
+export const LINE_STATES = ['on-record', 'gap', 'lost', 'hidden-before', 'retired'] as const;
+
 export const ReportLineView = z.object({
   mark: MarkShape,
   kind: z.string(),
   place: z.string(),
   least: StageShape,
   views: z.int().meta({ description: 'Photos that must show each part of it.' }),
-  state: z.enum(['on-record', 'gap', 'lost', 'retired']),
+  state: z.enum(LINE_STATES).meta({
+    description:
+      'gap: no record yet, and it can still be photographed; lost: no face of it is open any more; ' +
+      'hidden-before: without a record, and an earlier layer had hidden it, where it is asked for.',
+  }),
   hidden: NamedStretch.nullable().meta({ description: 'What of it is hidden; null: all of it.' }),
   missing: z.array(NamedStretch).meta({
     description: 'The parts of what is hidden that have no record; empty where it is missing whole.',
@@ -73,6 +79,23 @@ export const ReportLineView = z.object({
   nearestMiss: z
     .object({ reasons: z.array(z.enum(MISS_REASONS)).min(1), tag: EvidenceView.nullable() })
     .nullable(),
+  hiddenAt: Instant.nullable().meta({
+    description: 'From when no face of it is open, by whatever closing; null while one is.',
+  }),
+  before: z
+    .object({ covering: Id, name: z.string() })
+    .nullable()
+    .meta({ description: 'The earlier layer with which all of it was hidden.' }),
+  otherFace: z
+    .object({
+      towards: z.string().nullable().meta({
+        description: 'The next line on that side; null: nothing stands beyond it.',
+      }),
+      closedAt: Instant.nullable().meta({ description: 'null: it can still be photographed from there.' }),
+      plannedDay: Day.nullable(),
+    })
+    .nullable()
+    .meta({ description: 'Of a wall that is covered on one face: the other face, where this is hidden.' }),
 });
 
 const CountsShape = z.object({
@@ -81,6 +104,7 @@ const CountsShape = z.object({
   firm: z.int().meta({ description: 'Of those on record: with a record against which nothing speaks.' }),
   gaps: z.int(),
   lost: z.int(),
+  before: z.int().meta({ description: 'Without a record, and hidden by an earlier layer; not in `hidden`.' }),
   retired: z.int(),
 });
 
@@ -94,6 +118,9 @@ export const ReportCoveringView = z.object({
     description: 'To the planned day; negative when it has passed; null when closed or without a day.',
   }),
   counts: CountsShape,
+  layers: z.array(Id).meta({
+    description: 'Other coverings at the same place, whatever their face, in the order of their days.',
+  }),
   lines: z.array(ReportLineView),
 });
 

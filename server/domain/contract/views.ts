@@ -174,7 +174,14 @@ export const MemberHistoryView = z
         crop: z.string().meta({ description: 'Address of the crop.' }),
       }),
     ),
-    coverings: z.array(CoveringView.omit({ hides: true }).extend({ least: StageShape })),
+    coverings: z.array(
+      CoveringView.omit({ hides: true }).extend({
+        least: StageShape,
+        hiddenAt: Instant.nullable().meta({
+          description: 'From when no face of what it hides is open, by whatever closing; null while one is.',
+        }),
+      }),
+    ),
     statements: z.array(LedgerEntryView),
   })
   .meta({ id: 'MemberHistory' });

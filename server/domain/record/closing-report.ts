@@ -1,11 +1,12 @@
-import type { CoveringKind } from '../contract/shapes.ts';
 import type { ClosingReportView } from '../contract/report-views.ts';
 import { compareText } from '../frame/mark-order.ts';
 import type { GridReader } from '../frame/grid-reader.ts';
 import { stageRank, type Stage } from '../frame/stage.ts';
+import { lineBeside } from '../frame/line-beside.ts';
 import { daysBetween } from './days-between.ts';
+import { layersOf, type LayerCovering, type Layers } from './layers.ts';
 import { countLines, sumOf } from './report-counts.ts';
-import { reportLine, type ReportLine } from './report-line.ts';
+import { reportLine, WHOLE, type ReportLine } from './report-line.ts';
 import type { ReportMember } from './report-member.ts';
 import { keyCache, sortLines, sortNamed, type KeyOf } from './report-order.ts';
 import type { Stretch } from './stretches.ts';
@@ -14,15 +15,7 @@ import type { StandingTag } from './requirement.ts';
 export type ClosingReport = ClosingReportView;
 type CoveringReport = ClosingReport['days'][number]['coverings'][number];
 
-export interface ReportCovering {
-  readonly id: string;
-  readonly name: string;
-  readonly kind: CoveringKind;
-  readonly plannedDay: string | null;
-  /** null while it is open. */
-  readonly closedAt: string | null;
-  /** The day of `closedAt` in the house's zone. */
-  readonly closedDay: string | null;
+export interface ReportCovering extends LayerCovering {
   readonly hides: readonly HiddenMember[];
 }
 
@@ -38,6 +31,8 @@ export interface HiddenMember {
 export interface ClosingReportInput {
   readonly members: readonly ReportMember[];
   readonly coverings: readonly ReportCovering[];
+  /** Not reported, but layers over the same members: they decide from when something is hidden. */
+  readonly beside?: readonly LayerCovering[];
   /** Standing tags only: neither superseded nor withdrawn. */
   readonly tags: readonly StandingTag[];
   readonly asOf: string;
@@ -51,7 +46,9 @@ export interface ClosingReportInput {
  * What each covering hides and what is on record of it, by closing day (design 3.4). Marks in
  * normal form; instants UTC with milliseconds; days YYYY-MM-DD.
  * Days ascend, coverings without a day come last; in a day by name, then id. `hidden` counts what needs
- * a record (on record + gaps + lost), retired members beside it; totals are sums over the coverings.
+ * a record (on record + gaps + lost), beside it retired members and what an earlier layer had hidden, which is
+ * lost there if anywhere; totals are sums over the coverings. While one face of a wall is open, what the covered
+ * one hides is a gap, not lost.
  * A mark listed twice in a covering is one line, the latter entry with the further of its stages; a mark that the
  * schedule does not know counts as a standing member without kind and place.
  */
@@ -59,17 +56,26 @@ export function reportClosings(input: ClosingReportInput): ClosingReport {
   const facts = new Map(input.members.map((member) => [member.mark, member]));
   const tagsOf = tagsByMark(input.tags);
   const keyOf = keyCache();
+  const { reader = null, beside = [] } = input;
+  const layers = layersOf([...input.coverings, ...beside], reader);
+  const named = new Map([...input.coverings, ...beside].map(({ id, name }) => [id, name]));
   const coverings = input.coverings.map((covering) => {
-    const lines = hiddenOnce(covering).map(({ mark, least, views = 1, stretch }) => {
+    const towards = towardsOtherFace(covering, reader);
+    const lines = hiddenOnce(covering).map(({ mark, least, views = 1, stretch }): ReportLine => {
       const member = facts.get(mark) ?? { mark, kind: '', place: '', retired: false };
       // Listed by hand it is hidden whole, and then wanted from end to end.
       const hidden = stretch ?? (member.axis ? { from: 0, to: member.axis.length } : null);
-      const requirement = { covering: covering.kind, least, closedAt: covering.closedAt, views, hidden };
-      return reportLine(member, requirement, tagsOf.get(mark) ?? [], input.reader ?? null);
+      const { since, before, by, otherFace } = layers.hidden(covering, mark, hidden ?? WHOLE);
+      const requirement = { covering: covering.kind, least, closedAt: since, views, hidden, before };
+      return {
+        ...reportLine(member, requirement, tagsOf.get(mark) ?? [], reader),
+        before: by === null ? null : { covering: by, name: named.get(by) ?? '' },
+        otherFace: otherFace && { towards, ...otherFace },
+      };
     });
     return {
       day: closingDay(covering),
-      report: coveringReport(covering, sortLines(lines, keyOf), input.today),
+      report: coveringReport(covering, sortLines(lines, keyOf), input.today, layers),
     };
   });
   return {
@@ -79,6 +85,11 @@ export function reportClosings(input: ClosingReportInput): ClosingReport {
     counts: sumOf(coverings.map(({ report }) => report.counts)),
     unhidden: countUnhidden(input),
   };
+}
+
+function towardsOtherFace({ zone }: ReportCovering, reader: GridReader | null): string | null {
+  if (reader === null || zone?.shape !== 'wall' || zone.face === 'both') return null;
+  return lineBeside(zone, zone.face === 'lower' ? 'higher' : 'lower', reader);
 }
 
 function closingDay(covering: ReportCovering): string | null {
@@ -105,10 +116,17 @@ function hiddenOnce(covering: ReportCovering): HiddenMember[] {
   return [...once.values()];
 }
 
-function coveringReport(covering: ReportCovering, lines: ReportLine[], today: string): CoveringReport {
+function coveringReport(
+  covering: ReportCovering,
+  lines: ReportLine[],
+  today: string,
+  layers: Layers,
+): CoveringReport {
   const { id, name, kind, plannedDay, closedAt } = covering;
   const daysLeft = closedAt === null && plannedDay !== null ? daysBetween(today, plannedDay) : null;
-  return { id, name, kind, plannedDay, closedAt, daysLeft, counts: countLines(lines), lines };
+  const others = layers.beside(id).map((other) => other.id);
+  const counts = countLines(lines);
+  return { id, name, kind, plannedDay, closedAt, daysLeft, counts, layers: others, lines };
 }
 
 function byDay(

@@ -119,12 +119,22 @@ function sealing(layers: readonly Layer[]): Sealed | null {
 
 function firstOn(side: 'lower' | 'higher', layers: readonly Layer[]): Sealed | null {
   let first: Sealed | null = null;
-  for (const { id, face, closedAt } of layers)
-    if (closedAt !== null && (face === side || face === 'both') && (first === null || closedAt < first.at))
-      first = { at: closedAt, by: id };
+  for (const { id, face, closedAt } of layers) {
+    if (closedAt === null || (face !== side && face !== 'both')) continue;
+    const closing = { at: closedAt, by: id };
+    if (first === null || isEarlier(closing, first)) first = closing;
+  }
   return first;
 }
 
 function latest(all: readonly (Sealed | null)[]): Sealed | null {
-  return all.reduce<Sealed | null>((last, one) => (one && (!last || one.at > last.at) ? one : last), null);
+  return all.reduce<Sealed | null>(
+    (last, one) => (one && (!last || isEarlier(last, one)) ? one : last),
+    null,
+  );
+}
+
+/** Of two closings at once one is the earlier all the same, whichever is given first. */
+function isEarlier(a: Sealed, b: Sealed): boolean {
+  return a.at === b.at ? a.by < b.by : a.at < b.at;
 }

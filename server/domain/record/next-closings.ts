@@ -37,15 +37,15 @@ export function nextClosings({ days }: ClosingReport, limits: NextLimits): NextC
       ...firstGaps(covering, limits.missing),
     })),
     later: named(withGaps.filter((covering, i) => !isNext(covering, i))),
-    complete: named(open.filter(({ counts }) => counts.gaps === 0 && counts.hidden > 0)),
-    hidesNothing: named(open.filter(({ counts }) => counts.hidden === 0)),
+    complete: named(open.filter(({ counts }) => counts.gaps === 0 && counts.hidden + counts.before > 0)),
+    hidesNothing: named(open.filter(({ counts }) => counts.hidden + counts.before === 0)),
   };
 }
 
 /** Days until it closes; Infinity minus itself is no number, hence `|| 0` above keeps the report's order. */
 const soon = ({ daysLeft }: Covering) => daysLeft ?? Infinity;
 
-function plain({ lines: _, closedAt: __, ...covering }: Covering): Next {
+function plain({ lines: _, closedAt: __, layers: ___, ...covering }: Covering): Next {
   return covering;
 }
 

@@ -22,7 +22,8 @@ interface Judged {
  * record where as many photos as are asked for show each part of what is hidden. The nearest miss is a
  * record that is not enough, else the tag with the fewest reasons against it; of equals the one at the
  * furthest stage, then the latest, undated last, then the lowest id. A retired member keeps the records it
- * has and misses nothing.
+ * has and misses nothing. What another layer had hidden before is not missed here; where that is all of it and
+ * has no record, it is `hidden-before`.
  */
 export function reportLine(
   member: Pick<ReportMember, 'mark' | 'kind' | 'place' | 'retired' | 'axis'>,
@@ -32,13 +33,15 @@ export function reportLine(
 ): ReportLine {
   const judged = tags.map((tag): Judged => ({ tag, reasons: reasonsAgainst(tag, requirement) }));
   const records = judged.filter(({ reasons }) => reasons.length === 0).sort(byFirmness);
-  const { hidden = null, views = 1 } = requirement;
+  const { hidden = null, views = 1, before = [] } = requirement;
+  const left = without([hidden ?? WHOLE], before);
+  const isBefore = left.length === 0;
+  const asked = { hidden, views, parts: isBefore ? [hidden ?? WHOLE] : left };
   const missing = missingParts(
-    hidden,
-    views,
+    asked,
     records.map(({ tag }) => tag),
   );
-  const state = stateOf(member.retired, missing.length === 0, requirement.closedAt !== null);
+  const state = stateOf(member.retired, missing.length === 0, isBefore, requirement.closedAt !== null);
   const isMissed = state === 'gap' || state === 'lost';
   const named = (stretch: Stretch) => nameStretch(stretch, member.axis ?? null, reader);
   return {
@@ -51,31 +54,41 @@ export function reportLine(
     hidden: hidden && named(hidden),
     missing: isMissed && hidden && isPart(missing, hidden) ? missing.map(named) : [],
     lengthMm: hidden ? hidden.to - hidden.from : (member.axis?.length ?? null),
-    completeAt: missing.length === 0 ? completedAt(hidden, views, records) : null,
+    completeAt: missing.length === 0 ? completedAt(asked, records) : null,
     records: records.map(({ tag }) => evidence(tag)),
     nearestMiss: isMissed ? (notEnough(records, hidden, missing) ?? nearestMiss(judged)) : null,
+    hiddenAt: requirement.closedAt,
+    before: null,
+    otherFace: null,
   };
 }
 
 /** A member without a hidden stretch is measured as one piece. */
-const WHOLE: Stretch = { from: 0, to: 1000 };
+export const WHOLE: Stretch = { from: 0, to: 1000 };
 
-function missingParts(hidden: Stretch | null, views: number, records: readonly StandingTag[]): Stretch[] {
+interface Asked {
+  readonly hidden: Stretch | null;
+  readonly views: number;
+  /** Of what is hidden, all that is to be on record. */
+  readonly parts: readonly Stretch[];
+}
+
+function missingParts({ hidden, views, parts }: Asked, records: readonly StandingTag[]): Stretch[] {
   // By far the most tags show all of a member: nothing is to be measured then.
   if (views === 1 && records.some(({ stretch }) => !stretch)) return [];
   const shown = (tag: StandingTag) => (hidden && tag.stretch) ?? hidden ?? WHOLE;
   const byPhoto = groupBy(records, ({ photo }) => photo);
   const sets = [...byPhoto.values()].map((tags) => tags.map(shown));
-  return without([hidden ?? WHOLE], coveredTimes(sets, views));
+  return without(parts, coveredTimes(sets, views));
 }
 
 /** The instant of the photo with which nothing was missing any more: by halves, since nothing is missing again later. */
-function completedAt(hidden: Stretch | null, views: number, records: readonly Judged[]): string | null {
+function completedAt(asked: Asked, records: readonly Judged[]): string | null {
   const tags = records.map(({ tag }) => tag).sort((a, b) => compareText(a.instant ?? '', b.instant ?? ''));
   let [few, enough] = [0, tags.length];
   while (enough - few > 1) {
     const half = Math.floor((few + enough) / 2);
-    if (missingParts(hidden, views, tags.slice(0, half)).length === 0) enough = half;
+    if (missingParts(asked, tags.slice(0, half)).length === 0) enough = half;
     else few = half;
   }
   return tags[enough - 1]?.instant ?? null;
@@ -95,9 +108,15 @@ function notEnough(
   return { reasons: [reason], tag: evidence(best.tag) };
 }
 
-function stateOf(retired: boolean, recorded: boolean, closed: boolean): ReportLine['state'] {
+function stateOf(
+  retired: boolean,
+  recorded: boolean,
+  isBefore: boolean,
+  closed: boolean,
+): ReportLine['state'] {
   if (retired) return 'retired';
   if (recorded) return 'on-record';
+  if (isBefore) return 'hidden-before';
   return closed ? 'lost' : 'gap';
 }
 

@@ -19,7 +19,8 @@ const URGENCY: Readonly<Record<ReportLine['state'], number>> = {
   gap: 0,
   lost: 0,
   'on-record': 1,
-  retired: 2,
+  'hidden-before': 2,
+  retired: 3,
 };
 
 /**

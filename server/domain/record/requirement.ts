@@ -38,11 +38,14 @@ export interface StandingTag {
 export interface Requirement {
   readonly covering: CoveringKind;
   readonly least: Stage;
+  /** From when nothing can be seen of it any more; null: it still can. */
   readonly closedAt: string | null;
   /** Photos that must show each part; one where nothing is said. */
   readonly views?: number;
   /** What of it the covering hides; without one all of it. */
   readonly hidden?: Stretch | null;
+  /** Parts of that which another layer had hidden before; they are asked for there. */
+  readonly before?: readonly Stretch[];
 }
 
 /**

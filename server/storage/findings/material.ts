@@ -1,8 +1,9 @@
 import { sql } from 'kysely';
 import type { Capture } from '#domain/contract/capture';
-import type { ReportMaterial } from '../../services/record-store.ts';
+import type { LayerMaterial, ReportMaterial } from '../../services/record-store.ts';
 import { clockOf } from '#domain/record/certain-order';
 import { reportClosings } from '#domain/record/closing-report';
+import type { ReportLine } from '#domain/record/report-line';
 import { groupBy } from '#domain/group-by';
 import { trackOf } from '#domain/lexicon/track-of-kind';
 import type { SeenTag } from '#domain/record/findings/finding';
@@ -142,38 +143,41 @@ export async function readCoveringEvidence(tx: Tx, house: string, only: Only): P
   const ids = (await closed.execute()).map(({ id }) => id);
   if (ids.length === 0) return [];
   const material = await readReportMaterial(tx, house, { coverings: ids });
-  const lost = lostUnder(material);
+  const reports = reportsOf(material);
   const seen = groupBy(await hiddenSightings(tx, house, ids), ({ covering }) => covering);
-  return material.coverings.map(({ id, name, kind, closed: closing }) => ({
-    covering: id,
-    name,
-    kind: kind,
-    closedMs: closing && Date.parse(closing.at),
-    lost: lost.get(id) ?? [],
-    sightings: seen.get(id) ?? [],
-  }));
+  return material.coverings.map(({ id, name, kind, closed: closing }) => {
+    const lines = reports.get(id) ?? [];
+    const hiddenAt = new Map(lines.map((line) => [line.mark as string, line.hiddenAt]));
+    return {
+      covering: id,
+      name,
+      kind: kind,
+      closedMs: closing && Date.parse(closing.at),
+      lost: lines.filter(({ state }) => state === 'lost').map(({ mark }) => mark),
+      sightings: (seen.get(id) ?? []).map((sighting) => {
+        const at = hiddenAt.get(sighting.mark) ?? null;
+        return { ...sighting, hiddenMs: at === null ? null : Date.parse(at) };
+      }),
+    };
+  });
 }
 
-function lostUnder({ members, coverings, tags, reader }: ReportMaterial): Map<string, string[]> {
+function reportsOf({ members, coverings, beside, tags, reader }: ReportMaterial): Map<string, ReportLine[]> {
+  const inTime = <T extends LayerMaterial>({ closed, ...covering }: T) => ({
+    ...covering,
+    closedAt: closed && closed.at,
+    closedDay: null,
+  });
   const { days } = reportClosings({
     members,
     tags,
-    coverings: coverings.map(({ closed, ...covering }) => ({
-      ...covering,
-      closedAt: closed && closed.at,
-      closedDay: null,
-    })),
+    coverings: coverings.map(inTime),
+    beside: beside.map(inTime),
     asOf: '',
     today: '',
     reader,
   });
-  const reports = days.flatMap((day) => day.coverings);
-  return new Map(
-    reports.map(({ id, lines }) => [
-      id,
-      lines.filter(({ state }) => state === 'lost').map(({ mark }) => mark),
-    ]),
-  );
+  return new Map(days.flatMap((day) => day.coverings).map(({ id, lines }) => [id, lines]));
 }
 
 async function hiddenSightings(tx: Tx, house: string, coverings: readonly string[]) {

@@ -49,7 +49,13 @@ export async function refreshFindings(tx: Tx, house: string, touched: Touched): 
   await renewPairs(tx, house, photos && [...new Set([...photos, ...touched.pictures])], changed);
   const coverings = all
     ? null
-    : [...new Set([...touched.coverings, ...(await closedOver(tx, house, changed))])];
+    : [
+        ...new Set([
+          ...touched.coverings,
+          ...(await closedBeside(tx, house, [...touched.coverings])),
+          ...(await closedOver(tx, house, changed)),
+        ]),
+      ];
   await renew(tx, house, 'covering', coverings, changed, async (only) =>
     (await readCoveringEvidence(tx, house, only)).flatMap((covering) =>
       findingsOfCovering(covering).map((finding) => ({ finding, scope: covering.covering })),
@@ -212,6 +218,24 @@ async function marksOn(tx: Tx, house: string, photos: readonly string[]): Promis
     for (const { mark } of rows) marks.add(mark);
   });
   return [...marks];
+}
+
+/** Closed coverings over the same members: with a layer that closes or is opened up, they hide them or do not. */
+async function closedBeside(tx: Tx, house: string, coverings: readonly string[]): Promise<string[]> {
+  if (coverings.length === 0) return [];
+  const rows = await tx
+    .selectFrom('coveringHides')
+    .innerJoin('covering', 'covering.id', 'coveringHides.coveringId')
+    .where('coveringHides.houseId', '=', house)
+    .where('coveringHides.mark', 'in', (eb) =>
+      eb.selectFrom('coveringHides').where('coveringId', 'in', coverings).select('mark'),
+    )
+    .where('covering.closedAt', 'is not', null)
+    .where('covering.zone', 'is not', null)
+    .select('covering.id')
+    .distinct()
+    .execute();
+  return rows.map(({ id }) => id);
 }
 
 /** Closed coverings that hide any of these members. */

@@ -9,6 +9,7 @@ import type { Db } from '../open-database.ts';
 import { readTagFindings } from './findings.ts';
 import { readCoverings } from './coverings.ts';
 import { axisIn, readFrameGround } from './frame.ts';
+import { readLayersBeside } from './layers.ts';
 import { toLegibilityView } from './legibility.ts';
 import { marksOn } from './marks-on.ts';
 import { toTagView } from './views.ts';
@@ -100,6 +101,7 @@ export async function readReportMaterial(
   return {
     members: inSpace,
     coverings,
+    beside: await readLayersBeside(db, house, part),
     reader,
     tags: tags.map((row) => ({
       id: row.id,

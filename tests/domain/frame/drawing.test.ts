@@ -239,13 +239,19 @@ describe('the state on a day', () => {
 
   it('says of what is hidden since when it is on record, and when it was lost', () => {
     const complete = { state: 'on-record', onRecordSince: '2026-04-20' } as never;
-    const missing = { state: 'lost', onRecordSince: null } as never;
-    const closed = { closedDay: '2026-04-25' } as never;
-    expect(hiddenOn(complete, closed, '2026-04-19')).toBe('not-yet');
-    expect(hiddenOn(complete, closed, '2026-04-20')).toBe('on-record');
-    expect(hiddenOn(missing, closed, '2026-04-24')).toBe('gap');
-    expect(hiddenOn(missing, closed, '2026-04-25')).toBe('lost');
-    expect(hiddenOn({ state: 'retired', onRecordSince: null }, closed, '2026-04-25')).toBe('retired');
+    const missing = { state: 'lost', onRecordSince: null, hiddenDay: '2026-04-25' } as const;
+    expect(hiddenOn(complete, '2026-04-19')).toBe('not-yet');
+    expect(hiddenOn(complete, '2026-04-20')).toBe('on-record');
+    expect(hiddenOn(missing, '2026-04-24')).toBe('gap');
+    expect(hiddenOn(missing, '2026-04-25')).toBe('lost');
+    expect(hiddenOn({ ...missing, state: 'retired' }, '2026-04-25')).toBe('retired');
+    // Of a wall that closed on one face nothing is lost while the other is open.
+    expect(hiddenOn({ ...missing, state: 'gap', hiddenDay: null }, '2026-04-25')).toBe('gap');
+    const before = { ...missing, state: 'hidden-before' } as const;
+    expect(['2026-04-24', '2026-04-25'].map((day) => hiddenOn(before, day))).toEqual([
+      'gap',
+      'hidden-before',
+    ]);
   });
 
   it('is missing whole before the least stage was on any photo, then as far as it is known today', () => {
@@ -257,11 +263,13 @@ describe('the state on a day', () => {
   });
 
   it('changes only on its days', () => {
-    const coverings = [{ closedDay: '2026-04-25', hides: [{ onRecordSince: '2026-04-20' }] }] as never;
+    const hides = [{ onRecordSince: '2026-04-20' }, { onRecordSince: null, hiddenDay: '2026-04-28' }];
+    const coverings = [{ closedDay: '2026-04-25', hides }] as never;
     expect(changeDays({ members: [{ seen }], coverings })).toEqual([
       '2026-04-02',
       '2026-04-20',
       '2026-04-25',
+      '2026-04-28',
     ]);
   });
 });

@@ -15,6 +15,11 @@ interface Asked {
   least: string;
   views: number;
   hidden: number[] | null;
+  /** From when nobody sees anything of it any more. */
+  gone: string | null;
+  /** Millimetres that other layers had hidden before this one. */
+  before: Set<number>;
+  isAllBefore: boolean;
 }
 
 export interface OracleLine {
@@ -29,6 +34,7 @@ export interface OracleLine {
   missing: string[];
   length: number | null;
   completeAt: string | null;
+  gone: string | null;
   miss: { reasons: string[]; tag: string | null } | null;
 }
 
@@ -64,13 +70,13 @@ function showsElsewhere(tag: Tag, { hidden }: Asked): boolean {
 }
 
 function counts(tag: Tag, asked: Asked): boolean {
-  const { covering, least } = asked;
+  const { covering, least, gone } = asked;
   const dated = tag.instant !== null;
   const before =
     dated &&
-    (covering.closedAt === null ||
-      latest(tag) < new Date(covering.closedAt).getTime() ||
-      (latest(tag) === new Date(covering.closedAt).getTime() && tag.uncertaintyS > 0));
+    (gone === null ||
+      latest(tag) < new Date(gone).getTime() ||
+      (latest(tag) === new Date(gone).getTime() && tag.uncertaintyS > 0));
   const farEnough = ORDER_OF_WORK.indexOf(tag.stage) >= ORDER_OF_WORK.indexOf(least);
   const showsMember =
     !(covering.kind === 'plaster' && tag.stage === 'plastered') && !showsElsewhere(tag, asked);
@@ -79,13 +85,13 @@ function counts(tag: Tag, asked: Asked): boolean {
 }
 
 function reasons(tag: Tag, asked: Asked): string[] {
-  const { covering, least } = asked;
+  const { covering, least, gone } = asked;
   const said: string[] = [];
   if (showsElsewhere(tag, asked)) said.push('other-stretch');
   if (ORDER_OF_WORK.indexOf(tag.stage) < ORDER_OF_WORK.indexOf(least)) said.push('before-stage');
   if (covering.kind === 'plaster' && tag.stage === 'plastered') said.push('shows-the-covering');
-  if (tag.instant !== null && covering.closedAt !== null) {
-    const closed = new Date(covering.closedAt).getTime();
+  if (tag.instant !== null && gone !== null) {
+    const closed = new Date(gone).getTime();
     if (new Date(tag.instant).getTime() >= closed) said.push('after-closing');
     else if (latest(tag) > closed) said.push('perhaps-after-closing');
   }
@@ -111,16 +117,21 @@ function nearer(a: Tag, b: Tag, asked: Asked): boolean {
 }
 
 /** Millimetres of what is hidden that too few photos show, without those in runs of less than 5. */
-function missingOf({ hidden, views }: Asked, records: readonly Tag[]): number[] {
+function missingOf({ hidden, views, before, isAllBefore }: Asked, records: readonly Tag[]): number[] {
   const photos = [...new Set(records.map(({ photo }) => photo))];
-  const pieces = hidden ?? [0];
+  const all = hidden ?? [0];
+  const pieces = isAllBefore || !hidden ? all : longRuns(all.filter((mm) => !before.has(mm)));
   const unseen = pieces.filter((mm) => {
     const showing = photos.filter((photo) =>
       records.some((tag) => tag.photo === photo && (hidden === null || isSeenAt(tag, mm))),
     );
     return showing.length < views;
   });
-  return hidden === null ? unseen : unseen.filter((mm) => runAround(mm, unseen) >= 5);
+  return hidden === null ? unseen : longRuns(unseen);
+}
+
+function longRuns(all: readonly number[]): number[] {
+  return all.filter((mm) => runAround(mm, all) >= 5);
 }
 
 function runAround(mm: number, all: readonly number[]): number {
@@ -159,7 +170,8 @@ function oracleLine(input: ClosingReportInput, mark: string, asked: Asked): Orac
   const missing = missingOf(asked, records);
   const member = input.members.find((m) => m.mark === mark);
   let state = 'gap';
-  if (covering.closedAt !== null) state = 'lost';
+  if (asked.gone !== null) state = 'lost';
+  if (asked.isAllBefore) state = 'hidden-before';
   if (missing.length === 0) state = 'on-record';
   if (member?.retired) state = 'retired';
   const isMissed = state === 'gap' || state === 'lost';
@@ -178,8 +190,75 @@ function oracleLine(input: ClosingReportInput, mark: string, asked: Asked): Orac
     missing: isMissed && isPart ? runsOf(missing) : [],
     length: hidden?.length ?? member?.axis?.length ?? null,
     completeAt: missing.length === 0 ? completeSince(asked, records) : null,
+    gone: asked.gone,
     miss: isMissed ? miss : null,
   };
+}
+
+/** Of a member without a length: longer than any part of one, to tell whole from part. */
+const ONE_PIECE = Array.from({ length: 40 }, (_, i) => i);
+
+/** The millimetres that a covering hides of a member, if it does. */
+function hiddenBy(input: ClosingReportInput, covering: Covering, mark: string): number[] | undefined {
+  const last = covering.hides.filter((h) => h.mark === mark).at(-1);
+  if (!last) return undefined;
+  const end = input.members.find((member) => member.mark === mark)?.axis?.length;
+  const stretch = last.stretch ?? (end === undefined ? null : { from: 0, to: end });
+  if (!stretch) return ONE_PIECE;
+  return Array.from({ length: stretch.to - stretch.from }, (_, i) => stretch.from + i);
+}
+
+const lineOf = ({ zone }: Covering) => (zone?.shape === 'wall' ? zone.line : null);
+const MOMENTS = [1, 2, 3, 4].map((day) => `2026-04-0${String(day)}T03:00:00.000Z`);
+
+/** All zones of a line share a bay. Goes from moment to moment until neither side shows the millimetre. */
+function goneSince(
+  mm: number,
+  layers: readonly { covering: Covering; hidden: ReadonlySet<number> }[],
+): string | null {
+  const over = layers.filter(({ hidden }) => hidden.has(mm)).map(({ covering }) => covering);
+  return (
+    MOMENTS.find((moment) =>
+      ['lower', 'higher'].every((side) =>
+        over.some(({ closedAt, zone }) => {
+          const face = zone?.shape === 'wall' ? zone.face : 'both';
+          return closedAt !== null && closedAt <= moment && face !== (side === 'lower' ? 'higher' : 'lower');
+        }),
+      ),
+    ) ?? null
+  );
+}
+
+function whenGone(
+  input: ClosingReportInput,
+  covering: Covering,
+  mark: string,
+): Pick<Asked, 'gone' | 'before' | 'isAllBefore'> {
+  const own = hiddenBy(input, covering, mark) ?? [];
+  const others = input.coverings
+    .filter((c) => c !== covering && lineOf(c) !== null && lineOf(c) === lineOf(covering))
+    .flatMap((c) => {
+      const hidden = hiddenBy(input, c, mark);
+      return hidden ? [{ covering: c, hidden: new Set(hidden) }] : [];
+    });
+  const all = [...others, { covering, hidden: new Set(own) }];
+  const before = new Set(
+    own.filter((mm) => {
+      const earlier = goneSince(mm, others);
+      return earlier !== null && (covering.closedAt === null || earlier < covering.closedAt);
+    }),
+  );
+  const rest = before.size === 0 ? own : longRuns(own.filter((mm) => !before.has(mm)));
+  const last = (moments: (string | null)[]) =>
+    moments
+      .flatMap((at) => at ?? [])
+      .sort()
+      .at(-1) ?? null;
+  if (rest.length === 0)
+    return { gone: last([...before].map((mm) => goneSince(mm, others))), before, isAllBefore: true };
+  const moments = rest.map((mm) => goneSince(mm, all));
+  const isOpen = longRuns(rest.filter((_, i) => moments[i] === null)).length > 0;
+  return { gone: isOpen ? null : last(moments), before, isAllBefore: false };
 }
 
 export function oracleLines(input: ClosingReportInput): OracleLine[] {
@@ -195,7 +274,8 @@ export function oracleLines(input: ClosingReportInput): OracleLine[] {
       const hidden = stretch
         ? Array.from({ length: stretch.to - stretch.from }, (_, i) => stretch.from + i)
         : null;
-      lines.push(oracleLine(input, mark, { covering, least, views: last.views ?? 1, hidden }));
+      const asked = { covering, least, views: last.views ?? 1, hidden };
+      lines.push(oracleLine(input, mark, { ...asked, ...whenGone(input, covering, mark) }));
     }
   return lines;
 }

@@ -23,6 +23,7 @@ function flat(report: ClosingReport): OracleLine[] {
         missing: line.missing.map(({ from, to }) => `${String(from)}–${String(to)}`),
         length: line.lengthMm,
         completeAt: line.completeAt,
+        gone: line.hiddenAt,
         miss: line.nearestMiss && {
           reasons: line.nearestMiss.reasons,
           tag: line.nearestMiss.tag?.tag ?? null,
@@ -53,14 +54,14 @@ describe('reportClosings on random houses', () => {
         const number = (state: string, covering?: string) =>
           lines.filter((l) => l.state === state && (covering ?? l.covering) === l.covering).length;
         const counts = (covering?: string) => ({
-          hidden: lines.filter((l) => l.state !== 'retired' && (covering ?? l.covering) === l.covering)
-            .length,
+          hidden: number('on-record', covering) + number('gap', covering) + number('lost', covering),
           onRecord: number('on-record', covering),
           firm: lines.filter(
             (l) => l.state === 'on-record' && l.firm && (covering ?? l.covering) === l.covering,
           ).length,
           gaps: number('gap', covering),
           lost: number('lost', covering),
+          before: number('hidden-before', covering),
           retired: number('retired', covering),
         });
         expect(report.counts).toEqual(counts());
@@ -99,7 +100,7 @@ describe('reportClosings on random houses', () => {
   });
 
   it('lists what is missing first, then by place and mark', () => {
-    const group = { gap: 0, lost: 0, 'on-record': 1, retired: 2 };
+    const group = { gap: 0, lost: 0, 'on-record': 1, 'hidden-before': 2, retired: 3 };
     fc.assert(
       fc.property(randomHouse, (house) => {
         for (const { lines } of reportClosings(house).days.flatMap((day) => day.coverings))

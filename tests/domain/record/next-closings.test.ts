@@ -20,12 +20,22 @@ function covering(id: string, daysLeft: number | null, gaps: number, onRecord = 
     ...Array.from({ length: gaps }, (_, n) => line('gap', n)),
     ...Array.from({ length: onRecord }, (_, n) => line('on-record', gaps + n)),
   ];
-  const counts = { hidden: gaps + onRecord, onRecord, firm: onRecord, gaps, lost: 0, retired: 0 };
-  return { id, name: id, kind: 'plaster', plannedDay: null, closedAt: null, daysLeft, counts, lines };
+  const counts = { hidden: gaps + onRecord, onRecord, firm: onRecord, gaps, lost: 0, before: 0, retired: 0 };
+  return {
+    id,
+    name: id,
+    kind: 'plaster',
+    plannedDay: null,
+    closedAt: null,
+    daysLeft,
+    counts,
+    layers: [],
+    lines,
+  };
 }
 
 function report(...coverings: Covering[]): ClosingReport {
-  const counts = { hidden: 0, onRecord: 0, firm: 0, gaps: 0, lost: 0, retired: 0 };
+  const counts = { hidden: 0, onRecord: 0, firm: 0, gaps: 0, lost: 0, before: 0, retired: 0 };
   const days = coverings.map((one) => ({ day: null, coverings: [one] }));
   return { asOf: '2026-05-01T00:00:00.000Z', today: '2026-05-01', days, counts, unhidden: 0 };
 }

@@ -6,8 +6,10 @@ import { COVERING_KINDS } from '#domain/contract/shapes';
 import { VERDICTS } from '#domain/photo/legibility';
 import type { Mm } from '#domain/frame/length';
 import type { Axis } from '#domain/frame/set-out';
+import type { Zone } from '#domain/frame/zone';
 import { STAGES } from '#domain/frame/stage';
 import type { ClosingReportInput, ReportCovering } from '#domain/record/closing-report';
+import { someReader } from '../../support/some-grid.ts';
 
 const MARKS = ['い一', 'い二', 'ろ一', 'N-2', 'N-10', 'R1', '又三'];
 /** Few instants, so that photos often fall exactly on a closing. */
@@ -47,8 +49,25 @@ const members = fc.uniqueArray(mark, { maxLength: MARKS.length }).chain((marks) 
   ),
 );
 
+/** Layers of one wall, from end to end or in one bay of it; a wall elsewhere; and what only lists its members. */
+const wall = (line: string, from: string, face: 'both' | 'lower' | 'higher'): Zone => ({
+  ...{ shape: 'wall', family: 'first', line, from, to: '三', bottom: 450, top: 3250 },
+  ...{ face, over: 'over-posts' },
+});
+const zone = fc.option(
+  fc
+    .tuple(
+      fc.constantFrom('い', 'い', 'い', 'ろ'),
+      fc.constantFrom('一', '二'),
+      fc.constantFrom('both' as const, 'lower' as const, 'higher' as const),
+    )
+    .map(([line, from, face]) => wall(line, from, face)),
+  { nil: null },
+);
+
 const covering: fc.Arbitrary<ReportCovering> = fc
   .record({
+    zone,
     id: fc.constant(''),
     name: fc.constantFrom('wall 2', 'wall 10', 'loft'),
     kind: fc.constantFrom(...COVERING_KINDS),
@@ -120,4 +139,5 @@ export const randomHouse: fc.Arbitrary<ClosingReportInput> = fc.record({
   tags,
   asOf: fc.constant('2026-04-05T00:00:00.000Z'),
   today: fc.constant('2026-04-02'),
+  reader: fc.constant(someReader),
 });

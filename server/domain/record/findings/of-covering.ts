@@ -11,13 +11,19 @@ export interface CoveringEvidence {
   /** Marks without a record, now lost. */
   readonly lost: readonly string[];
   /** Tags of what it hides whose photos' dates stand. */
-  readonly sightings: readonly (SeenTag & { readonly takenMs: number; readonly uncertaintyMs: number })[];
+  readonly sightings: readonly (SeenTag & {
+    readonly takenMs: number;
+    readonly uncertaintyMs: number;
+    /** From when no face of the member is open there; null while one is. */
+    readonly hiddenMs: number | null;
+  })[];
 }
 
 /**
  * What a covering that has closed leaves to be looked at: members that were hidden without a record, and
  * members that are seen again afterwards, by a photo taken later even at the edge of its uncertainty. What
- * is seen after plastering at the stage 'plastered' is the plaster.
+ * is seen after plastering at the stage 'plastered' is the plaster, and what is seen while the other face of a
+ * wall is open is seen from there.
  */
 export function findingsOfCovering(evidence: CoveringEvidence): Finding[] {
   const { covering, name, kind, closedMs, lost, sightings } = evidence;
@@ -28,8 +34,10 @@ export function findingsOfCovering(evidence: CoveringEvidence): Finding[] {
       finding('closed-with-gaps', [covering], { covering, marks: lost, facts: { name, count: lost.length } }),
     );
   const after = sightings.filter(
-    ({ stage, takenMs, uncertaintyMs }) =>
-      takenMs - uncertaintyMs > closedMs && !(kind === 'plaster' && stage === 'plastered'),
+    ({ stage, takenMs, uncertaintyMs, hiddenMs }) =>
+      hiddenMs !== null &&
+      takenMs - uncertaintyMs > Math.max(closedMs, hiddenMs) &&
+      !(kind === 'plaster' && stage === 'plastered'),
   );
   for (const [mark, tags] of groupBy(after, (seen) => seen.mark))
     found.push(

@@ -90,7 +90,7 @@ const covering = (more: Partial<CoveringEvidence>): CoveringEvidence => ({
 });
 const sighting = (afterMs: number, uncertaintyMs = 0, stage: 'pegged' | 'plastered' = 'pegged') => ({
   ...{ ...TAG, stage },
-  ...{ takenMs: CLOSED + afterMs, uncertaintyMs },
+  ...{ takenMs: CLOSED + afterMs, uncertaintyMs, hiddenMs: CLOSED },
 });
 
 describe('a covering', () => {
@@ -111,6 +111,16 @@ describe('a covering', () => {
     [sighting(1000, 0, 'plastered'), 0],
   ])('and is seen through afterwards: %o, %d findings', (seen, number) => {
     expect(findingsOfCovering(covering({ sightings: [seen] }))).toHaveLength(number);
+  });
+  it('on one face of a wall is seen through from the other until that is covered too', () => {
+    const later = sighting(1000);
+    const found = (hiddenMs: number | null) =>
+      findingsOfCovering(covering({ sightings: [{ ...later, hiddenMs }] })).length;
+    expect(found(null)).toBe(0);
+    expect(found(CLOSED + 1000)).toBe(0);
+    expect(found(CLOSED + 999)).toBe(1);
+    // An earlier layer had hidden it: this one was closed all the same.
+    expect(found(CLOSED - 5000)).toBe(1);
   });
   it('of another kind than plaster hides the plastered wall too', () => {
     const boards = covering({ kind: 'floor', sightings: [sighting(1000, 0, 'plastered')] });

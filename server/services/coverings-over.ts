@@ -1,0 +1,53 @@
+import type { CoveringView, MemberHistoryView, MemberView } from '#domain/contract/views';
+import { axisOf } from '#domain/frame/axis-of';
+import { gridReader, type GridReader } from '#domain/frame/grid-reader';
+import { lexiconOf } from '#domain/lexicon/lexicon';
+import { usualLie } from '#domain/lexicon/usual-lie';
+import { layersOf } from '#domain/record/layers';
+import { WHOLE } from '#domain/record/report-line';
+import type { Stretch } from '#domain/record/stretches';
+import type { RecordReader } from './record-store.ts';
+
+/** The coverings that hide a member, each with when it was out of sight there. */
+export async function coveringsOver(
+  read: RecordReader,
+  house: string,
+  member: MemberView,
+): Promise<MemberHistoryView['coverings']> {
+  const { mark } = member;
+  const over = (await read.coverings(house)).filter(({ hides }) =>
+    hides.some((hidden) => hidden.mark === mark),
+  );
+  if (over.length === 0) return [];
+  const grid = await read.grid(house);
+  const reader = grid && gridReader(grid);
+  const whole = (reader && (await wholeOf(read, house, member, reader))) ?? WHOLE;
+  const layers = over.map(({ closed, ...covering }) => ({
+    ...covering,
+    closedAt: closed && closed.at,
+    closedDay: null,
+  }));
+  const decided = layersOf(layers, reader);
+  return layers.flatMap((layer, i) => {
+    const { hides: _, ...covering } = over[i] as CoveringView;
+    return layer.hides
+      .filter((one) => one.mark === mark)
+      .map(({ least, stretch }) => ({
+        ...covering,
+        least,
+        hiddenAt: decided.hidden(layer, mark, stretch ?? whole).since,
+      }));
+  });
+}
+
+/** Listed by hand it is hidden from end to end. */
+async function wholeOf(
+  read: RecordReader,
+  house: string,
+  { setOut, kind }: MemberView,
+  reader: GridReader,
+): Promise<Stretch | null> {
+  if (setOut === null) return null;
+  const axis = axisOf(setOut, usualLie(kind, lexiconOf(await read.terms(house))), reader);
+  return axis.ok ? { from: 0, to: axis.axis.length } : null;
+}
