@@ -29,9 +29,7 @@ export function fitsIn(
     (stage === '' || (stageOn(member, day) ?? 'none') === stage) &&
     (state === '' || isInState(member.mark, state));
   const isInState = (mark: string, wanted: (typeof RECORD_STATES)[number]) => {
-    const states = (model.hides.get(mark) ?? []).map(({ hidden, covering }) =>
-      hiddenOn(hidden, covering, day),
-    );
+    const states = (model.hides.get(mark) ?? []).map(({ hidden }) => hiddenOn(hidden, day));
     // What came on record later was missing on that day.
     if (wanted === 'gap') return states.includes('gap') || states.includes('not-yet');
     return wanted === 'open' ? states.length === 0 : states.includes(wanted);

@@ -70,9 +70,7 @@ function isSameCovering(a: FrameCoveringView, b: FrameCoveringView): boolean {
 /** Marks with a gap on a day: what could still be photographed then. */
 export function gapsOn(model: FrameModel, day: string): ReadonlySet<string> {
   const found = [...model.hides].filter(
-    ([mark, all]) =>
-      model.members.has(mark) &&
-      all.some(({ covering, hidden }) => hiddenOn(hidden, covering, day) === 'gap'),
+    ([mark, all]) => model.members.has(mark) && all.some(({ hidden }) => hiddenOn(hidden, day) === 'gap'),
   );
   return new Set(found.map(([mark]) => mark));
 }

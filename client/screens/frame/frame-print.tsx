@@ -54,7 +54,7 @@ function PrintedSheet({ model, sheet, day, gaps }: FramePrintProps & { sheet: Sh
         window={fitted(sheet.bounds, PAPER)}
         size={PAPER}
         label={label}
-        zoneOf={(covering) => zoneLook(t, lang, model, day, covering)}
+        zoneOf={(covering) => zoneLook(t, lang, model, day, covering, sheet.seenFrom)}
       />
     </>
   );

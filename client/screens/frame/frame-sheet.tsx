@@ -30,7 +30,7 @@ export function FrameSheet({ model, sheet, day, gaps, fits, chosen, onChoose, on
       sheet={sheet}
       paths={paths}
       label={useSheetLabel(sheet, day, gaps)}
-      zoneOf={(covering) => zoneLook(t, lang, model, day, covering)}
+      zoneOf={(covering) => zoneLook(t, lang, model, day, covering, sheet.seenFrom)}
       onHover={(point) => {
         const over = point && memberAt(sheet.members, point.at, point.reach);
         // What was told of stays told: the way to it leads over empty paper.

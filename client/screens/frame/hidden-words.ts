@@ -15,7 +15,7 @@ export function hiddenWords(
   day: string,
 ): string {
   const { covering, hidden } = hides;
-  const state = hiddenOn(hidden, covering, day);
+  const state = hiddenOn(hidden, day);
   const word = t(`frame.state.${state}`);
   const since = hidden.onRecordSince;
   const said =

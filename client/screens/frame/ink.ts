@@ -41,18 +41,20 @@ const INK_OF = {
   'not-yet': 'not-yet',
   gap: 'gap',
   lost: 'lost',
+  // The earlier layer draws it.
+  'hidden-before': null,
   retired: null,
 } as const satisfies Record<HiddenState, Ink | null>;
 
 function inkHidden(
   parts: Record<Ink, string[]>,
   drawn: DrawnMember,
-  { covering, hidden }: HidesMember,
+  { hidden }: HidesMember,
   member: FrameMemberView,
   day: string,
   today: string,
 ): void {
-  const state = hiddenOn(hidden, covering, day);
+  const state = hiddenOn(hidden, day);
   const ink = INK_OF[state];
   if (ink === null) return;
   const stretches = hidden.stretches ?? [{ from: 0, to: drawn.length }];

@@ -32,17 +32,14 @@ export const MemberRow = memo(Row, (before, now) => {
 /** All of what a row says that depends on the day. */
 function standing({ model, member, day }: MemberRowProps): string {
   const hides = model.hides.get(member.mark) ?? [];
-  return [
-    stageOn(member, day),
-    ...hides.map(({ covering, hidden }) => hiddenOn(hidden, covering, day)),
-  ].join();
+  return [stageOn(member, day), ...hides.map(({ hidden }) => hiddenOn(hidden, day))].join();
 }
 
 function Row({ member, hasReading, model, house, day, isChosen, onChoose, onTake }: MemberRowProps) {
   const { t, lang } = useWords();
   const { mark } = member;
-  const missing = (model.hides.get(mark) ?? []).filter(({ covering, hidden }) =>
-    ['gap', 'lost'].includes(hiddenOn(hidden, covering, day)),
+  const missing = (model.hides.get(mark) ?? []).filter(({ hidden }) =>
+    ['gap', 'lost'].includes(hiddenOn(hidden, day)),
   );
   const tell = () => onChoose(mark);
   return (

@@ -38,7 +38,7 @@ export function MemberTell({ model, house, mark, day }: MemberTellProps) {
       <ul className="plain-list">
         {hides.length === 0 ? <li className="soft">{t('frame.tell.notHidden')}</li> : null}
         {hides.map((one) => {
-          const state = hiddenOn(one.hidden, one.covering, day);
+          const state = hiddenOn(one.hidden, day);
           return (
             <li
               key={one.covering.id}

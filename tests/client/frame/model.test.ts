@@ -10,9 +10,10 @@ import {
 } from '../../../client/screens/frame/frame-model.ts';
 import { hiddenWords } from '../../../client/screens/frame/hidden-words.ts';
 import { zoneLook } from '../../../client/screens/frame/zone-look.ts';
+import { mirrored } from '#domain/frame/drawing/mirrored';
 import { axisBetween, BAY } from '../../support/some-grid.ts';
 import { wordsOf } from '../words.ts';
-import { plaster, someFrame, TODAY } from './some-frame.ts';
+import { plaster, someFrame, TODAY, wall } from './some-frame.ts';
 
 const model = someFrame();
 const [first] = model.sheets;
@@ -100,11 +101,27 @@ describe('a zone on a day', () => {
   it('tells how long its members can still be photographed, then that it closed', async () => {
     const t = await wordsOf('en');
     const of = someFrame([], [plaster({ plannedDay: '2026-04-20', closedDay: '2026-04-25' })]);
-    const on = (day: string) => zoneLook(t, 'en', of, day, 'c');
+    const on = (day: string) => zoneLook(t, 'en', of, day, 'c', 'lower');
     expect(on('2026-04-18')).toMatchObject({ text: 'North wall, 2 days left', isClosed: false });
     expect(on('2026-04-20').text).toBe('North wall, today');
     expect(on('2026-04-21').text).toBe('North wall, 1 day past its planned day');
     expect(on('2026-04-25')).toMatchObject({ text: 'North wall, closed Sat, 25 Apr 2026', isClosed: true });
+  });
+
+  it('that closed on one face is drawn so from that side alone', async () => {
+    const zone = { ...wall, face: 'higher' };
+    const of = someFrame([], [plaster({ zone, closedDay: '2026-04-25' })]);
+    const t = await wordsOf('ja');
+    const from = (side: 'lower' | 'higher' | null, day = '2026-04-25') =>
+      zoneLook(t, 'ja', of, day, 'c', side);
+    expect(from('higher')).toMatchObject({ isClosed: true, text: expect.not.stringContaining('裏側') });
+    expect(from('lower')).toMatchObject({ isClosed: false, text: expect.stringContaining('裏側') });
+    // From above both faces are edges.
+    expect(from(null)).toMatchObject({ isClosed: true });
+    expect(from('lower', '2026-04-24').text).not.toContain('裏側');
+    // Lines that count leftward: an elevation is seen from the right of the plan, where the first of them stand.
+    const [sheet] = of.sheets;
+    expect(sheet && [sheet.seenFrom, mirrored(sheet).seenFrom]).toEqual(['lower', 'higher']);
   });
 });
 

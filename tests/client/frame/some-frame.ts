@@ -46,7 +46,11 @@ export function someFrame(
   return frameModel(frame as unknown as FrameView);
 }
 
-export function plaster(facts: object = {}, hidden: object = {}): object {
+export function plaster(
+  facts: Partial<Record<string, unknown>> & { readonly closedDay?: string } = {},
+  hidden: object = {},
+): object {
+  const { closedDay = null } = facts;
   const whole = [{ from: 0, to: 3 * BAY }];
   const missing = [{ from: BAY, to: 3 * BAY }];
   return {
@@ -54,6 +58,7 @@ export function plaster(facts: object = {}, hidden: object = {}): object {
     hides: [
       {
         ...{ mark: 'い貫', least: 'pegged', stretches: whole, missing, state: 'gap', onRecordSince: null },
+        hiddenDay: closedDay,
         ...hidden,
       },
     ],

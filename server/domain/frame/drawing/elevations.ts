@@ -5,7 +5,7 @@ import { cornersOf, boxAround, type Box, type Flat, type Strip } from './flat.ts
 import { crossesAt, planeOf } from './planes.ts';
 import { elevationCut } from './section-strip.ts';
 import { sheetKey, type Drawable, type DrawnMember, type DrawnZone, type Rule, type Sheet } from './sheet.ts';
-import { elevationView, OTHER_FAMILY, rightward } from './views.ts';
+import { elevationView, OTHER_FAMILY, rightward, seenSide } from './views.ts';
 import { zoneCut } from './zone-outline.ts';
 
 const FAMILIES = ['first', 'second'] as const;
@@ -42,7 +42,8 @@ export function elevation(frame: Drawable, family: FamilyName, line: LinePlace, 
   const zones = zonesIn(frame, family, line, sign, reader);
   const subject = { kind: 'elevation', family, line } as const;
   const bounds = boundsOf(upright, level, members, zones);
-  return { key: sheetKey(subject), subject, upright, level, members, zones, bounds };
+  const seenFrom = seenSide(grid, family);
+  return { key: sheetKey(subject), subject, seenFrom, upright, level, members, zones, bounds };
 }
 
 function inElevation(

@@ -7,6 +7,7 @@ export function mirrored(sheet: Sheet): Sheet {
   const { left, right } = sheet.bounds;
   return {
     ...sheet,
+    seenFrom: sheet.seenFrom === 'lower' ? 'higher' : 'lower',
     upright: sheet.upright.map((rule) => ({ ...rule, at: 0 - rule.at })),
     members: sheet.members.map((member) => ({ ...member, from: flip(member.from), to: flip(member.to) })),
     zones: sheet.zones.map((zone) => ({ ...zone, corners: zone.corners.map(flip) })),

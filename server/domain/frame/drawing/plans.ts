@@ -43,7 +43,7 @@ export function plan(frame: Drawable, level: Level | null, reader: GridReader): 
   });
   const subject = { kind: 'plan', level } as const;
   const bounds = boundsOf(upright, rows, members, zones);
-  return { key: sheetKey(subject), subject, upright, level: rows, members, zones, bounds };
+  return { key: sheetKey(subject), subject, seenFrom: null, upright, level: rows, members, zones, bounds };
 }
 
 function isOn(axis: Axis, level: Level | null): boolean {

@@ -41,6 +41,8 @@ export type SheetSubject =
 export interface Sheet {
   readonly key: string;
   readonly subject: SheetSubject;
+  /** Of an elevation the side of its line that is seen, by the order of the lines; null: from above. */
+  readonly seenFrom: 'lower' | 'higher' | null;
   readonly upright: readonly Rule[];
   readonly level: readonly Rule[];
   readonly members: readonly DrawnMember[];

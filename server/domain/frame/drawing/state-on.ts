@@ -10,23 +10,21 @@ export function stageOn({ seen }: Pick<FrameMemberView, 'seen'>, day: string): S
 }
 
 /**
- * How a hidden stretch stood on record: `not-yet` had no record then and has one today, `gap` has none and
- * `lost` had none when it was closed.
+ * How a hidden stretch stood on record: `not-yet` had no record then and has one today, `gap` has none, `lost`
+ * had none when no face of it was open any more, and `hidden-before` is told of with an earlier layer.
  */
-export type HiddenState = 'on-record' | 'not-yet' | 'gap' | 'lost' | 'retired';
+export type HiddenState = FrameHiddenView['state'] | 'not-yet';
 
 export function hiddenOn(
-  { state, onRecordSince }: Pick<FrameHiddenView, 'state' | 'onRecordSince'>,
-  covering: Pick<FrameCoveringView, 'closedDay'>,
+  { state, onRecordSince, hiddenDay }: Pick<FrameHiddenView, 'state' | 'onRecordSince' | 'hiddenDay'>,
   day: string,
 ): HiddenState {
   if (state === 'retired') return 'retired';
-  if (onRecordSince === null) return state === 'on-record' ? state : withoutRecord(covering, day);
-  return onRecordSince <= day ? 'on-record' : 'not-yet';
+  if (onRecordSince !== null) return onRecordSince <= day ? 'on-record' : 'not-yet';
+  if (state === 'on-record') return state;
+  if (hiddenDay === null || day < hiddenDay) return 'gap';
+  return state === 'hidden-before' ? state : 'lost';
 }
-
-const withoutRecord = (covering: Pick<FrameCoveringView, 'closedDay'>, day: string) =>
-  isClosedOn(covering, day) ? 'lost' : 'gap';
 
 export function isClosedOn({ closedDay }: Pick<FrameCoveringView, 'closedDay'>, day: string): boolean {
   return closedDay !== null && closedDay <= day;
@@ -51,14 +49,14 @@ export function changeDays(frame: {
   readonly members: readonly Pick<FrameMemberView, 'seen'>[];
   readonly coverings: readonly {
     readonly closedDay: string | null;
-    readonly hides: readonly Pick<FrameHiddenView, 'onRecordSince'>[];
+    readonly hides: readonly Pick<FrameHiddenView, 'onRecordSince' | 'hiddenDay'>[];
   }[];
 }): string[] {
   const days = [
     ...frame.members.flatMap(({ seen }) => seen.map(({ day }) => day)),
     ...frame.coverings.flatMap(({ closedDay, hides }) => [
       closedDay,
-      ...hides.map(({ onRecordSince }) => onRecordSince),
+      ...hides.flatMap(({ onRecordSince, hiddenDay }) => [onRecordSince, hiddenDay]),
     ]),
   ];
   return [...new Set(days.filter((day) => day !== null))].sort();

@@ -27,6 +27,12 @@ export function elevationView(grid: Grid, family: FamilyName): (point: Point) =>
   return (point) => ({ u: sign * among(along, point), v: 0 - point.z });
 }
 
+/** On which side of a line the eye of its elevation is: the right of the plan for the first lines, else below it. */
+export function seenSide(grid: Grid, family: FamilyName): 'lower' | 'higher' {
+  const isHigher = family === 'first' ? grid.first.runs === 'rightward' : grid.second.runs === 'downward';
+  return isHigher ? 'higher' : 'lower';
+}
+
 /** The plan, turned as the crew turns it. */
 export function planView(grid: Grid): (point: Pick<Point, 'x' | 'y'>) => Flat {
   const [right, down] = [rightward(grid, 'first'), grid.second.runs === 'downward' ? 1 : -1];
