@@ -12,6 +12,7 @@ import { useHouse } from '../../shell/use-house.ts';
 import { useReport } from '../report/use-report.ts';
 import {
   findCovering,
+  leftByClosing,
   lostByClosing,
   weighedByClosing,
   whenFault,
@@ -81,7 +82,7 @@ function CloseForm({
     >
       <ClosingWhen when={when} wasTried={wasTried} onChange={setWhen} />
       <TextArea label={t('coverings.close.note')} value={note} onChange={setNote} rows={2} maxLength={2000} />
-      <LossList lines={lost} />
+      <LossList lines={lost} left={leftByClosing(lines, closedAt ?? asOf).length} />
       {lost.length > 0 ? (
         <>
           <Checkbox isSelected={knows} onChange={setKnows}>

@@ -17,12 +17,26 @@ export function isTimeToClose({ counts, daysLeft }: Pick<CoveringReport, 'counts
 
 /**
  * What would be lost by closing at this instant (UTC text): the gaps, and what has only records that were
- * taken at or after it, or so shortly before that they prove nothing.
+ * taken at or after it, or so shortly before that they prove nothing. Nothing of a wall whose other face is open.
  */
 export function lostByClosing(lines: readonly CoveringLine[], closedAt: string): CoveringLine[] {
-  return lines.filter(
-    (line) => line.state === 'gap' || (line.state === 'on-record' && recordsAt(line, closedAt).length === 0),
-  );
+  return lines.filter((line) => {
+    const gone = goneBy(line, closedAt);
+    if (gone === null) return false;
+    return line.state === 'gap' || (line.state === 'on-record' && recordsAt(line, gone).length === 0);
+  });
+}
+
+/** Gaps that stay such, since they can be photographed from the other face. */
+export function leftByClosing(lines: readonly CoveringLine[], closedAt: string): CoveringLine[] {
+  return lines.filter((line) => line.state === 'gap' && goneBy(line, closedAt) === null);
+}
+
+/** When a member is out of sight if its covering closes at this instant; null: its other face is open. */
+function goneBy({ otherFace }: CoveringLine, closedAt: string): string | null {
+  if (otherFace === null) return closedAt;
+  if (otherFace.closedAt === null) return null;
+  return otherFace.closedAt > closedAt ? otherFace.closedAt : closedAt;
 }
 
 /** A member on record that has no record against which nothing speaks, with the best that it has. */
@@ -34,17 +48,18 @@ export interface Weighed {
 /** What a closing at this instant would leave on record, but to be weighed. */
 export function weighedByClosing(lines: readonly CoveringLine[], closedAt: string): Weighed[] {
   return lines.flatMap((line) => {
-    const records = line.state === 'on-record' ? recordsAt(line, closedAt) : [];
+    const records = line.state === 'on-record' ? recordsAt(line, goneBy(line, closedAt)) : [];
     // The report puts the best first.
     const [record] = records;
     return record && !records.some(isFirm) ? [{ line, record }] : [];
   });
 }
 
-/** The records that a closing at this instant would leave. */
-function recordsAt({ records }: CoveringLine, closedAt: string): Evidence[] {
+/** The records that are left of a member which is out of sight from this instant on, or never. */
+function recordsAt({ records }: CoveringLine, gone: string | null): Evidence[] {
+  if (gone === null) return records;
   return records.filter(
-    ({ instant, uncertaintyS }) => instant !== null && isCertainlyBefore(instant, uncertaintyS, closedAt),
+    ({ instant, uncertaintyS }) => instant !== null && isCertainlyBefore(instant, uncertaintyS, gone),
   );
 }
 

@@ -9,6 +9,7 @@ import { LineTable } from '../report/line-table.tsx';
 import { useReport } from '../report/use-report.ts';
 import '../report/report.css';
 import { findCovering } from './closing-preview.ts';
+import { LayerList } from './layer-list.tsx';
 import { DaysLeft } from './days-left.tsx';
 
 export function CoveringDetails({ covering }: { covering: CoveringView }) {
@@ -33,6 +34,7 @@ export function CoveringDetails({ covering }: { covering: CoveringView }) {
         <dt>{t('coverings.one.changed')}</dt>
         <dd>{formatInstant(covering.changedAt, zone, lang)}</dd>
       </dl>
+      <LayerList covering={covering} />
       <section className="section">
         <h2>{t('coverings.one.hides')}</h2>
         <QueryState query={report}>
@@ -41,7 +43,11 @@ export function CoveringDetails({ covering }: { covering: CoveringView }) {
             return lines.length === 0 ? (
               <p className="soft">{t('coverings.one.hidesNothing')}</p>
             ) : (
-              <LineTable label={t('report.table', { name: covering.name })} lines={lines} />
+              <LineTable
+                label={t('report.table', { name: covering.name })}
+                lines={lines}
+                isClosed={covering.closed !== null}
+              />
             );
           }}
         </QueryState>

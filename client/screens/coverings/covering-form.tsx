@@ -15,21 +15,28 @@ import type { MemberIndex } from '../../finding/member-index.ts';
 import { EMPTY_DRAFT, KINDS, draftOf, factsOfDraft, isChanged, reduceCovering } from './covering-draft.ts';
 import { GoneMarks } from './gone-marks.tsx';
 import { HidesPicker } from './hides-picker.tsx';
+import { layerAfter, nameAfter } from './next-layer.ts';
+import { NextLayerPart } from './next-layer-part.tsx';
 import { readZone } from './zone-draft.ts';
 import { ZonePart } from './zone-part.tsx';
 import { useCoveringChange } from './use-covering-change.ts';
 
 export interface CoveringFormProps {
   covering: CoveringView | null;
+  /** The layer that a new one follows. */
+  over?: CoveringView | null;
   index: MemberIndex;
 }
 
-export function CoveringForm({ covering, index }: CoveringFormProps) {
-  const { t } = useWords();
+export function CoveringForm({ covering, over = null, index }: CoveringFormProps) {
+  const { t, lang } = useWords();
   const { id: house, unit } = useHouse();
   const navigate = useNavigate();
   // As it was when the form was opened: what others change meanwhile is not this person's.
-  const [start] = useState(() => (covering ? draftOf(covering, unit) : EMPTY_DRAFT));
+  const [start] = useState(() => {
+    if (covering) return draftOf(covering, unit);
+    return over ? layerAfter(over, nameAfter(over, lang), unit) : EMPTY_DRAFT;
+  });
   const [draft, tell] = useReducer(reduceCovering, start);
   const unsaved = useUnsaved(isChanged(draft, start));
   const [wasTried, setWasTried] = useState(false);
@@ -95,6 +102,7 @@ export function CoveringForm({ covering, index }: CoveringFormProps) {
           maxLength={2000}
         />
       </div>
+      {over ? <NextLayerPart over={over} tell={tell} /> : null}
       <ZonePart draft={draft} wasTried={wasTried} tell={tell} />
       <HidesPicker draft={draft} index={index} tracks={tracks} tell={tell} />
       <GoneMarks draft={draft} index={index} tell={tell} />

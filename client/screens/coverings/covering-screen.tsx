@@ -12,6 +12,7 @@ import { CloseDialog } from './close-dialog.tsx';
 import { findCovering, isTimeToClose } from './closing-preview.ts';
 import { CoveringDetails } from './covering-details.tsx';
 import { CoveringFormScreen } from './covering-form-screen.tsx';
+import { LAYER_WORDS } from './layer-words.ts';
 import { ReopenDialog } from './reopen-dialog.tsx';
 import { useCoverings } from './use-coverings.ts';
 import './coverings.css';
@@ -34,16 +35,25 @@ export function CoveringScreen() {
 }
 
 function OneCovering({ covering }: { covering: CoveringView }) {
-  const { t } = useWords();
+  const { t, lang } = useWords();
   const { id: house } = useHouse();
   const [asks, setAsks] = useState(false);
   const close = () => setAsks(false);
   const found = findCovering(useReport(house).data, covering.id);
   const gaps = found?.counts.gaps ?? 0;
+  const next = covering.zone ? (
+    <LinkButton to={`/houses/${house}/coverings/new?over=${covering.id}`}>
+      {LAYER_WORDS[lang].next}
+    </LinkButton>
+  ) : null;
   const actions = covering.closed ? (
-    <Button onPress={() => setAsks(true)}>{t('coverings.one.reopen')}</Button>
+    <>
+      {next}
+      <Button onPress={() => setAsks(true)}>{t('coverings.one.reopen')}</Button>
+    </>
   ) : (
     <>
+      {next}
       <LinkButton to="?change">{t('coverings.one.change')}</LinkButton>
       {gaps > 0 ? (
         <LinkButton look="act" to={`/houses/${house}/report?only=missing`}>

@@ -15,6 +15,7 @@ import { useHouse } from '../../shell/use-house.ts';
 import { useReport } from '../report/use-report.ts';
 import { findCovering } from './closing-preview.ts';
 import { DaysLeft } from './days-left.tsx';
+import { LAYER_WORDS } from './layer-words.ts';
 import { MissingList } from './missing-list.tsx';
 import { useCoverings } from './use-coverings.ts';
 import './coverings.css';
@@ -112,13 +113,15 @@ function RecordState({
   if (!found) return null;
   const { counts, lines } = found;
   if (covering.hides.length === 0) return <span className="soft">{t('coverings.recordState.empty')}</span>;
-  const { gaps, lost, onRecord, firm, hidden } = counts;
+  const { gaps, lost, before, onRecord, firm, hidden } = counts;
+  const earlier = before > 0 ? LAYER_WORDS[lang].hiddenBeforeCount(formatNumber(before, lang)) : null;
   const weigh = onRecord > firm ? t('report.count.weigh', { count: onRecord - firm }) : null;
-  if (gaps + lost === 0) return <span>{joinWords([t('coverings.recordState.complete'), weigh], lang)}</span>;
+  const complete = hidden > 0 || earlier === null ? t('coverings.recordState.complete') : null;
+  if (gaps + lost === 0) return <span>{joinWords([complete, weigh, earlier], lang)}</span>;
   const ratio = `${formatNumber(onRecord, lang)} / ${formatNumber(hidden, lang)}`;
   return (
     <>
-      <span>{joinWords([ratio, weigh], lang)}</span>{' '}
+      <span>{joinWords([ratio, weigh, earlier], lang)}</span>{' '}
       <span className="act-text">
         {gaps > 0 ? t('coverings.recordState.gaps', { count: gaps }) : ''}
         {lost > 0 ? t('coverings.recordState.lost', { count: lost }) : ''}

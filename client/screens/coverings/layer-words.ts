@@ -10,6 +10,9 @@ interface LayerWords {
   /** Of a member that an earlier layer has hidden. */
   readonly hiddenBefore: (day: string, covering: string) => string;
   readonly hiddenBeforeCount: (count: string) => string;
+  /** So many members without a record, whose other face stays open. */
+  readonly left: (count: number) => string;
+  readonly otherFaceOpen: string;
   readonly others: string;
   readonly face: Readonly<Record<'lower' | 'higher', string>>;
   readonly next: string;
@@ -29,6 +32,11 @@ export const LAYER_WORDS: Readonly<Record<Language, LayerWords>> = {
     until: (day) => ` until ${day}`,
     hiddenBefore: (day, covering) => `out of sight since ${day}, behind “${covering}”`,
     hiddenBeforeCount: (count) => `${count} hidden before by another layer`,
+    left: (count) =>
+      count === 1
+        ? '1 member has no record yet, and can still be photographed from the other face.'
+        : `${count} members have no record yet, and can still be photographed from the other face.`,
+    otherFaceOpen: 'the other face is still open',
     others: 'Other layers here',
     face: { lower: 'face to the lines before', higher: 'face to the lines after' },
     next: 'Plan the next layer here',
@@ -52,6 +60,8 @@ export const LAYER_WORDS: Readonly<Record<Language, LayerWords>> = {
     until: (day) => `${day}まで`,
     hiddenBefore: (day, covering) => `${day}に「${covering}」で隠れた`,
     hiddenBeforeCount: (count) => `前の層で隠れたもの ${count}本`,
+    left: (count) => `未記録の部材が${count}本ありますが、裏側からまだ撮影できます。`,
+    otherFaceOpen: '裏側はまだ開いている',
     others: '同じところのほかの層',
     face: { lower: '前の通り側', higher: '次の通り側' },
     next: '次の層を予定する',

@@ -5,15 +5,17 @@ import { useHouse } from '../../shell/use-house.ts';
 import { joinWords } from '../../i18n/join-words.ts';
 import { missSentence } from '../report/miss-sentence.ts';
 import type { CoveringLine } from './closing-preview.ts';
+import { LAYER_WORDS } from './layer-words.ts';
 
 const SHOWN = 30;
 
-/** What a closing would lose for good, with what is known of each. */
-export function LossList({ lines }: { lines: readonly CoveringLine[] }) {
+/** What a closing would lose for good, with what is known of each; `left`: so many stay gaps. */
+export function LossList({ lines, left }: { lines: readonly CoveringLine[]; left: number }) {
   const { t, lang } = useWords();
   const lexicon = useLexicon();
   const { zone } = useHouse();
-  if (lines.length === 0) return <p>{t('coverings.close.noGaps')}</p>;
+  if (lines.length === 0)
+    return <p>{left > 0 ? LAYER_WORDS[lang].left(left) : t('coverings.close.noGaps')}</p>;
   return (
     <div
       className="coverings-loss"

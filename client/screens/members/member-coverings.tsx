@@ -2,6 +2,8 @@ import { Link } from 'react-router';
 import type { MemberHistoryView } from '#domain/contract/views';
 import { formatDay, formatInstant } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
+import { LAYER_WORDS } from '../coverings/layer-words.ts';
+import { joinWords } from '../../i18n/join-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
 
 type HidingCovering = MemberHistoryView['coverings'][number];
@@ -10,8 +12,11 @@ export function MemberCoverings({ coverings }: { coverings: readonly HidingCover
   const { t, lang } = useWords();
   const { id: house, zone } = useHouse();
   if (coverings.length === 0) return <p className="soft">{t('members.history.coveringsNone')}</p>;
-  const when = ({ closed, plannedDay }: HidingCovering) => {
-    if (closed) return t('members.history.closedAt', { when: formatInstant(closed.at, zone, lang) });
+  const when = ({ closed, plannedDay, hiddenAt }: HidingCovering) => {
+    if (closed) {
+      const said = t('members.history.closedAt', { when: formatInstant(closed.at, zone, lang) });
+      return hiddenAt === null ? joinWords([said, LAYER_WORDS[lang].otherFaceOpen], lang) : said;
+    }
     if (plannedDay === null) return t('members.history.noDay');
     return t('members.history.plannedFor', { day: formatDay(plannedDay, lang) });
   };

@@ -3,7 +3,7 @@ import type { ClosingReportView } from '#domain/contract/report-views';
 type Days = ClosingReportView['days'];
 
 export interface ReportParts {
-  /** By closing day: here something can still be photographed. */
+  /** By closing day: here something can still be photographed, if only from the other face. */
   readonly open: Days;
   /** In the order in which they closed: nothing can be done about what is missing there. */
   readonly closed: Days[number]['coverings'];
@@ -11,7 +11,8 @@ export interface ReportParts {
 
 /** The report in the order in which it is of use on site. */
 export function closedLast(days: Days): ReportParts {
-  const isOpen = ({ closedAt }: Days[number]['coverings'][number]) => closedAt === null;
+  const isOpen = ({ closedAt, counts }: Days[number]['coverings'][number]) =>
+    closedAt === null || counts.gaps > 0;
   return {
     open: days
       .map(({ day, coverings }) => ({ day, coverings: coverings.filter(isOpen) }))

@@ -4,6 +4,7 @@ import type { ClosingReportView } from '#domain/contract/report-views';
 import { formatInstant, formatNumber } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
+import { LAYER_WORDS } from '../coverings/layer-words.ts';
 import { DaysLeft } from '../coverings/days-left.tsx';
 import type { Line } from './line-row.tsx';
 import { LineTable } from './line-table.tsx';
@@ -43,6 +44,7 @@ export const CoveringPart = memo(function CoveringPart({ covering, withReading }
         <LineTable
           label={t('report.table', { name })}
           lines={lines}
+          isClosed={covering.closedAt !== null}
           withReading={withReading}
           paperHead={head}
         />
@@ -77,7 +79,7 @@ function Facts({ covering }: { covering: Covering }) {
 
 function Counts({ covering: { counts } }: { covering: Covering }) {
   const { t, lang } = useWords();
-  const { hidden, onRecord, firm, gaps, lost, retired } = counts;
+  const { hidden, onRecord, firm, gaps, lost, before, retired } = counts;
   return (
     <>
       <span>
@@ -86,6 +88,9 @@ function Counts({ covering: { counts } }: { covering: Covering }) {
       {onRecord > firm ? <span>{t('report.count.weigh', { count: onRecord - firm })}</span> : null}{' '}
       {gaps > 0 ? <span className="act-text">{t('report.count.gaps', { count: gaps })}</span> : null}{' '}
       {lost > 0 ? <span className="act-text">{t('report.count.lost', { count: lost })}</span> : null}{' '}
+      {before > 0 ? (
+        <span className="soft">{LAYER_WORDS[lang].hiddenBeforeCount(formatNumber(before, lang))}</span>
+      ) : null}{' '}
       {retired > 0 ? <span className="soft">{t('report.count.retired', { count: retired })}</span> : null}
     </>
   );

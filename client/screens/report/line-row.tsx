@@ -3,13 +3,14 @@ import { Link } from 'react-router';
 import type { ClosingReportView } from '#domain/contract/report-views';
 import type { FindingKind } from '#domain/record/findings/kinds';
 import { isFirm } from '#domain/record/requirement';
-import { formatList } from '../../i18n/format.ts';
+import { dayIn, formatDay, formatList } from '../../i18n/format.ts';
 import { metres, stretchWords } from '../../i18n/stretch-words.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { KindName } from '../../parts/kind-name.tsx';
 import { LegibilityMark } from '../../parts/legibility-mark.tsx';
 import { StageName } from '../../parts/stage-name.tsx';
 import { useHouse } from '../../shell/use-house.ts';
+import { LAYER_WORDS } from '../coverings/layer-words.ts';
 import { eachPhotoOnce } from './each-photo-once.ts';
 import { knownTime } from './known-time.ts';
 import { missSentence } from './miss-sentence.ts';
@@ -17,8 +18,14 @@ import { RecordFindings } from './record-findings.tsx';
 
 export type Line = ClosingReportView['days'][number]['coverings'][number]['lines'][number];
 
+export interface LineRowProps {
+  line: Line;
+  hasReading: boolean;
+  isClosed: boolean;
+}
+
 /** Drawn again only where the line is another: a large house has thousands. */
-export const LineRow = memo(function LineRow({ line, hasReading }: { line: Line; hasReading: boolean }) {
+export const LineRow = memo(function LineRow({ line, hasReading, isClosed }: LineRowProps) {
   const { id: house } = useHouse();
   return (
     <tr className={`report-line report-line-${line.state}`}>
@@ -38,6 +45,7 @@ export const LineRow = memo(function LineRow({ line, hasReading }: { line: Line;
       </td>
       <td>
         <LineState line={line} />
+        <LayerNote line={line} isClosed={isClosed} />
       </td>
       <td className="report-remark" aria-hidden="true" />
     </tr>
@@ -58,6 +66,29 @@ function Extent({ line: { hidden, views } }: { line: Line }) {
     </>
   );
 }
+
+/** From where it can still be photographed, or which layer hid it before. */
+function LayerNote({ line: { state, before, hiddenAt, otherFace }, isClosed }: LayerNoteProps) {
+  const { lang } = useWords();
+  const { zone } = useHouse();
+  const words = LAYER_WORDS[lang];
+  if (state === 'hidden-before' && before && hiddenAt)
+    return (
+      <span className="report-miss">
+        {words.hiddenBefore(formatDay(dayIn(zone, new Date(hiddenAt)), lang), before.name)}
+      </span>
+    );
+  if (state !== 'gap' || !isClosed || !otherFace) return null;
+  const { towards, plannedDay } = otherFace;
+  const until = plannedDay === null ? '' : words.until(formatDay(plannedDay, lang));
+  return (
+    <span className="report-miss">
+      {towards === null ? words.openOutside(until) : words.openFrom(towards, until)}
+    </span>
+  );
+}
+
+type LayerNoteProps = Pick<LineRowProps, 'line' | 'isClosed'>;
 
 /** On record, but by nothing that stands by itself. The best record comes first. */
 function isToBeWeighed({ state, records: [best] }: Line): boolean {

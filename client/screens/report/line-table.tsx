@@ -8,6 +8,8 @@ import { LineRow, type Line } from './line-row.tsx';
 export interface LineTableProps {
   label: string;
   lines: readonly Line[];
+  /** Whether their covering has closed: a gap is then to be photographed from the other face. */
+  isClosed: boolean;
   /** Lines whose kind is shown on the screen for the first time; without it, those of this table. */
   withReading?: ReadonlySet<Line>;
   /** Said on paper over the headings of each page. */
@@ -18,7 +20,7 @@ const COLUMNS = ['tick', 'mark', 'place', 'least', 'state', 'remark'] as const;
 const ON_PAPER: readonly string[] = ['tick', 'remark'];
 
 /** Hidden members with what is on record about each; on paper with a box to tick and room for a word by hand. */
-export function LineTable({ label, lines, withReading: given, paperHead }: LineTableProps) {
+export function LineTable({ label, lines, isClosed, withReading: given, paperHead }: LineTableProps) {
   const { t } = useWords();
   const lexicon = useLexicon();
   const withReading = given ?? firstOfKind(lines, lexicon);
@@ -42,7 +44,7 @@ export function LineTable({ label, lines, withReading: given, paperHead }: LineT
         columns={COLUMNS.map((column) => `report-col-${column}`)}
       >
         {lines.map((line) => (
-          <LineRow key={line.mark} line={line} hasReading={withReading.has(line)} />
+          <LineRow key={line.mark} line={line} hasReading={withReading.has(line)} isClosed={isClosed} />
         ))}
       </Table>
     </div>
