@@ -1,9 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest';
+import type { FindingsView } from '#domain/contract/findings';
 import type { FrameView } from '#domain/contract/frame-views';
+import type { JournalView } from '#domain/contract/journal-views';
 import type { ClosingReportView } from '#domain/contract/report-views';
 import type { SchedulePreviewView } from '#domain/contract/schedule-views';
-import type { CoveringView, HouseView, UploadOutcome } from '#domain/contract/views';
+import type { CoveringView, HouseView, MemberHistoryView, UploadOutcome } from '#domain/contract/views';
 import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
 import { makeJpeg, takenAt } from '../support/pictures.ts';
 import { HttpProblem, newHouse, startServer, type Client, type TestServer } from '../support/server.ts';
@@ -220,6 +222,92 @@ describeOverBothDatabases('the frame in space, over HTTP', (make) => {
     await owner.post(`/coverings/${id}/close`, {});
     expect((await away()).outcome).toBe('retired');
     expect((await lines('West')).get('い通り貫')).toMatchObject({ state: 'retired' });
+  });
+
+  it('keeps a wall open for photos until both of its faces are covered, and says so everywhere', async () => {
+    const coat = (name: string, face: string, plannedDay: string) =>
+      plan(name, { ...WALL, from: '一', to: '三', over: 'between-posts', face }, { plannedDay });
+    const close = (id: string, day: string) =>
+      owner.post(`/coverings/${id}/close`, { closedAt: `${day}T03:00:00.000Z` });
+    const rail = async (name: string) => (await lines(name)).get('い通り貫');
+    const found = async () => {
+      const { findings } = await owner.get<FindingsView>(`/houses/${house.id}/findings`);
+      return findings.map(({ kind, covering }) => [kind, covering]).sort();
+    };
+    const inFrame = async (name: string) => {
+      const frame = await owner.get<FrameView>(`/houses/${house.id}/frame`);
+      return frame.coverings.find((one) => one.name === name)?.hides[0];
+    };
+    const rough = await coat('Rough coat', 'lower', '2026-04-10');
+    const back = await coat('Back coat', 'higher', '2026-05-12');
+    const top = await coat('Top coat', 'both', '2026-06-01');
+    expect(await rail('Rough coat')).toMatchObject({ state: 'gap', otherFace: { closedAt: null } });
+
+    await close(rough.id, '2026-04-10');
+    expect(await rail('Rough coat')).toMatchObject({
+      ...{
+        state: 'gap',
+        hiddenAt: null,
+        otherFace: { towards: 'ろ', closedAt: null, plannedDay: '2026-05-12' },
+      },
+    });
+    expect(await inFrame('Rough coat')).toMatchObject({ state: 'gap', hiddenDay: null });
+    expect(await found()).toEqual([]);
+    // From behind, after the rough coat: a record, and nothing to be looked at.
+    await show('い通り貫', '2026-04-15', ['一', '二']);
+    expect(await rail('Rough coat')).toMatchObject({
+      ...{ state: 'gap', missing: [{ from: 1820, to: 3640 }], nearestMiss: { reasons: ['part-only'] } },
+    });
+    expect(await found()).toEqual([]);
+    const history = async () =>
+      (await owner.get<MemberHistoryView>(`/houses/${house.id}/members/${encodeURIComponent('い通り貫')}`))
+        .coverings;
+    expect((await history()).map(({ name, hiddenAt }) => [name, hiddenAt])).toEqual([
+      ...[
+        ['Rough coat', null],
+        ['Back coat', null],
+        ['Top coat', null],
+      ],
+    ]);
+
+    await close(back.id, '2026-04-20');
+    for (const name of ['Rough coat', 'Back coat'])
+      expect(await rail(name)).toMatchObject({ state: 'lost', hiddenAt: '2026-04-20T03:00:00.000Z' });
+    expect(await inFrame('Rough coat')).toMatchObject({ state: 'lost', hiddenDay: '2026-04-20' });
+    expect(await found()).toEqual(
+      [
+        ['closed-with-gaps', rough.id],
+        ['closed-with-gaps', back.id],
+      ].sort(),
+    );
+    // Nobody is sent to photograph for the top coat what the back coat has hidden.
+    expect(await rail('Top coat')).toMatchObject({
+      ...{ state: 'hidden-before', before: { covering: back.id, name: 'Back coat' }, nearestMiss: null },
+    });
+    const { days } = await owner.get<ClosingReportView>(`/houses/${house.id}/closing-report`);
+    const report = days.flatMap(({ coverings }) => coverings).find(({ name }) => name === 'Top coat');
+    expect(report).toMatchObject({
+      ...{ counts: { hidden: 0, gaps: 0, lost: 0, before: 1 }, layers: [rough.id, back.id] },
+    });
+    const { next } = await owner.get<JournalView>(`/houses/${house.id}/journal`);
+    expect([next.gaps, next.hidesNothing.coverings]).toEqual([[], []]);
+    expect(next.complete.coverings.map(({ name }) => name)).toEqual(['Top coat']);
+    expect((await history()).map(({ hiddenAt }) => hiddenAt?.slice(0, 10))).toEqual([
+      ...['2026-04-20', '2026-04-20', '2026-04-20'],
+    ]);
+
+    // A photo from between the two closings that turns up later completes the record of all three.
+    await show('い通り貫', '2026-04-18', ['二', '三']);
+    for (const name of ['Rough coat', 'Back coat', 'Top coat'])
+      expect(await rail(name)).toMatchObject({ state: 'on-record' });
+    expect(await found()).toEqual([]);
+    await show('い通り貫', '2026-04-25', ['一', '三']);
+    expect((await found()).map(([kind]) => kind)).toEqual(['shown-after-closing', 'shown-after-closing']);
+
+    await owner.post(`/coverings/${back.id}/reopen`, { reason: 'opened up again' });
+    expect(await found()).toEqual([]);
+    expect(await rail('Top coat')).toMatchObject({ state: 'on-record', before: null, hiddenAt: null });
+    expect(top.closed).toBeNull();
   });
 
   it('refuses what is no grid and no zone with a sentence', async () => {

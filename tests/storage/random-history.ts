@@ -52,7 +52,8 @@ function setOutOf(n: number, m: number, stands: boolean): SetOut | null {
 function wallOf(n: number, m: number): Zone {
   const over = m % 2 === 0 ? 'between-posts' : 'over-posts';
   const span = { line: 'い', from: LINES[m]!, to: LINES[n + 1]! };
-  return { shape: 'wall', family: 'first', ...span, bottom: 450, top: 3000, face: 'both', over };
+  const face = (['lower', 'higher', 'both'] as const)[(n + m) % 3] ?? 'both';
+  return { shape: 'wall', family: 'first', ...span, bottom: 450, top: 3000, face, over };
 }
 
 /** One act of a random history: small numbers stand for marks, photos, tags and coverings. */

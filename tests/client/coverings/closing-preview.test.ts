@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Mark } from '#domain/frame/mark';
 import {
   closingTime,
+  leftByClosing,
   lostByClosing,
   weighedByClosing,
   whenFault,
@@ -49,6 +50,32 @@ describe('what a closing would lose', () => {
   test('now: the gaps alone', () => {
     expect(lostByClosing(lines, '2026-04-04T00:00:00.000Z').map(({ mark }) => mark)).toEqual(['gap']);
   });
+});
+
+describe('what closing one face of a wall would lose', () => {
+  const gap = line('gap', 'gap');
+  const early = line('early', 'on-record', '2026-04-03T05:00:00.000Z');
+  const late = line('late', 'on-record', '2026-04-03T07:00:00.000Z');
+  const lost = (closing: string, otherFace: CoveringLine['otherFace']) =>
+    lostByClosing(
+      [gap, early, late].map((one) => ({ ...one, otherFace })),
+      closing,
+    ).map(({ mark }) => mark);
+  const face = (closedAt: string | null) => ({ towards: 'ろ', closedAt, plannedDay: null });
+  test('nothing while the other is open; those stay gaps', () => {
+    expect(lost('2026-04-03T06:00:00.000Z', face(null))).toEqual([]);
+    const lines = [{ ...gap, otherFace: face(null) }, early];
+    expect(leftByClosing(lines, '2026-04-03T06:00:00.000Z').map(({ mark }) => mark)).toEqual(['gap']);
+  });
+  test('what has no photo from before the later of both closings', () => {
+    expect(lost('2026-04-03T06:00:00.000Z', face('2026-04-02T00:00:00.000Z'))).toEqual(['gap', 'late']);
+    expect(lost('2026-04-03T06:00:00.000Z', face('2026-04-03T08:00:00.000Z'))).toEqual(['gap']);
+    expect(leftByClosing([{ ...gap, otherFace: face('2026-04-02T00:00:00.000Z') }], '2026-04-03')).toEqual(
+      [],
+    );
+  });
+  test('nothing of what an earlier layer had hidden', () =>
+    expect(lostByClosing([line('before', 'hidden-before')], '2026-04-03T06:00:00.000Z')).toEqual([]));
 });
 
 describe('what is to be weighed at a closing', () => {

@@ -104,13 +104,17 @@ describe('only what is missing', () => {
 });
 
 test('what has closed stands after all that is open, in both parts by day', () => {
-  const covering = (id: string, closedAt: string | null) => ({ id, closedAt }) as Covering;
+  const covering = (id: string, closedAt: string | null, gaps = 0) =>
+    ({ id, closedAt, counts: { gaps } }) as Covering;
   const { open, closed } = closedLast([
+    { day: '2026-03-31', coverings: [covering('one face', '2026-03-31T03:00:00.000Z', 2)] },
     { day: '2026-04-01', coverings: [covering('a', '2026-04-01T03:00:00.000Z')] },
     { day: '2026-04-02', coverings: [covering('b', '2026-04-02T03:00:00.000Z'), covering('c', null)] },
     { day: null, coverings: [covering('d', null)] },
   ]);
   expect(open.map(({ day, coverings }) => [day, coverings.map(({ id }) => id)])).toEqual([
+    // Its other face is open: what is missing can be photographed from there.
+    ['2026-03-31', ['one face']],
     ['2026-04-02', ['c']],
     [null, ['d']],
   ]);
