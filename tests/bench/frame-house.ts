@@ -24,6 +24,8 @@ export const READER: GridReader = gridReader({
   levels: [{ label: '1F', height: 450 as Mm }],
 });
 
+const FACES = ['both', 'lower', 'higher'] as const;
+
 /** Rails of three bays on lines of the grid, at eight heights. */
 export function railsInSpace(count: number): MemberInSpace[] {
   return Array.from({ length: count }, (_, i) => ({
@@ -67,14 +69,18 @@ export function hide(
   return hiddenByZones(walls, members, READER, []);
 }
 
-/** Twenty tags a member, each on a stretch of one bay; a covering for each dozen members, as zones hide them. */
+/**
+ * Twenty tags a member, each on a stretch of one bay; a covering for each dozen members, as zones hide them, every
+ * third on both faces of its wall, and each a layer beside those that share a bay with it.
+ */
 export function frameHouse(memberCount: number): ClosingReportInput {
   const members = railsInSpace(memberCount);
   const walls = wallsInSpace(Math.ceil((memberCount * 8) / 100));
   const hidden = hide(members, walls);
   return {
     members: members.map(({ mark, axis }) => ({ mark, kind: '貫', place: '1F', retired: false, axis })),
-    coverings: walls.map(({ id, kind }, i) => ({
+    coverings: walls.map(({ id, kind, zone }, i) => ({
+      zone: zone.shape === 'wall' ? { ...zone, face: FACES[i % 3] ?? 'both' } : zone,
       ...{ id, name: id, kind, plannedDay: `2026-05-${String((i % 28) + 1).padStart(2, '0')}` },
       ...{ closedAt: null, closedDay: null, hides: hidden.get(id) ?? [] },
     })),
