@@ -107,6 +107,8 @@ describe('what an earlier layer hides', () => {
       at('floor', floor(0, 9)),
       false,
     ],
+    ['plaster over boards on a wall', at('other', wall()), at('plaster', wall()), true],
+    ['services in the same zone', at('floor', floor(250, 470)), at('other', floor(250, 470)), true],
     ['services on boards', at('floor', floor(250, 470)), at('other', floor(250, 520)), true],
     ['services under boards', at('floor', floor(250, 470)), at('other', floor(200, 400)), false],
     ['insulation under a ceiling', at('ceiling', floor(250, 470)), at('other', floor(200, 470)), true],
