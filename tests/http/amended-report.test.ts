@@ -55,6 +55,10 @@ describeOverBothDatabases('a report and a frame of which only what a photo touch
     };
     await plan('West', { zone: { ...WALL, from: '一', to: '二', over: 'between-posts' } });
     await plan('North', { zone: { ...WALL, from: '二', to: '三', over: 'over-posts' } });
+    const outer = await plan('Outer face', {
+      zone: { ...WALL, face: 'lower', from: '一', to: '三', over: 'between-posts' },
+    });
+    await owner.post(`/coverings/${outer}/close`, { closedAt: '2026-04-02T03:00:00.000Z' });
     await plan('Lath', { hides: [{ mark: '西の小舞', least: 'lath-on' }], plannedDay: null });
     const closed = await plan('Closed', { hides: [{ mark: 'い一', least: 'pegged' }] });
     await owner.post(`/coverings/${closed}/close`, { closedAt: '2026-04-05T03:00:00.000Z' });

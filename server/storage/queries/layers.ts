@@ -8,7 +8,8 @@ import type { Db } from '../open-database.ts';
  * member is out of sight. Of what they hide only these members.
  */
 export async function readLayersBeside(db: Db, house: string, part: ReportPart): Promise<LayerMaterial[]> {
-  if (part === 'all') return [];
+  // A part by photo has every covering of its members already.
+  if (part === 'all' || (part !== 'open' && 'photo' in part)) return [];
   let within = db.selectFrom('covering').where('houseId', '=', house).select('id');
   if (part === 'open') within = within.where('closedAt', 'is', null);
   else within = within.where('id', 'in', part.coverings);
