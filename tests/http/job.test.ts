@@ -162,7 +162,7 @@ describeOverBothDatabases('the job of a carpenter, over HTTP', (make) => {
     });
 
     const open = await report();
-    expect(open.counts).toEqual({ hidden: 4, onRecord: 1, firm: 1, gaps: 3, lost: 0, retired: 0 });
+    expect(open.counts).toEqual({ hidden: 4, onRecord: 1, firm: 1, gaps: 3, lost: 0, before: 0, retired: 0 });
     const misses = (r: ClosingReportView) =>
       Object.fromEntries(
         (r.days[0]?.coverings[0]?.lines ?? []).map((l) => [l.mark, l.nearestMiss?.reasons ?? l.state]),
@@ -180,7 +180,15 @@ describeOverBothDatabases('the job of a carpenter, over HTTP', (make) => {
     await tag(await addPhoto('2026-04-04T08:00:00'), 'は通り貫', 'pegged');
     const closed = await report();
     expect(closed.days[0]?.day).toBe('2026-04-03');
-    expect(closed.counts).toEqual({ hidden: 4, onRecord: 2, firm: 2, gaps: 0, lost: 2, retired: 0 });
+    expect(closed.counts).toEqual({
+      hidden: 4,
+      onRecord: 2,
+      firm: 2,
+      gaps: 0,
+      lost: 2,
+      before: 0,
+      retired: 0,
+    });
     expect(misses(closed)).toEqual({
       い一: 'on-record',
       い二: 'on-record',

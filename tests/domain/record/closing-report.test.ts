@@ -256,7 +256,15 @@ describe('a small house', () => {
     ]));
 
   it('has these counts', () => {
-    expect(report.counts).toEqual({ hidden: 6, onRecord: 2, firm: 2, gaps: 2, lost: 2, retired: 1 });
+    expect(report.counts).toEqual({
+      hidden: 6,
+      onRecord: 2,
+      firm: 2,
+      gaps: 2,
+      lost: 2,
+      before: 0,
+      retired: 1,
+    });
     expect(report.unhidden).toBe(1);
   });
 });
