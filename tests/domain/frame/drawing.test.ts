@@ -263,7 +263,10 @@ describe('the state on a day', () => {
   });
 
   it('changes only on its days', () => {
-    const hides = [{ onRecordSince: '2026-04-20' }, { onRecordSince: null, hiddenDay: '2026-04-28' }];
+    const hides = [
+      { onRecordSince: '2026-04-20', hiddenDay: null },
+      { onRecordSince: null, hiddenDay: '2026-04-28' },
+    ];
     const coverings = [{ closedDay: '2026-04-25', hides }] as never;
     expect(changeDays({ members: [{ seen }], coverings })).toEqual([
       '2026-04-02',
