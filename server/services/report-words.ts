@@ -82,6 +82,9 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       'too-few-views': 'too few photos show it',
       'before-stage': 'photographed, but before the stage that is needed',
       'shows-the-covering': 'the photo already shows the covering',
+      'under-protection': 'photographed while protection lay over it',
+      'perhaps-under-protection':
+        'photographed so near to when protection lay over it that it may have been under it',
       'after-closing': 'photographed after closing',
       'perhaps-after-closing': 'photographed so shortly before closing that it may have been after it',
       undated: 'the photo has no date',
@@ -150,6 +153,8 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       'too-few-views': '写真の枚数が足りない',
       'before-stage': '写真はあるが、必要な段階より前',
       'shows-the-covering': '写真ではもう隠れている',
+      'under-protection': '写真はあるが、養生の下',
+      'perhaps-under-protection': '写真はあるが、時刻の誤差により養生の下だったかもしれない',
       'after-closing': 'ふさいだ後の写真',
       'perhaps-after-closing': 'ふさぐ直前の写真で、ふさいだ後かもしれない',
       undated: '写真に日付がない',

@@ -70,6 +70,8 @@ export const report = {
     'too-few-views': 'too few photos show it ({{seen}})',
     'before-stage': 'photographed, but before the stage “{{least}}” ({{seen}})',
     'shows-the-covering': 'the photo already shows the covering ({{seen}})',
+    'under-protection': 'photographed, but while protection lay over it ({{seen}})',
+    'perhaps-under-protection': 'photographed, but perhaps while protection lay over it ({{seen}})',
     'after-closing': 'photographed only after closing ({{seen}})',
     'perhaps-after-closing':
       'photographed, but so shortly before closing that it may have been after it ({{seen}})',
@@ -86,6 +88,8 @@ export const report = {
       'too-few-views': 'is one of too few',
       'before-stage': 'is from before the stage “{{least}}”',
       'shows-the-covering': 'shows the covering',
+      'under-protection': 'was taken while protection lay over it',
+      'perhaps-under-protection': 'was perhaps taken while protection lay over it',
       'after-closing': 'was taken after closing',
       'perhaps-after-closing': 'was perhaps taken after closing',
       undated: 'has no date',
@@ -102,6 +106,8 @@ export const report = {
     'too-few-views': 'too few photos',
     'before-stage': 'photographed too early',
     'shows-the-covering': 'photographed, but only the covering',
+    'under-protection': 'photographed, but under protection',
+    'perhaps-under-protection': 'photographed, but perhaps under protection',
     'after-closing': 'photographed, but after closing',
     'perhaps-after-closing': 'photographed, but perhaps after closing',
     undated: 'photographed, but without a date',
@@ -117,6 +123,9 @@ export const report = {
     'too-few-views': 'it was covered with too few photos of it ({{seen}})',
     'before-stage': 'it was covered; the last photo is from before the stage “{{least}}” ({{seen}})',
     'shows-the-covering': 'it was covered; the photo shows only the covering ({{seen}})',
+    'under-protection': 'it was covered; the photo was taken while protection lay over it ({{seen}})',
+    'perhaps-under-protection':
+      'it was covered; the photo was perhaps taken while protection lay over it ({{seen}})',
     'after-closing': 'it was covered; the photo was taken only afterwards ({{seen}})',
     'perhaps-after-closing':
       'it was covered; the photo was perhaps taken only afterwards, its time is not that sure ({{seen}})',

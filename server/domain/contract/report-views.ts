@@ -15,6 +15,8 @@ export const MISS_REASONS = [
   'other-stretch',
   'before-stage',
   'shows-the-covering',
+  'under-protection',
+  'perhaps-under-protection',
   'after-closing',
   'perhaps-after-closing',
   'undated',
@@ -96,6 +98,9 @@ export const ReportLineView = z.object({
     })
     .nullable()
     .meta({ description: 'Of a wall that is covered on one face: the other face, where this is hidden.' }),
+  liesUnder: z.object({ id: Id, name: z.string(), since: Instant }).nullable().meta({
+    description: 'Of a gap: the temporary protection that lies over what is missing today.',
+  }),
 });
 
 const CountsShape = z.object({

@@ -3,12 +3,15 @@ import { compareText } from '../frame/mark-order.ts';
 import type { GridReader } from '../frame/grid-reader.ts';
 import { stageRank, type Stage } from '../frame/stage.ts';
 import { lineBeside } from '../frame/line-beside.ts';
+import { groupBy } from '../group-by.ts';
 import { daysBetween } from './days-between.ts';
 import { layersOf, type LayerCovering, type Layers } from './layers.ts';
 import { countLines, sumOf } from './report-counts.ts';
-import { reportLine, WHOLE, type ReportLine } from './report-line.ts';
+import { reportLine, type ReportLine } from './report-line.ts';
 import type { ReportMember } from './report-member.ts';
 import { keyCache, sortLines, sortNamed, type KeyOf } from './report-order.ts';
+import { liesAt, type Protection } from './protection.ts';
+import { WHOLE } from './shown-parts.ts';
 import type { Stretch } from './stretches.ts';
 import type { StandingTag } from './requirement.ts';
 
@@ -35,6 +38,8 @@ export interface ClosingReportInput {
   readonly beside?: readonly LayerCovering[];
   /** Standing tags only: neither superseded nor withdrawn. */
   readonly tags: readonly StandingTag[];
+  /** What lies over members, or has: what lies at `asOf` is named with the gaps under it. */
+  readonly protection?: readonly Protection[];
   readonly asOf: string;
   /** The day of `asOf` in the house's zone. */
   readonly today: string;
@@ -55,6 +60,10 @@ export interface ClosingReportInput {
 export function reportClosings(input: ClosingReportInput): ClosingReport {
   const facts = new Map(input.members.map((member) => [member.mark, member]));
   const tagsOf = tagsByMark(input.tags);
+  const lying = groupBy(
+    (input.protection ?? []).filter((one) => liesAt(one, input.asOf)),
+    ({ mark }) => mark,
+  );
   const keyOf = keyCache();
   const { reader = null, beside = [] } = input;
   const layers = layersOf([...input.coverings, ...beside], reader);
@@ -68,7 +77,7 @@ export function reportClosings(input: ClosingReportInput): ClosingReport {
       const { since, before, by, otherFace } = layers.hidden(covering, mark, hidden ?? WHOLE);
       const requirement = { covering: covering.kind, least, closedAt: since, views, hidden, before };
       return {
-        ...reportLine(member, requirement, tagsOf.get(mark) ?? [], reader),
+        ...reportLine(member, requirement, tagsOf.get(mark) ?? [], reader, lying.get(mark)),
         before: by === null ? null : { covering: by, name: named.get(by) ?? '' },
         otherFace: otherFace && { towards, ...otherFace },
       };

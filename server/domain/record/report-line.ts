@@ -6,7 +6,9 @@ import { nameStretch } from '../frame/name-stretch.ts';
 import { groupBy } from '../group-by.ts';
 import { stageRank } from '../frame/stage.ts';
 import type { ReportMember } from './report-member.ts';
-import { coveredTimes, without, type Stretch } from './stretches.ts';
+import { shownParts, WHOLE } from './shown-parts.ts';
+import type { Protection } from './protection.ts';
+import { coveredTimes, meets, without, type Stretch } from './stretches.ts';
 import { isFirm, reasonsAgainst, type Requirement, type StandingTag } from './requirement.ts';
 
 export type ReportLine = ClosingReportView['days'][number]['coverings'][number]['lines'][number];
@@ -23,13 +25,14 @@ interface Judged {
  * record that is not enough, else the tag with the fewest reasons against it; of equals the one at the
  * furthest stage, then the latest, undated last, then the lowest id. A retired member keeps the records it
  * has and misses nothing. What another layer had hidden before is not missed here; where that is all of it and
- * has no record, it is `hidden-before`.
+ * has no record, it is `hidden-before`. `lying`: the protection that lies over it today.
  */
 export function reportLine(
   member: Pick<ReportMember, 'mark' | 'kind' | 'place' | 'retired' | 'axis'>,
   requirement: Requirement,
   tags: readonly StandingTag[],
   reader: GridReader | null = null,
+  lying: readonly Protection[] = [],
 ): ReportLine {
   const judged = tags.map((tag): Judged => ({ tag, reasons: reasonsAgainst(tag, requirement) }));
   const records = judged.filter(({ reasons }) => reasons.length === 0).sort(byFirmness);
@@ -60,11 +63,9 @@ export function reportLine(
     hiddenAt: requirement.closedAt,
     before: null,
     otherFace: null,
+    liesUnder: state === 'gap' ? liesUnder(lying, hidden, missing) : null,
   };
 }
-
-/** A member without a hidden stretch is measured as one piece. */
-export const WHOLE: Stretch = { from: 0, to: 1000 };
 
 interface Asked {
   readonly hidden: Stretch | null;
@@ -75,10 +76,9 @@ interface Asked {
 
 function missingParts({ hidden, views, parts }: Asked, records: readonly StandingTag[]): Stretch[] {
   // By far the most tags show all of a member: nothing is to be measured then.
-  if (views === 1 && records.some(({ stretch }) => !stretch)) return [];
-  const shown = (tag: StandingTag) => (hidden && tag.stretch) ?? hidden ?? WHOLE;
+  if (views === 1 && records.some(({ stretch, sheeted = [] }) => !stretch && sheeted.length === 0)) return [];
   const byPhoto = groupBy(records, ({ photo }) => photo);
-  const sets = [...byPhoto.values()].map((tags) => tags.map(shown));
+  const sets = [...byPhoto.values()].map((tags) => tags.flatMap((tag) => shownParts(tag, hidden)));
   return without(parts, coveredTimes(sets, views));
 }
 
@@ -96,6 +96,18 @@ function completedAt(asked: Asked, records: readonly Judged[]): string | null {
 
 const isPart = (missing: readonly Stretch[], hidden: Stretch) =>
   missing.some(({ from, to }) => from > hidden.from || to < hidden.to);
+
+/** What lies over something that is still missing, and since when: of several the one that was laid first. */
+function liesUnder(
+  lying: readonly Protection[],
+  hidden: Stretch | null,
+  missing: readonly Stretch[],
+): ReportLine['liesUnder'] {
+  const [first] = lying
+    .filter(({ stretch }) => stretch === null || hidden === null || meets(stretch, missing))
+    .sort((a, b) => compareText(a.laidAt, b.laidAt) || compareText(a.id, b.id));
+  return first ? { id: first.id, name: first.name, since: first.laidAt } : null;
+}
 
 /** Of records that count, and yet leave something missing, the best. */
 function notEnough(

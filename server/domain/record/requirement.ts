@@ -4,6 +4,8 @@ import type { MissReason } from '../contract/report-views.ts';
 import { stageRank, type Stage } from '../frame/stage.ts';
 import type { CaptureDoubt } from '../photo/capture-doubts.ts';
 import type { Verdict } from '../photo/legibility.ts';
+import type { Sheeted } from './protection.ts';
+import { shownParts } from './shown-parts.ts';
 import { meets, type Stretch } from './stretches.ts';
 import { stopsRecords, type FindingKind } from './findings/kinds.ts';
 
@@ -21,6 +23,8 @@ export interface StandingTag {
   readonly stage: Stage;
   /** The part of the member that it shows; without one all of it. */
   readonly stretch?: Stretch | null;
+  /** What of the member lay under protection at that instant, or may have. */
+  readonly sheeted?: readonly Sheeted[];
   /** null where the photo is undated. */
   readonly instant: string | null;
   /** Seconds by which the instant may be wrong; 0 where there is none. */
@@ -56,9 +60,11 @@ export interface Requirement {
 export function reasonsAgainst(tag: StandingTag, requirement: Requirement): MissReason[] {
   const { covering, least, closedAt, hidden } = requirement;
   const reasons: MissReason[] = [];
-  if (hidden && tag.stretch && !meets(tag.stretch, [hidden])) reasons.push('other-stretch');
+  const isElsewhere = hidden && tag.stretch && !meets(tag.stretch, [hidden]);
+  if (isElsewhere) reasons.push('other-stretch');
   if (stageRank(tag.stage) < stageRank(least)) reasons.push('before-stage');
   if (covering === 'plaster' && tag.stage === 'plastered') reasons.push('shows-the-covering');
+  if (!isElsewhere) reasons.push(...underProtection(tag, hidden ?? null));
   if (tag.instant === null) reasons.push('undated');
   else if (closedAt !== null) reasons.push(...afterClosing(tag.instant, tag.uncertaintyS, closedAt));
   if (tag.doubt !== null) reasons.push(tag.doubt);
@@ -78,6 +84,13 @@ const isAcceptedUnread = ({ findings }: StandingTag) =>
  */
 export function isFirm(tag: Pick<StandingTag, 'findings' | 'legibility' | 'datedBy'>): boolean {
   return tag.findings.length === 0 && tag.legibility !== 'weak' && tag.datedBy !== 'by-hand';
+}
+
+/** Nothing that it shows of what is hidden was bare: what lay over it is seen instead. */
+function underProtection(tag: StandingTag, hidden: Stretch | null): MissReason[] {
+  if (shownParts(tag, hidden).length > 0) return [];
+  const sure = { ...tag, sheeted: (tag.sheeted ?? []).filter(({ isSure }) => isSure) };
+  return [shownParts(sure, hidden).length > 0 ? 'perhaps-under-protection' : 'under-protection'];
 }
 
 /** A photo taken before closing by less than its time may be wrong by proves nothing. */

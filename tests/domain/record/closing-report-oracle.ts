@@ -8,10 +8,12 @@ const ORDER_OF_WORK = ['cut', 'raised', 'pegged', 'lath-on', 'plastered'];
 
 type Tag = ClosingReportInput['tags'][number];
 type Covering = ClosingReportInput['coverings'][number];
+type Protection = NonNullable<ClosingReportInput['protection']>[number];
 
 /** What is asked for of one member; the millimetres that are hidden, or null where it counts as one piece. */
 interface Asked {
   covering: Covering;
+  protection: readonly Protection[];
   least: string;
   views: number;
   hidden: number[] | null;
@@ -36,6 +38,7 @@ export interface OracleLine {
   completeAt: string | null;
   gone: string | null;
   miss: { reasons: string[]; tag: string | null } | null;
+  liesUnder: string | null;
 }
 
 /** The latest moment at which the photo may have been taken. */
@@ -69,6 +72,33 @@ function showsElsewhere(tag: Tag, { hidden }: Asked): boolean {
   return hidden !== null && hidden.filter((mm) => isSeenAt(tag, mm)).length < 5;
 }
 
+/** At all hours at which the photo may have been taken, or at some; the hour of the lifting lies outside. */
+function layOver(tag: Tag, { laidAt, liftedAt, mark }: Protection): 'always' | 'perhaps' | 'never' {
+  if (tag.instant === null || tag.mark !== mark) return 'never';
+  const [laid, lifted] = [laidAt, liftedAt ?? '9999-12-31T00:00:00.000Z'].map((at) => new Date(at).getTime());
+  const lies = (time: number) => time >= laid! && time < lifted!;
+  const taken = new Date(tag.instant).getTime();
+  const [first, last] = [taken - tag.uncertaintyS * 1000, taken + tag.uncertaintyS * 1000];
+  // Every second is too many to look at: the ends, what lies beside them, and the hours between.
+  const times = [first, last - 1, ...[laid!, lifted!].flatMap((end) => [end - 1, end])];
+  for (let time = first; time < last; time += 3_600_000) times.push(time);
+  const within = times.filter((time) => time === taken || (time >= first && time < last));
+  const found = within.filter(lies).length;
+  return found === 0 ? 'never' : found === within.length ? 'always' : 'perhaps';
+}
+
+/** The millimetres of what is hidden that a tag shows and nothing lay over, in runs of at least 5. */
+function bare(tag: Tag, { hidden, protection }: Asked, isWrong: (lay: string) => boolean): number[] {
+  const lying = protection.filter((one) => isWrong(layOver(tag, one)));
+  const shown = (hidden ?? [0]).filter((mm) => hidden === null || isSeenAt(tag, mm));
+  const left = shown.filter((mm) => !lying.some(({ stretch }) => !stretch || isIn(stretch, mm)));
+  return lying.length === 0 || hidden === null ? left : left.filter((mm) => runAround(mm, left) >= 5);
+}
+
+const isIn = (stretch: { from: number; to: number }, mm: number) => stretch.from <= mm && mm < stretch.to;
+const isPossible = (lay: string) => lay !== 'never';
+const isCertain = (lay: string) => lay === 'always';
+
 function counts(tag: Tag, asked: Asked): boolean {
   const { covering, least, gone } = asked;
   const dated = tag.instant !== null;
@@ -79,7 +109,9 @@ function counts(tag: Tag, asked: Asked): boolean {
       (latest(tag) === new Date(gone).getTime() && tag.uncertaintyS > 0));
   const farEnough = ORDER_OF_WORK.indexOf(tag.stage) >= ORDER_OF_WORK.indexOf(least);
   const showsMember =
-    !(covering.kind === 'plaster' && tag.stage === 'plastered') && !showsElsewhere(tag, asked);
+    !(covering.kind === 'plaster' && tag.stage === 'plastered') &&
+    !showsElsewhere(tag, asked) &&
+    bare(tag, asked, isPossible).length > 0;
   const canBeRead = isAnswered(tag, 'unreadable') || tag.legibility !== 'unreadable';
   return dated && before && farEnough && showsMember && !tag.doubt && !isContradicted(tag) && canBeRead;
 }
@@ -90,6 +122,8 @@ function reasons(tag: Tag, asked: Asked): string[] {
   if (showsElsewhere(tag, asked)) said.push('other-stretch');
   if (ORDER_OF_WORK.indexOf(tag.stage) < ORDER_OF_WORK.indexOf(least)) said.push('before-stage');
   if (covering.kind === 'plaster' && tag.stage === 'plastered') said.push('shows-the-covering');
+  if (!showsElsewhere(tag, asked) && bare(tag, asked, isPossible).length === 0)
+    said.push(bare(tag, asked, isCertain).length === 0 ? 'under-protection' : 'perhaps-under-protection');
   if (tag.instant !== null && gone !== null) {
     const closed = new Date(gone).getTime();
     if (new Date(tag.instant).getTime() >= closed) said.push('after-closing');
@@ -117,13 +151,15 @@ function nearer(a: Tag, b: Tag, asked: Asked): boolean {
 }
 
 /** Millimetres of what is hidden that too few photos show, without those in runs of less than 5. */
-function missingOf({ hidden, views, before, isAllBefore }: Asked, records: readonly Tag[]): number[] {
+function missingOf(asked: Asked, records: readonly Tag[]): number[] {
+  const { hidden, views, before, isAllBefore } = asked;
+  const shown = new Map(records.map((tag) => [tag, bare(tag, asked, isPossible)]));
   const photos = [...new Set(records.map(({ photo }) => photo))];
   const all = hidden ?? [0];
   const pieces = isAllBefore || !hidden ? all : longRuns(all.filter((mm) => !before.has(mm)));
   const unseen = pieces.filter((mm) => {
     const showing = photos.filter((photo) =>
-      records.some((tag) => tag.photo === photo && (hidden === null || isSeenAt(tag, mm))),
+      records.some((tag) => tag.photo === photo && shown.get(tag)?.includes(mm)),
     );
     return showing.length < views;
   });
@@ -162,6 +198,19 @@ function completeSince(asked: Asked, records: readonly Tag[]): string | null {
   return instants.find(enough) ?? null;
 }
 
+/** The first laid of what lies now over at least 5 mm on end of what is missing. */
+function lyingOver(input: ClosingReportInput, mark: string, missing: readonly number[]): string | null {
+  const lies = (input.protection ?? []).filter((one) => {
+    const isLaid = one.mark === mark && one.laidAt <= input.asOf;
+    const { stretch } = one;
+    if (!isLaid || (one.liftedAt !== null && one.liftedAt <= input.asOf)) return false;
+    const under = missing.filter((mm) => !stretch || isIn(stretch, mm));
+    return stretch ? under.some((mm) => runAround(mm, under) >= 5) : true;
+  });
+  const order = ({ laidAt, id }: Protection) => `${laidAt} ${id}`;
+  return lies.sort((a, b) => (order(a) < order(b) ? -1 : 1))[0]?.id ?? null;
+}
+
 function oracleLine(input: ClosingReportInput, mark: string, asked: Asked): OracleLine {
   const { covering, least, views, hidden } = asked;
   const own: Tag[] = [];
@@ -192,6 +241,7 @@ function oracleLine(input: ClosingReportInput, mark: string, asked: Asked): Orac
     completeAt: missing.length === 0 ? completeSince(asked, records) : null,
     gone: asked.gone,
     miss: isMissed ? miss : null,
+    liesUnder: state === 'gap' ? lyingOver(input, mark, missing) : null,
   };
 }
 
@@ -274,7 +324,8 @@ export function oracleLines(input: ClosingReportInput): OracleLine[] {
       const hidden = stretch
         ? Array.from({ length: stretch.to - stretch.from }, (_, i) => stretch.from + i)
         : null;
-      const asked = { covering, least, views: last.views ?? 1, hidden };
+      const { protection = [] } = input;
+      const asked = { covering, protection, least, views: last.views ?? 1, hidden };
       lines.push(oracleLine(input, mark, { ...asked, ...whenGone(input, covering, mark) }));
     }
   return lines;

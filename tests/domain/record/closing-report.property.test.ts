@@ -28,6 +28,7 @@ function flat(report: ClosingReport): OracleLine[] {
           reasons: line.nearestMiss.reasons,
           tag: line.nearestMiss.tag?.tag ?? null,
         },
+        liesUnder: line.liesUnder && line.liesUnder.id,
       })),
     );
 }
@@ -133,7 +134,8 @@ describe('reportClosings on random houses', () => {
           ...house,
           members: turn(house.members),
           coverings: turn(house.coverings).map((c) => ({ ...c, hides: turn(c.hides) })),
-          tags: turn(house.tags),
+          tags: turn(house.tags).map((tag) => ({ ...tag, sheeted: turn(tag.sheeted ?? []) })),
+          protection: turn(house.protection ?? []),
         };
         expect(reportClosings(turned)).toEqual(report);
         Shape.parse(report);

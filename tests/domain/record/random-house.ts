@@ -7,6 +7,7 @@ import { VERDICTS } from '#domain/photo/legibility';
 import type { Mm } from '#domain/frame/length';
 import type { Axis } from '#domain/frame/set-out';
 import type { Zone } from '#domain/frame/zone';
+import { sheetedAt } from '#domain/record/protection';
 import { STAGES } from '#domain/frame/stage';
 import type { ClosingReportInput, ReportCovering } from '#domain/record/closing-report';
 import { someReader } from '../../support/some-grid.ts';
@@ -131,13 +132,43 @@ const tags = fc
     }),
   );
 
-export const randomHouse: fc.Arbitrary<ClosingReportInput> = fc.record({
+const protection = fc.array(
+  fc.record({
+    ...{ id: fc.constantFrom('a', 'b', 'c'), name: fc.constant('sheets'), mark },
+    stretch: fc.option(someStretch(1), { nil: null }),
+    laidAt: fc.constantFrom(...INSTANTS),
+    // Some were lifted when they were laid, or before: those never lay there.
+    liftedAt: fc.constantFrom(null, ...INSTANTS),
+  }),
+  { maxLength: 4 },
+);
+
+const bareHouse = fc.record({
   members,
   coverings: fc
     .array(covering, { maxLength: 4 })
     .map((list) => list.map((facts, i) => ({ ...facts, id: `c${String(i)}` }))),
   tags,
+  protection,
   asOf: fc.constant('2026-04-05T00:00:00.000Z'),
   today: fc.constant('2026-04-02'),
   reader: fc.constant(someReader),
+});
+
+export const randomHouse: fc.Arbitrary<ClosingReportInput> = bareHouse.map((house) => {
+  // What has no place in space is listed, and then lies under protection whole.
+  const placed = new Set(house.members.filter((one) => one.axis !== null).map((one) => one.mark));
+  const lain = house.protection.map((one, i) => ({
+    ...{ ...one, id: `${one.id}${String(i)}` },
+    stretch: placed.has(one.mark) ? one.stretch : null,
+  }));
+  const over = (tag: (typeof house.tags)[number]) => lain.filter((one) => one.mark === tag.mark);
+  return {
+    ...house,
+    protection: lain,
+    tags: house.tags.map((tag) => ({
+      ...tag,
+      sheeted: tag.instant === null ? [] : sheetedAt(tag.instant, tag.uncertaintyS, over(tag)),
+    })),
+  };
 });
