@@ -33,6 +33,8 @@ export const keys = {
   regionLegibility: (house: string, photo: string, region: string) =>
     ['house', house, 'region', photo, region] as const,
   coverings: (house: string) => ['house', house, 'coverings'] as const,
+  // Below the coverings: what moves the zones of those moves these.
+  protections: (house: string) => ['house', house, 'coverings', 'protections'] as const,
   // Below the report: whatever changes what is hidden and on record changes how the frame is drawn.
   report: (house: string) => ['house', house, 'report'] as const,
   allFindings: (house: string) => ['house', house, 'findings'] as const,

@@ -1,5 +1,6 @@
 import type { TranslationOf } from './catalog.ts';
 import type { en } from './en.ts';
+import type { enLater } from './en-later.ts';
 import type { Language } from './language.ts';
 
 /** The words of one language; fetched by themselves, since nobody reads both at once. */
@@ -8,13 +9,22 @@ const CATALOGS: Readonly<Record<Language, () => Promise<TranslationOf<typeof en>
   ja: async () => (await import('./ja.ts')).ja,
 };
 
+/** What the first visit can do without. */
+const LATER: Readonly<Record<Language, () => Promise<TranslationOf<typeof enLater>>>> = {
+  en: async () => (await import('./en-later.ts')).enLater,
+  ja: async () => (await import('./ja-later.ts')).jaLater,
+};
+
 const AGAIN_MS = 2000;
 
-/** Without words there is nothing to show, so it is asked for until it comes. */
-export async function loadCatalog(language: Language): Promise<TranslationOf<typeof en>> {
+export const loadCatalog = (language: Language) => untilItComes(CATALOGS[language]);
+export const loadLater = (language: Language) => untilItComes(LATER[language]);
+
+/** Without words there is nothing to show, so they are asked for until they come. */
+async function untilItComes<T>(load: () => Promise<T>): Promise<T> {
   for (;;) {
     try {
-      return await CATALOGS[language]();
+      return await load();
     } catch {
       await new Promise((resolve) => setTimeout(resolve, AGAIN_MS));
     }

@@ -1,7 +1,7 @@
 import i18next from 'i18next';
 import { initReactI18next } from 'react-i18next';
-import { loadCatalog } from './catalogs.ts';
-import { initialLanguage, readStoredLanguage, type Language } from './language.ts';
+import { loadCatalog, loadLater } from './catalogs.ts';
+import { initialLanguage, isLanguage, readStoredLanguage, type Language } from './language.ts';
 
 /** Resolves once there are words to show. */
 export async function startWords(): Promise<void> {
@@ -23,8 +23,23 @@ export async function startWords(): Promise<void> {
   });
 }
 
+/** Whether a screen has asked for the words that come later. */
+let needsLater = false;
+
 /** The words so far stay until the others are there. */
 export async function speak(language: Language): Promise<void> {
   i18next.addResourceBundle(language, 'words', await loadCatalog(language));
+  if (needsLater) await addLater(language);
   await i18next.changeLanguage(language);
+}
+
+/** A screen that speaks words of the later catalog comes once those are there. */
+export async function withLaterWords<T>(screen: Promise<T>): Promise<T> {
+  needsLater = true;
+  const [found] = await Promise.all([screen, addLater(i18next.language)]);
+  return found;
+}
+
+async function addLater(language: string): Promise<void> {
+  if (isLanguage(language)) i18next.addResourceBundle(language, 'words', await loadLater(language));
 }

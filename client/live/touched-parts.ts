@@ -34,6 +34,8 @@ const TAGGED: readonly HouseData[] = [
 ];
 const DATED: readonly HouseData[] = ['photo', 'photos', 'members', 'days', 'report', 'findings', 'ledger'];
 
+const LAID: readonly HouseData[] = ['coverings', 'members', 'days', 'report', 'findings', 'ledger'];
+
 /** What the frequent statements can change. Those that are not named here can change anything. */
 const TOUCHES: Readonly<Record<string, readonly HouseData[]>> = {
   'tag.placed': TAGGED,
@@ -44,6 +46,11 @@ const TOUCHES: Readonly<Record<string, readonly HouseData[]>> = {
   'photo.dated': DATED,
   'photo.dating-withdrawn': DATED,
   'note.written': ['days', 'ledger'],
+  'protection.laid': LAID,
+  'protection.changed': LAID,
+  'protection.lifted': LAID,
+  'protection.lifting-withdrawn': LAID,
+  'protection.withdrawn': LAID,
 };
 const MADE = {
   pictures: ['photo', 'photos', 'days', 'findings'],

@@ -13,6 +13,7 @@ import { coveringHandlers } from './routes/coverings.ts';
 import { findingHandlers } from './routes/findings.ts';
 import { houseHandlers } from './routes/houses.ts';
 import { memberHandlers } from './routes/members.ts';
+import { protectionHandlers } from './routes/protection.ts';
 import { photoHandlers } from './routes/photos.ts';
 import { sessionHandlers } from './routes/session.ts';
 import { termHandlers } from './routes/terms.ts';
@@ -64,6 +65,7 @@ function api(parts: AppParts): express.Router {
     ...clockHandlers(context),
     ...frameHandlers(context),
     ...coveringHandlers(context),
+    ...protectionHandlers(context),
     ...findingHandlers(context),
     ...termHandlers(context),
   };

@@ -35,7 +35,14 @@ export type Handlers = { readonly [N in RouteName]?: Handler<N> };
 
 const JSON_LIMIT = '8mb';
 const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/;
-const OWNED = ['house', 'photo', 'tag', 'covering', 'clockMark'] as const satisfies readonly OwnedThing[];
+const OWNED = [
+  'house',
+  'photo',
+  'tag',
+  'covering',
+  'protection',
+  'clockMark',
+] as const satisfies readonly OwnedThing[];
 
 export function implement(router: Router, context: Context, handlers: Handlers): void {
   for (const name of Object.keys(handlers) as RouteName[]) register(router, context, name, handlers[name]);

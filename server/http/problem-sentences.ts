@@ -43,6 +43,22 @@ export const PROBLEM_SENTENCES: Record<ProblemCode, readonly [title: string, det
     'The covering has not closed',
     '{covering} has not closed, so there is no closing to take back.',
   ],
+  'protection-lifted': [
+    'The protection was lifted',
+    '{protection} was lifted at another time. Take that lifting back first, with the reason.',
+  ],
+  'protection-not-lifted': [
+    'The protection still lies',
+    '{protection} has not been lifted, so there is no lifting to take back.',
+  ],
+  'protection-withdrawn': [
+    'The protection was withdrawn',
+    '{protection} was withdrawn as said by mistake. Say anew what was laid.',
+  ],
+  'protection-time-impossible': [
+    'The time cannot be',
+    'What lies there was laid and lifted in the past, and lifted after it was laid. Correct the time of {protection}.',
+  ],
   'schedule-changed-since-preview': [
     'The schedule has changed',
     'What would be imported is no longer what was shown. Look at the preview again.',

@@ -4,7 +4,7 @@ import { gridReader, type GridReader } from '#domain/frame/grid-reader';
 import { lexiconOf } from '#domain/lexicon/lexicon';
 import { usualLie } from '#domain/lexicon/usual-lie';
 import { layersOf } from '#domain/record/layers';
-import { WHOLE } from '#domain/record/report-line';
+import { WHOLE } from '#domain/record/shown-parts';
 import type { Stretch } from '#domain/record/stretches';
 import type { RecordReader } from './record-store.ts';
 

@@ -1,8 +1,7 @@
 import type { CoveringFacts } from '#domain/contract/shapes';
 import type { AccountView, CoveringView } from '#domain/contract/views';
-import { gridReader } from '#domain/frame/grid-reader';
-import { zoneBody } from '#domain/frame/zone-body';
 import { isInTrack } from '#domain/frame/stage';
+import { assertListed, assertZone } from './assert-listed.ts';
 import { CLOCK_SLACK_MS } from './assert-past.ts';
 import { speaker, type Context } from './context.ts';
 import { Failure } from './failure.ts';
@@ -91,32 +90,12 @@ async function assertCanHide(
   { hides, except, kind, zone }: CoveringFacts,
 ): Promise<void> {
   await assertZone(writing, zone);
-  const members = new Map((await writing.members(writing.houseId)).map((member) => [member.mark, member]));
-  const named = [...hides.map(({ mark }) => mark), ...except];
-  const unknown = [...new Set(named.filter((mark) => !members.has(mark)))];
-  if (unknown.length > 0)
-    throw new Failure('unknown-marks', { marks: unknown.slice(0, 20).join(', '), count: unknown.length });
-  const seen = new Set<string>();
-  const twice = hides.find(({ mark }) => seen.size === seen.add(mark).size);
-  if (twice)
-    throw new Failure('invalid-request', { mark: twice.mark }, [
-      { path: 'hides', message: `${twice.mark} stands twice in the list.` },
-    ]);
+  const members = await assertListed(writing, { hides: hides.map(({ mark }) => mark), except });
   for (const { mark, least } of hides) {
     const member = members.get(mark);
     const shown = member && isInTrack(least, member.track) && !(kind === 'plaster' && least === 'plastered');
     if (!shown) throw new Failure('stage-outside-track', { mark, stage: least });
   }
-}
-
-/** A zone is stated in lines of the grid, and must be a space in it. */
-async function assertZone(writing: HouseWriting, zone: CoveringFacts['zone']): Promise<void> {
-  if (zone === null) return;
-  const grid = await writing.grid(writing.houseId);
-  if (grid === null) throw new Failure('zone-without-grid');
-  const read = zoneBody(zone, gridReader(grid));
-  if (!read.ok)
-    throw new Failure('zone-impossible', { reason: read.problem.reason, field: read.problem.field });
 }
 
 function factsOf({ name, kind, plannedDay, zone, hides, except, note }: CoveringView): CoveringFacts {

@@ -3,8 +3,10 @@ import type {
   FrameCoveringView,
   FrameHiddenView,
   FrameOfPhotoView,
+  FrameProtectionView,
   FrameView,
 } from '#domain/contract/frame-views';
+import type { ProtectionView } from '#domain/contract/protection';
 import type { RequirementsView } from '#domain/contract/requirements';
 import type { AccountView } from '#domain/contract/views';
 import { compareText } from '#domain/frame/mark-order';
@@ -56,8 +58,14 @@ export async function stateRequirements(
 /** The whole frame, as it stands and stood on record. */
 export async function readFrame(context: Context, house: string): Promise<FrameView> {
   const { material, ...frame } = await readFramePart(context, house, 'all');
+  const { read } = context.store;
+  const zone = await read.zone(house);
   const grid = material.reader?.grid ?? null;
-  return { ...frame, grid: grid && { first: grid.first, second: grid.second, levels: grid.levels } };
+  return {
+    ...frame,
+    grid: grid && { first: grid.first, second: grid.second, levels: grid.levels },
+    protections: (await read.protections(house)).map((protection) => toFrameProtection(protection, zone)),
+  };
 }
 
 /** What of the frame a tag on this photo can change. */
@@ -98,6 +106,18 @@ function toFrameCovering(
     ...{ id, name, kind, zone, plannedDay, closedDay },
     // In an order that does not change with what is on record.
     hides: lines.map((line) => toFrameHidden(line, timeZone)).sort((a, b) => compareText(a.mark, b.mark)),
+  };
+}
+
+function toFrameProtection(
+  { id, name, laidAt, lifted, hides }: ProtectionView,
+  timeZone: string,
+): FrameProtectionView {
+  return {
+    ...{ id, name },
+    laidDay: dayOf(laidAt, timeZone),
+    liftedDay: lifted && dayOf(lifted.at, timeZone),
+    hides: hides.map(({ mark, stretch }) => ({ mark, stretch })),
   };
 }
 

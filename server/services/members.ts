@@ -70,6 +70,11 @@ export async function readMemberHistory(
       crop: cropAddress(tag),
     })),
     coverings: await coveringsOver(read, house, member),
+    protections: (await read.protections(house, mark)).flatMap(({ hides, ...protection }) => {
+      const { id, name, what, laidAt, lifted } = protection;
+      const over = hides.find((h) => h.mark === mark);
+      return over ? [{ id, name, what, laidAt, lifted, stretch: over.stretch }] : [];
+    }),
     statements: await read.entriesAbout(house, memberSubject(mark)),
   };
 }

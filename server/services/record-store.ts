@@ -25,6 +25,8 @@ import type { GridReader } from '#domain/frame/grid-reader';
 import type { LayerCovering } from '#domain/record/layers';
 import type { ReportMember } from '#domain/record/report-member';
 import type { StatedRequirement } from '#domain/record/requirements-of';
+import type { Protection } from '#domain/record/protection';
+import type { ProtectionView } from '#domain/contract/protection';
 import type { Stage } from '#domain/frame/stage';
 import type { Entry, Statement } from '#domain/ledger/statements';
 import type { DatingGrounds } from '#domain/photo/date-photo';
@@ -89,6 +91,8 @@ export interface ReportMaterial {
   /** Not among them, but closed over the same members. */
   readonly beside: readonly LayerMaterial[];
   readonly tags: readonly StandingTag[];
+  /** What lies over these members, or has. */
+  readonly protection: readonly Protection[];
   /** null: the house has no grid. */
   readonly reader: GridReader | null;
 }
@@ -125,7 +129,7 @@ export type CameraFacts = Omit<CameraView, 'marks' | 'now' | 'setBetween'> & {
   readonly marks: readonly KeptMark[];
 };
 
-export type OwnedThing = 'house' | 'photo' | 'tag' | 'covering' | 'clockMark';
+export type OwnedThing = 'house' | 'photo' | 'tag' | 'covering' | 'protection' | 'clockMark';
 
 /** Members that were ever tagged on a photo, or all. */
 export type FramePart = 'all' | { readonly photo: string };
@@ -180,6 +184,10 @@ export interface RecordReader {
 
   covering(covering: string): Promise<CoveringView | undefined>;
   coverings(house: string): Promise<CoveringView[]>;
+  /** One, also when it was withdrawn. */
+  protection(protection: string): Promise<ProtectionView | undefined>;
+  /** The latest laid first, without those that were withdrawn; over one member only, where one is named. */
+  protections(house: string, mark?: string): Promise<ProtectionView[]>;
   reportMaterial(house: string, part?: ReportPart): Promise<ReportMaterial>;
 
   /** What the crew has entered or renamed. */

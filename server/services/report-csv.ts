@@ -53,7 +53,10 @@ function lineCells(line: Line, words: ReportWords, local: (instant: string | nul
     line.place,
     words.stage[line.least],
     words.state[line.state],
-    (line.nearestMiss?.reasons ?? []).map((reason) => words.miss[reason]).join(words.and),
+    [
+      ...(line.nearestMiss?.reasons ?? []).map((reason) => words.miss[reason]),
+      ...(line.liesUnder ? [words.liesUnder(line.liesUnder.name, local(line.liesUnder.since))] : []),
+    ].join(words.and),
     tag ? words.stage[tag.stage] : '',
     local(tag && tag.instant),
     tag ? tag.photo : '',

@@ -21,6 +21,8 @@ export interface ReportWords {
   readonly finding: Readonly<Record<FindingKind, string>>;
   /** Of a finding that somebody has answered. */
   readonly accepted: (finding: string, by: string, reason: string) => string;
+  /** Of a gap: what must be lifted before there can be a photo. */
+  readonly liesUnder: (name: string, since: string) => string;
   /** Between several reasons. */
   readonly and: string;
   readonly between: (from: string, to: string) => string;
@@ -96,6 +98,7 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
     legibility: { clear: 'clear', weak: 'weak', unreadable: 'unreadable' },
     finding: FINDING_NAMES.en,
     accepted: (finding, by, reason) => `${finding} (accepted by ${by}: ${reason})`,
+    liesUnder: (name, since) => `lies under protection since ${since} (${name})`,
     and: '; ',
     between: (from, to) => `${from} to ${to}`,
   },
@@ -166,6 +169,7 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
     legibility: { clear: 'はっきり', weak: 'やや不鮮明', unreadable: '判別できない' },
     finding: FINDING_NAMES.ja,
     accepted: (finding, by, reason) => `${finding}（${by}が認めた：${reason}）`,
+    liesUnder: (name, since) => `${since}から養生の下（${name}）`,
     and: '、',
     between: (from, to) => `${from}〜${to}`,
   },

@@ -32,7 +32,7 @@ export async function readReportOfPhoto(
 /** The report of what has been read; `zone` is the house's. */
 export function reportOf(
   context: Context,
-  { members, coverings, beside, tags, reader }: ReportMaterial,
+  { members, coverings, beside, tags, protection, reader }: ReportMaterial,
   zone: string,
 ): ClosingReportView {
   const asOf = context.now().toISOString();
@@ -46,6 +46,7 @@ export function reportOf(
     coverings: coverings.map(inTime),
     beside: beside.map(inTime),
     tags,
+    protection,
     asOf,
     today: dayOf(asOf, zone),
     reader,

@@ -19,6 +19,7 @@ import { readHouseState, readStatementsFrom } from './queries/changes.ts';
 import { readDaysBefore, readNotesAfter, readWaiting } from './queries/journal.ts';
 import { readEntries, readEntriesAbout, readEntriesBetween, readLedgerState } from './queries/ledger.ts';
 import { isReferredTo, readMembers, readSchedule } from './queries/members.ts';
+import { readProtection, readProtections } from './queries/protections.ts';
 import { readAdders, readPhotoCounts, readPhotoOrder, readPhotos } from './queries/photo-list.ts';
 import { readPhotoPlaces } from './queries/photo-places.ts';
 import { readPhoto, readPhotoByContent, readPhotoFile, readPhotosWithoutPictures } from './queries/photos.ts';
@@ -60,6 +61,8 @@ export function recordReader(db: Db): RecordReader {
     sightings: (house, mark) => readSightings(db, house, mark),
     covering: (covering) => readCovering(db, covering),
     coverings: (house) => readCoverings(db, house),
+    protection: (protection) => readProtection(db, protection),
+    protections: (house, mark) => readProtections(db, house, mark),
     reportMaterial: (house, part) => readReportMaterial(db, house, part),
     terms: (house) => readTerms(db, house),
     kindSightings: (house, kind, limit) => readKindSightings(db, house, kind, limit),

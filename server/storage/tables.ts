@@ -176,6 +176,35 @@ export interface Tables {
     views: number;
     byZone: boolean;
   };
+  protection: {
+    id: string;
+    houseId: string;
+    name: string;
+    what: string;
+    zone: JsonOrNull<Zone>;
+    exceptMarks: Json<Mark[]>;
+    laidAt: Time;
+    laidBy: JsonOrNull<Person>;
+    liftingDay: DayOrNull;
+    note: string;
+    changedAt: Time;
+    liftedAt: TimeOrNull;
+    liftedBy: JsonOrNull<Person>;
+    liftNote: string | null;
+    /** What was withdrawn never lay there. */
+    withdrawnAt: TimeOrNull;
+    withdrawnBy: JsonOrNull<Person>;
+    withdrawReason: string | null;
+  };
+  /** stretch null: the whole member. byZone: computed from the zone, by projection/protection-hides. */
+  protectionHides: {
+    protectionId: string;
+    houseId: string;
+    mark: string;
+    stretch: JsonOrNull<Stretch>;
+    byZone: boolean;
+    position: number;
+  };
   dayNote: {
     houseId: string;
     day: string;
@@ -241,6 +270,8 @@ export const PROJECTED = [
   'term',
   'coveringHides',
   'covering',
+  'protectionHides',
+  'protection',
   'dayNote',
   'tag',
   'clockMark',

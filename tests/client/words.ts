@@ -1,6 +1,8 @@
 import i18next from 'i18next';
 import { en } from '../../client/i18n/en.ts';
+import { enLater } from '../../client/i18n/en-later.ts';
 import { ja } from '../../client/i18n/ja.ts';
+import { jaLater } from '../../client/i18n/ja-later.ts';
 import type { Language } from '../../client/i18n/language.ts';
 import type { Words } from '../../client/i18n/words.ts';
 
@@ -11,7 +13,7 @@ export async function wordsOf(lang: Language): Promise<Words> {
     showSupportNotice: false,
     defaultNS: 'words',
     ns: ['words'],
-    resources: { en: { words: en }, ja: { words: ja } },
+    resources: { en: { words: { ...en, ...enLater } }, ja: { words: { ...ja, ...jaLater } } },
     lng: lang,
     interpolation: { escapeValue: false },
   });

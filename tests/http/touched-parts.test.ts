@@ -59,7 +59,7 @@ describeOverBothDatabases('what a statement changes on the screens', (make) => {
         `${base}/photos?untagged=1`,
         `${base}/photos?mark=${encodeURIComponent('い一')}`,
       ],
-      coverings: [`${base}/coverings`],
+      coverings: [`${base}/coverings`, `${base}/protections`],
       report: [`${base}/closing-report`, `${base}/frame`],
       days: [
         `${base}/days`,
@@ -87,6 +87,8 @@ describeOverBothDatabases('what a statement changes on the screens', (make) => {
     const future = photos[1] ?? '';
     let tag = '';
     const body = (stage: string) => ({ id: crypto.randomUUID(), mark: 'い一', stage, region: REGION });
+    const protection = crypto.randomUUID();
+    const laid = { name: 'sill', what: 'sheet', hides: ['い一'], laidAt: '2026-04-01T00:00:00.000Z' };
     const acts: [kind: string, photo: string | null, act: () => Promise<unknown>][] = [
       [
         'tag.placed',
@@ -122,6 +124,23 @@ describeOverBothDatabases('what a statement changes on the screens', (make) => {
           }),
       ],
       ['photo.dating-withdrawn', future, () => server.owner.delete(`/photos/${future}/date?reason=wrong`)],
+      [
+        'protection.laid',
+        null,
+        () => server.owner.post(`/houses/${house.id}/protections`, { id: protection, ...laid }),
+      ],
+      [
+        'protection.changed',
+        null,
+        () => server.owner.put(`/protections/${protection}`, { ...laid, hides: ['い一', 'い二'] }),
+      ],
+      ['protection.lifted', null, () => server.owner.post(`/protections/${protection}/lift`, {})],
+      [
+        'protection.lifting-withdrawn',
+        null,
+        () => server.owner.delete(`/protections/${protection}/lift?reason=wrong`),
+      ],
+      ['protection.withdrawn', null, () => server.owner.delete(`/protections/${protection}?reason=wrong`)],
     ];
     for (const [kind, photo, act] of acts) {
       const before = await readAll();

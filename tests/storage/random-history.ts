@@ -17,6 +17,13 @@ import { changeHouse } from '../../server/services/houses.ts';
 import { acceptFindings, reopenFinding } from '../../server/services/findings.ts';
 import { stateGrid, stateRequirements } from '../../server/services/frame.ts';
 import { deleteMember, putMember } from '../../server/services/members.ts';
+import {
+  changeProtection,
+  layProtection,
+  liftProtection,
+  withdrawLifting,
+  withdrawProtection,
+} from '../../server/services/protection.ts';
 import { putTerm, removeTerm } from '../../server/services/terms.ts';
 import { placeTag, supersedeTag, withdrawTag } from '../../server/services/tags.ts';
 import type { StatedGrid } from '#domain/contract/frame-shapes';
@@ -83,6 +90,11 @@ export interface Act {
     | 'grid'
     | 'wall'
     | 'needs'
+    | 'lay'
+    | 'lay-zone'
+    | 'lift'
+    | 'lay-again'
+    | 'never-laid'
     | 'term'
     | 'term-remove';
   readonly n: number;
@@ -113,6 +125,11 @@ export const anyAct: fc.Arbitrary<Act> = fc.record({
       'grid',
       'wall',
       'needs',
+      'lay',
+      'lay-zone',
+      'lift',
+      'lay-again',
+      'never-laid',
       'clock',
       'clock-withdraw',
       'date',
@@ -145,10 +162,11 @@ export async function play(record: TestRecord, house: string, acts: readonly Act
   const tags: string[] = [];
   const clockMarks: string[] = [];
   const coverings = [0, 1, 2, 3, 4].map(() => randomUUID());
+  const protections = [0, 1].map(() => randomUUID());
   let refused = 0;
   for (const act of acts) {
     try {
-      await perform(record, house, act, { tags, coverings, clockMarks });
+      await perform(record, house, act, { tags, coverings, protections, clockMarks });
     } catch (error) {
       if (!(error instanceof Failure)) throw error;
       refused++;
@@ -161,7 +179,12 @@ async function perform(
   { context }: TestRecord,
   house: string,
   { what, n, m, second }: Act,
-  { tags, coverings, clockMarks }: { tags: string[]; coverings: string[]; clockMarks: string[] },
+  {
+    tags,
+    coverings,
+    protections,
+    clockMarks,
+  }: { tags: string[]; coverings: string[]; protections: string[]; clockMarks: string[] },
 ): Promise<void> {
   const who = second ? AKI : HARU;
   const covering = { house, covering: coverings[n] as string };
@@ -177,6 +200,12 @@ async function perform(
     zone: null,
     except: [],
     note: '',
+  };
+  const protection = { house, protection: protections[n % 2] as string };
+  const laid = {
+    ...{ name: `Sheets ${n}`, what: 'sheet', note: '', liftingDay: second ? '2026-05-01' : null },
+    ...{ zone: null, hides: hides.map((hidden) => hidden.mark), except: [] },
+    laidAt: `2026-04-0${m + 1}T00:00:00.000Z`,
   };
   const region = { shape: 'rectangle' as const, x: n / 10, y: m / 10, w: 0.1 + n / 20, h: 0.2 };
   const tag = randomUUID();
@@ -266,6 +295,29 @@ async function perform(
       await stateRequirements(context, HARU, house, {
         rows: [{ form: 'plaster-between-posts', kind: 'nuki', hides: second, least: null, views: 1 + m }],
       });
+      return;
+    case 'lay':
+      await layProtection(context, who, protection, laid);
+      return;
+    case 'lay-zone':
+      await changeProtection(context, who, protection, {
+        ...laid,
+        hides: second ? laid.hides.slice(0, 1) : [],
+        zone: wallOf(n, m),
+        except: m === 3 ? [mark(n)] : [],
+      });
+      return;
+    case 'lift':
+      await liftProtection(context, who, protection, {
+        liftedAt: `2026-04-0${n + 1}T05:00:00.000Z`,
+        note: '',
+      });
+      return;
+    case 'lay-again':
+      await withdrawLifting(context, who, protection, 'it lies there still');
+      return;
+    case 'never-laid':
+      await withdrawProtection(context, who, protection, 'on another house');
       return;
     case 'zone':
       await changeHouse(context, HARU, house, { zone: ZONES[n % 3] });

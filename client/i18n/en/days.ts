@@ -42,6 +42,7 @@ export const days = {
   andMore_other: '{{marks}} and {{count, number}} more',
   shown: '{{marks}} {{stage}}',
   sentence: '{{text}}.',
+  liesUnder: 'under protection',
   closed: '{{names}} closed.',
   fromSchedule_one: '{{count, number}} member came in with a schedule.',
   fromSchedule_other: '{{count, number}} members came in with a schedule.',

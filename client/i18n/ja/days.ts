@@ -37,6 +37,7 @@ export const days = {
   andMore_other: '{{marks}}、ほか{{count, number}}本',
   shown: '{{marks}} {{stage}}',
   sentence: '{{text}}。',
+  liesUnder: '養生の下',
   closed: '{{names}}をふさいだ。',
   fromSchedule_other: '部材表から{{count, number}}本を取り込んだ。',
   notTagged_other: '写真{{count, number}}枚、記入はまだない。',

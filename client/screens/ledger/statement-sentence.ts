@@ -20,6 +20,8 @@ export interface Telling {
   readonly zone: string;
   /** Names of coverings by id: a closing names its covering by id alone. */
   readonly coverings: ReadonlyMap<string, string>;
+  /** Names of protection by id: its lifting names it by id alone. */
+  readonly protections?: ReadonlyMap<string, string>;
   /** The house's own words; without them those of the program. */
   readonly lexicon?: Lexicon;
 }
@@ -100,6 +102,12 @@ function sentence(telling: Telling, statement: Statement): string | undefined {
     case 'covering.closed':
     case 'covering.reopened':
       return coveringSentence(telling, statement);
+    case 'protection.laid':
+    case 'protection.changed':
+    case 'protection.lifted':
+    case 'protection.lifting-withdrawn':
+    case 'protection.withdrawn':
+      return protectionSentence(telling, statement);
     case 'findings.accepted':
       return t('ledger.reason', {
         sentence: t('ledger.say.findings.accepted', {
@@ -164,6 +172,30 @@ function coveringSentence(telling: Telling, { kind, payload }: CoveringStatement
       };
       return t(`ledger.say.${kind}`, values);
     }
+  }
+}
+
+type ProtectionStatement = Extract<Statement, { kind: `protection.${string}` }>;
+
+function protectionSentence(telling: Telling, { kind, payload }: ProtectionStatement): string {
+  const { t, lang, zone } = telling;
+  const name = telling.protections?.get(payload.protection) ?? t('protection.unnamed');
+  switch (kind) {
+    case 'protection.laid':
+    case 'protection.changed': {
+      const said = {
+        name: payload.name,
+        what: payload.what,
+        when: formatInstant(payload.laidAt, zone, lang),
+      };
+      return t(kind === 'protection.laid' ? 'protection.say.laid' : 'protection.say.changed', said);
+    }
+    case 'protection.lifted':
+      return t('protection.say.lifted', { name, when: formatInstant(payload.liftedAt, zone, lang) });
+    case 'protection.lifting-withdrawn':
+      return withReason(t, t('protection.say.lifting-withdrawn', { name }), payload.reason);
+    case 'protection.withdrawn':
+      return withReason(t, t('protection.say.withdrawn', { name }), payload.reason);
   }
 }
 

@@ -34,6 +34,12 @@ export function statementTarget(
     case 'covering.closed':
     case 'covering.reopened':
       return `${base}/coverings/${payload.covering}`;
+    case 'protection.laid':
+    case 'protection.changed':
+    case 'protection.lifted':
+    case 'protection.lifting-withdrawn':
+    case 'protection.withdrawn':
+      return `${base}/coverings`;
     case 'grid.stated':
     case 'requirements.stated':
       return `${base}/grid`;

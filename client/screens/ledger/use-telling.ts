@@ -4,6 +4,7 @@ import { keys } from '../../api/keys.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
 import { useLexicon } from '../../shell/use-lexicon.ts';
+import { useProtections } from '../protection/use-protections.ts';
 import type { Telling } from './statement-sentence.ts';
 
 /** What sentences about this house need. Without the names of its coverings they still read. */
@@ -14,6 +15,8 @@ export function useTelling(): Telling {
     queryKey: keys.coverings(house),
     queryFn: ({ signal }) => call('listCoverings', { params: { house }, signal }),
   });
+  const laid = useProtections(house).data?.protections ?? [];
+  const protections = new Map(laid.map(({ id, name }) => [id, name]));
   const coverings = new Map((data?.coverings ?? []).map(({ id, name }) => [id, name]));
-  return { t, lang, zone, coverings, lexicon: useLexicon() };
+  return { t, lang, zone, coverings, protections, lexicon: useLexicon() };
 }

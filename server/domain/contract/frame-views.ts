@@ -58,12 +58,27 @@ export const FrameCoveringView = z.object({
 });
 export type FrameCoveringView = z.infer<typeof FrameCoveringView>;
 
+export const FrameProtectionView = z.object({
+  id: Id,
+  name: z.string(),
+  laidDay: Day,
+  liftedDay: Day.nullable().meta({ description: 'null: it still lies.' }),
+  hides: z.array(
+    z.object({
+      mark: MarkShape,
+      stretch: StretchShape.nullable().meta({ description: 'null: the whole member.' }),
+    }),
+  ),
+});
+export type FrameProtectionView = z.infer<typeof FrameProtectionView>;
+
 export const FrameView = z
   .object({
     today: Day,
     grid: GridShape.nullable(),
     members: z.array(FrameMemberView),
     coverings: z.array(FrameCoveringView),
+    protections: z.array(FrameProtectionView),
   })
   .meta({ id: 'Frame' });
 export type FrameView = z.infer<typeof FrameView>;

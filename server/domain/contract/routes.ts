@@ -6,6 +6,7 @@ import { FINDING_ROUTES } from './routes/findings.ts';
 import { HOUSE_ROUTES } from './routes/houses.ts';
 import { JOURNAL_ROUTES } from './routes/journal.ts';
 import { MEMBER_ROUTES } from './routes/members.ts';
+import { PROTECTION_ROUTES } from './routes/protection.ts';
 import { PHOTO_ROUTES } from './routes/photos.ts';
 import { SESSION_ROUTES } from './routes/session.ts';
 import { TERM_ROUTES } from './routes/terms.ts';
@@ -22,6 +23,7 @@ export const ROUTES = {
   ...CLOCK_ROUTES,
   ...FRAME_ROUTES,
   ...COVERING_ROUTES,
+  ...PROTECTION_ROUTES,
   ...FINDING_ROUTES,
   ...JOURNAL_ROUTES,
   ...TERM_ROUTES,

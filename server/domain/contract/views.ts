@@ -3,6 +3,7 @@ import { LENGTH_UNITS } from '../frame/length.ts';
 import { CaptureShape } from './capture.ts';
 import { ShownStretch, StretchShape } from './frame-shapes.ts';
 import { PlaceShape } from './place.ts';
+import { ProtectionView } from './protection.ts';
 import { BurstView, LegibilityView } from './legibility-views.ts';
 import { ProblemShape } from './problems.ts';
 import { DERIVATIVE_STATES } from './small-photo.ts';
@@ -180,6 +181,11 @@ export const MemberHistoryView = z
         hiddenAt: Instant.nullable().meta({
           description: 'From when no face of what it hides is open, by whatever closing; null while one is.',
         }),
+      }),
+    ),
+    protections: z.array(
+      ProtectionView.pick({ id: true, name: true, what: true, laidAt: true, lifted: true }).extend({
+        stretch: StretchShape.nullable().meta({ description: 'What of it lay under it; null: all of it.' }),
       }),
     ),
     statements: z.array(LedgerEntryView),

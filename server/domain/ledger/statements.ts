@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { FindingKey, FindingKindShape, FindingSubjects } from '../contract/findings.ts';
 import { StatedGrid } from '../contract/frame-shapes.ts';
+import { ProtectionFacts } from '../contract/protection.ts';
 import { RequirementRow } from '../contract/requirements.ts';
 import { DevicePosition } from '../contract/place.ts';
 import { CameraShape, ClockMarkFacts, DatingFacts, ShownShape } from '../contract/clock.ts';
@@ -101,6 +102,11 @@ export const STATEMENTS = {
   'covering.changed': { 1: PlainCovering.transform(listing), 2: CoveringFacts.extend({ covering: Id }) },
   'covering.closed': { 1: z.strictObject({ covering: Id, closedAt: Instant, note: paragraph(2000) }) },
   'covering.reopened': { 1: z.strictObject({ covering: Id, reason: line(1000) }) },
+  'protection.laid': { 1: ProtectionFacts.extend({ protection: Id }) },
+  'protection.changed': { 1: ProtectionFacts.extend({ protection: Id }) },
+  'protection.lifted': { 1: z.strictObject({ protection: Id, liftedAt: Instant, note: paragraph(2000) }) },
+  'protection.lifting-withdrawn': { 1: z.strictObject({ protection: Id, reason: line(1000) }) },
+  'protection.withdrawn': { 1: z.strictObject({ protection: Id, reason: line(1000) }) },
   'findings.accepted': {
     1: z.strictObject({
       findings: z

@@ -4,7 +4,7 @@ import type { Statement } from './statements.ts';
 
 export const memberSubject = (mark: string): string => `member:${mark}`;
 
-/** What a statement is about, as `member:<mark>`, `photo:<id>`, `camera:<key>`, `covering:<id>`, `term:<id>`, `day:<date>`. */
+/** What a statement is about, as `member:<mark>`, `photo:<id>`, `camera:<key>`, `covering:<id>`, `protection:<id>`, `term:<id>`, `day:<date>`. */
 export function subjectsOf(statement: Statement): string[] {
   return [...new Set(listSubjects(statement))];
 }
@@ -43,6 +43,16 @@ function listSubjects(statement: Statement): string[] {
     case 'covering.closed':
     case 'covering.reopened':
       return [covering(payload.covering)];
+    case 'protection.laid':
+    case 'protection.changed':
+      return [
+        `protection:${payload.protection}`,
+        ...[...payload.hides, ...payload.except].map(memberSubject),
+      ];
+    case 'protection.lifted':
+    case 'protection.lifting-withdrawn':
+    case 'protection.withdrawn':
+      return [`protection:${payload.protection}`];
     case 'findings.accepted':
       return payload.findings.flatMap(findingSubjects);
     case 'finding.reopened':

@@ -16,12 +16,16 @@ export interface MemberInSpace {
   readonly axis: Axis;
 }
 
-export interface ZonedCovering {
+/** Something that lies in a zone and over what is in it. */
+export interface Zoned {
   readonly id: string;
-  readonly kind: CoveringKind;
   readonly zone: Zone;
   /** Members that lie in the zone and are listed by hand or stay visible. */
   readonly except: ReadonlySet<string>;
+}
+
+export interface ZonedCovering extends Zoned {
+  readonly kind: CoveringKind;
 }
 
 export interface HiddenByZone {
@@ -44,14 +48,33 @@ export function hiddenByZones(
   reader: GridReader,
   stated: readonly StatedRequirement[],
 ): Map<string, HiddenByZone[]> {
+  const inside = lyingInZones(coverings, members, reader);
+  return new Map(
+    coverings.map(({ id, kind, zone }) => {
+      const form = formOf(kind, zone);
+      const hidden = (inside.get(id) ?? []).flatMap(({ member, stretch }) => {
+        const need = needOf(member.kind, member.track, { kind, form }, stated);
+        return need ? [{ mark: member.mark, ...need, stretch }] : [];
+      });
+      return [id, hidden];
+    }),
+  );
+}
+
+/** What of each member lies in each zone, whatever its kind. In a zone that the grid no longer reads lies nothing. */
+export function lyingInZones<M extends Pick<MemberInSpace, 'mark' | 'axis'>>(
+  zones: readonly Zoned[],
+  members: readonly M[],
+  reader: GridReader,
+): Map<string, { readonly member: M; readonly stretch: Stretch }[]> {
   const boxed = members.map((member) => ({ member, box: boxOfAxis(member.axis) }));
   return new Map(
-    coverings.map((covering) => {
-      const read = zoneBody(covering.zone, reader);
-      if (!read.ok) return [covering.id, []];
+    zones.map((zoned) => {
+      const read = zoneBody(zoned.zone, reader);
+      if (!read.ok) return [zoned.id, []];
       const zone = boxOf(read.body);
       const near = boxed.filter(({ box }) => isNear(box, zone)).map(({ member }) => member);
-      return [covering.id, hiddenIn(covering, read.body, near, stated)];
+      return [zoned.id, lyingIn(zoned, read.body, near)];
     }),
   );
 }
@@ -77,19 +100,16 @@ function isNear(a: Box, b: Box): boolean {
   );
 }
 
-function hiddenIn(
-  { kind, zone, except }: ZonedCovering,
+function lyingIn<M extends Pick<MemberInSpace, 'mark' | 'axis'>>(
+  { zone, except }: Zoned,
   body: Convex,
-  members: readonly MemberInSpace[],
-  stated: readonly StatedRequirement[],
-): HiddenByZone[] {
-  const form = formOf(kind, zone);
+  members: readonly M[],
+): { member: M; stretch: Stretch }[] {
   return members.flatMap((member) => {
     const stretch = clipAxis(member.axis, body);
     if (!stretch || stretch.to - stretch.from < SHORTEST_GAP_MM) return [];
     if (except.has(member.mark) || pierces(member.axis, zone)) return [];
-    const need = needOf(member.kind, member.track, { kind, form }, stated);
-    return need ? [{ mark: member.mark, ...need, stretch }] : [];
+    return [{ member, stretch }];
   });
 }
 

@@ -47,15 +47,16 @@ export async function refreshFindings(tx: Tx, house: string, touched: Touched): 
     ),
   );
   await renewPairs(tx, house, photos && [...new Set([...photos, ...touched.pictures])], changed);
-  const coverings = all
-    ? null
-    : [
-        ...new Set([
-          ...touched.coverings,
-          ...(await closedBeside(tx, house, [...touched.coverings])),
-          ...(await closedOver(tx, house, changed)),
-        ]),
-      ];
+  const coverings =
+    all || touched.allCoverings
+      ? null
+      : [
+          ...new Set([
+            ...touched.coverings,
+            ...(await closedBeside(tx, house, [...touched.coverings])),
+            ...(await closedOver(tx, house, changed)),
+          ]),
+        ];
   await renew(tx, house, 'covering', coverings, changed, async (only) =>
     (await readCoveringEvidence(tx, house, only)).flatMap((covering) =>
       findingsOfCovering(covering).map((finding) => ({ finding, scope: covering.covering })),

@@ -10,6 +10,8 @@ export interface Touched {
   readonly cameras: Set<string>;
   readonly marks: Set<string>;
   readonly coverings: Set<string>;
+  /** All coverings, and nothing else: what lay over their members decides what was lost under them. */
+  allCoverings: boolean;
   /** Everything, as when the house's zone or site is another. */
   all: boolean;
 }
@@ -21,6 +23,7 @@ export function nothingTouched(): Touched {
     cameras: new Set(),
     marks: new Set(),
     coverings: new Set(),
+    allCoverings: false,
     all: false,
   };
 }
@@ -62,6 +65,13 @@ export function touch(touched: Touched, { kind, payload }: Entry): void {
     case 'covering.closed':
     case 'covering.reopened':
       touched.coverings.add(payload.covering);
+      return;
+    case 'protection.laid':
+    case 'protection.changed':
+    case 'protection.lifted':
+    case 'protection.lifting-withdrawn':
+    case 'protection.withdrawn':
+      touched.allCoverings = true;
       return;
     case 'findings.accepted':
       // What was accepted may count again, and then a covering lacks it no longer.

@@ -2,6 +2,7 @@ import type { HouseFacts } from '#domain/contract/shapes';
 import { jsonOrNull } from './json.ts';
 import { datePhotosAgain } from './photo.ts';
 import type { Projector } from './projector.ts';
+import { lieAnew } from './lie-anew.ts';
 import { hideByZones } from './zone-hides.ts';
 import { readDating, type Dating } from '../queries/houses.ts';
 
@@ -33,7 +34,7 @@ export const projectHouse: Projector<
       .set({ grid: JSON.stringify(payload) })
       .where('id', '=', house)
       .execute();
-    await hideByZones(tx, house, {});
+    await lieAnew(tx, house, {});
   },
 
   'requirements.stated': async (tx, { house, payload: { rows } }) => {

@@ -3,7 +3,7 @@ import type { Tx } from '../tx.ts';
 import { inBatches } from './in-batches.ts';
 import { jsonOrNull } from './json.ts';
 import type { Projector } from './projector.ts';
-import { hideByZones } from './zone-hides.ts';
+import { lieAnew } from './lie-anew.ts';
 
 export const projectMember: Projector<
   'schedule.imported' | 'member.entered' | 'member.retired' | 'member.removed'
@@ -12,12 +12,12 @@ export const projectMember: Projector<
     const entered = [...payload.added, ...payload.changed];
     await enter(tx, house, entered);
     await inBatches(payload.retired, 1000, (marks) => retire(tx, house, marks));
-    await hideByZones(tx, house, { marks: entered.map(({ mark }) => mark) });
+    await lieAnew(tx, house, { marks: entered.map(({ mark }) => mark) });
   },
 
   'member.entered': async (tx, { house, payload }) => {
     await enter(tx, house, [payload]);
-    await hideByZones(tx, house, { marks: [payload.mark] });
+    await lieAnew(tx, house, { marks: [payload.mark] });
   },
 
   'member.retired': async (tx, { house, payload }) => {
@@ -26,7 +26,7 @@ export const projectMember: Projector<
 
   'member.removed': async (tx, { house, payload }) => {
     await tx.deleteFrom('member').where('houseId', '=', house).where('mark', '=', payload.mark).execute();
-    await hideByZones(tx, house, { marks: [payload.mark] });
+    await lieAnew(tx, house, { marks: [payload.mark] });
   },
 };
 

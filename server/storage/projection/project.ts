@@ -9,6 +9,7 @@ import { inBatches } from './in-batches.ts';
 import { projectMember } from './member.ts';
 import { projectPhoto } from './photo.ts';
 import type { Projector } from './projector.ts';
+import { projectProtection } from './protection.ts';
 import { projectTag } from './tag.ts';
 import { projectTerm } from './term.ts';
 
@@ -20,6 +21,7 @@ const PROJECTORS: Projector<StatementKind> = {
   ...projectClock,
   ...projectTag,
   ...projectCovering,
+  ...projectProtection,
   ...projectFinding,
   ...projectTerm,
 };
@@ -28,7 +30,8 @@ const PROJECTORS: Projector<StatementKind> = {
 export async function project(tx: Tx, entry: Entry): Promise<void> {
   const apply = PROJECTORS[entry.kind] as (tx: Tx, entry: Entry) => Promise<void>;
   await apply(tx, entry);
-  const subjects = [...subjectsOf(entry), ...(await membersClosedOver(tx, entry))];
+  const over = [...(await membersClosedOver(tx, entry)), ...(await membersLaidOver(tx, entry))];
+  const subjects = [...new Set([...subjectsOf(entry), ...over])];
   await inBatches(subjects, 1000, async (subjects) => {
     const rows = subjects.map((subject) => ({ houseId: entry.house, seq: entry.seq, subject }));
     await tx.insertInto('statementSubject').values(rows).execute();
@@ -45,4 +48,17 @@ async function membersClosedOver(tx: Tx, { kind, payload }: Entry): Promise<stri
     .orderBy('position')
     .execute();
   return hidden.map(({ mark }) => memberSubject(mark));
+}
+
+/** Whatever is said of protection is a word about each member that it lies over, also about those in its zone. */
+async function membersLaidOver(tx: Tx, { payload }: Entry): Promise<string[]> {
+  if (!('protection' in payload)) return [];
+  const over = await tx
+    .selectFrom('protectionHides')
+    .select('mark')
+    .where('protectionId', '=', payload.protection)
+    .orderBy('position')
+    .orderBy('mark')
+    .execute();
+  return over.map(({ mark }) => memberSubject(mark));
 }

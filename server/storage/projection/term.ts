@@ -1,6 +1,6 @@
 import { jsonOrNull } from './json.ts';
 import type { Projector } from './projector.ts';
-import { hideByZones } from './zone-hides.ts';
+import { lieAnew } from './lie-anew.ts';
 
 export const projectTerm: Projector<'term.entered' | 'term.removed'> = {
   'term.entered': async (tx, { house, at, by, payload: { term, ...facts } }) => {
@@ -10,11 +10,11 @@ export const projectTerm: Projector<'term.entered' | 'term.removed'> = {
       .values({ houseId: house, id: term, ...said })
       .onConflict((c) => c.columns(['houseId', 'id']).doUpdateSet(said))
       .execute();
-    await hideByZones(tx, house, {});
+    await lieAnew(tx, house, {});
   },
 
   'term.removed': async (tx, { house, payload }) => {
     await tx.deleteFrom('term').where('houseId', '=', house).where('id', '=', payload.term).execute();
-    await hideByZones(tx, house, {});
+    await lieAnew(tx, house, {});
   },
 };

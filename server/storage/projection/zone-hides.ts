@@ -88,7 +88,8 @@ async function readZoned(tx: Tx, house: string, only?: string): Promise<ZonedCov
   });
 }
 
-async function readInSpace(
+/** The members that have a place in space, by mark. */
+export async function readInSpace(
   tx: Tx,
   house: string,
   ground: FrameGround,

@@ -63,7 +63,8 @@ export async function readSchedule(
 
 /**
  * Whether any tag, standing or not, names the mark, or a covering lists it, leaves it out, or has closed over
- * it. That it lies in the zone of a covering to come is nobody's word about it.
+ * it; or protection was said to lie over it. That it lies in the zone of a covering to come is nobody's word
+ * about it.
  */
 export async function isReferredTo(db: Db, house: string, mark: string): Promise<boolean> {
   const tag = db
@@ -80,12 +81,25 @@ export async function isReferredTo(db: Db, house: string, mark: string): Promise
     .where('coveringHides.mark', '=', mark)
     .where((eb) => eb.or([eb('byZone', '=', false), eb('closedAt', 'is not', null)]))
     .limit(1);
+  const laidOver = db
+    .selectFrom('protectionHides')
+    .select('mark')
+    .where('houseId', '=', house)
+    .where('mark', '=', mark)
+    .limit(1);
+  const leftBare = db
+    .selectFrom('protection')
+    .select('id')
+    .where('houseId', '=', house)
+    .where(sql<boolean>`except_marks ? ${mark}`)
+    .limit(1);
   const leftOut = db
     .selectFrom('covering')
     .select('id')
     .where('houseId', '=', house)
     .where(sql<boolean>`except_marks ? ${mark}`)
     .limit(1);
-  const [tags, coverings] = [await tag.execute(), await hidden.execute()];
-  return tags.length + coverings.length + (await leftOut.execute()).length > 0;
+  for (const query of [tag, hidden, leftOut, laidOver, leftBare])
+    if ((await query.execute()).length > 0) return true;
+  return false;
 }

@@ -8,10 +8,13 @@ import type { ReportMaterial, ReportPart, Sighting } from '../../services/record
 import type { Db } from '../open-database.ts';
 import { readTagFindings } from './findings.ts';
 import { readCoverings } from './coverings.ts';
+import { groupBy } from '#domain/group-by';
+import { sheetedAt, type Protection, type Sheeted } from '#domain/record/protection';
 import { axisIn, readFrameGround } from './frame.ts';
 import { readLayersBeside } from './layers.ts';
 import { toLegibilityView } from './legibility.ts';
 import { marksOn } from './marks-on.ts';
+import { readLaid } from './protections.ts';
 import { toTagView } from './views.ts';
 
 function tagsWithSchedule(db: Db) {
@@ -98,17 +101,21 @@ export async function readReportMaterial(
     axis: axisIn(ground, setOut, member.kind),
   }));
   const axes = new Map(inSpace.map(({ mark, axis }) => [mark, axis]));
+  const protection = await readLaid(db, house);
+  const laidOver = groupBy(protection, ({ mark }) => mark);
   return {
     members: inSpace,
     coverings,
     beside: await readLayersBeside(db, house, part),
     reader,
+    protection,
     tags: tags.map((row) => ({
       id: row.id,
       photo: row.photoId,
       mark: row.mark,
       stage: row.stage,
       stretch: shownStretch(row.stretch, axes.get(row.mark) ?? null, reader),
+      sheeted: sheetedOn(row, laidOver.get(row.mark)),
       instant: row.capturedAt && row.capturedAt.toISOString(),
       uncertaintyS: row.uncertaintyS ?? 0,
       datedBy: row.datedBy,
@@ -117,6 +124,13 @@ export async function readReportMaterial(
       findings: findings.get(row.id) ?? [],
     })),
   };
+}
+
+function sheetedOn(
+  { capturedAt, uncertaintyS }: { capturedAt: Date | null; uncertaintyS: number | null },
+  laid: readonly Protection[] = [],
+): readonly Sheeted[] {
+  return capturedAt ? sheetedAt(capturedAt.toISOString(), uncertaintyS ?? 0, laid) : [];
 }
 
 /** A tag whose marks no longer lie on its member shows no part of it that anybody could name. */

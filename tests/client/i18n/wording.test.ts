@@ -2,15 +2,19 @@ import { describe, expect, test } from 'vitest';
 import { parseTrack } from '#domain/frame/schedule-cells';
 import { TRACKS, type Track } from '#domain/frame/stage';
 import { en } from '../../../client/i18n/en.ts';
+import { enLater } from '../../../client/i18n/en-later.ts';
 import { ja } from '../../../client/i18n/ja.ts';
+import { jaLater } from '../../../client/i18n/ja-later.ts';
 import { lackingCounters, lackingPlurals } from '../../support/catalog-wording.ts';
 import { LANGUAGES, wordsOf } from '../words.ts';
 
 const tracks = Object.keys(TRACKS) as Track[];
 
 describe('counting', () => {
-  test('English has one and many of all that it counts', () => expect(lackingPlurals(en)).toEqual([]));
-  test('Japanese has a counter after each number', () => expect(lackingCounters(ja)).toEqual([]));
+  test('English has one and many of all that it counts', () =>
+    expect(lackingPlurals({ ...en, ...enLater })).toEqual([]));
+  test('Japanese has a counter after each number', () =>
+    expect(lackingCounters({ ...ja, ...jaLater })).toEqual([]));
 
   test('a form that is missing is named', () => {
     const catalog = {

@@ -17,6 +17,17 @@ const covering = {
   hides: [{ mark: 'い三', least: 'pegged' }],
   note: '',
 };
+const laid = {
+  protection: 'LAID',
+  name: 'North sills',
+  what: 'sheet, boards',
+  zone: null,
+  hides: ['い三'],
+  except: [],
+  laidAt: '2026-04-20T03:00:00.000Z',
+  liftingDay: null,
+  note: '',
+};
 const term = {
   also: [],
   family: 'rail',
@@ -101,6 +112,23 @@ const CASES: Record<StatementKind, readonly [payload: object, names: string[], t
     ['East wall', 'too early'],
     '/houses/h/coverings/COV',
   ],
+  'protection.laid': [laid, ['North sills', 'sheet, boards', '12:00'], '/houses/h/coverings'],
+  'protection.changed': [laid, ['North sills', 'sheet, boards', '12:00'], '/houses/h/coverings'],
+  'protection.lifted': [
+    { protection: 'LAID', liftedAt: '2026-04-22T03:00:00.000Z', note: '' },
+    ['South sills', '12:00'],
+    '/houses/h/coverings',
+  ],
+  'protection.lifting-withdrawn': [
+    { protection: 'LAID', reason: 'wrong side' },
+    ['South sills', 'wrong side'],
+    '/houses/h/coverings',
+  ],
+  'protection.withdrawn': [
+    { protection: 'GONE', reason: 'never laid' },
+    ['never laid'],
+    '/houses/h/coverings',
+  ],
   'findings.accepted': [
     {
       findings: [
@@ -142,16 +170,17 @@ const CASES: Record<StatementKind, readonly [payload: object, names: string[], t
   ],
   'note.written': [{ day: '2026-04-01', text: 'rain' }, ['2026'], '/houses/h/days/2026-04-01'],
 };
+const protections = new Map([['LAID', 'South sills']]);
 const entry = (kind: string, payload: unknown) => ({ kind, payload }) as Statement;
 
 describe.each(LANGUAGES)('told in %s', async (lang) => {
   const t = await wordsOf(lang);
-  const telling = { t, lang, zone: 'Asia/Tokyo', coverings: new Map([['COV', 'East wall']]) };
+  const telling = { t, lang, zone: 'Asia/Tokyo', coverings: new Map([['COV', 'East wall']]), protections };
   test.each(STATEMENT_KINDS)('%s', (kind) => {
     const [payload, names] = CASES[kind];
     const sentence = statementSentence(telling, entry(kind, payload));
     for (const name of names) expect(sentence).toContain(name);
-    expect(sentence).not.toMatch(/\{\{|undefined|ledger\.|common\./);
+    expect(sentence).not.toMatch(/\{\{|undefined|ledger\.|common\.|protection\./);
     expect(sentence).not.toContain(kind);
   });
   test('the details of a house say its position and first day, or that there is none', () => {

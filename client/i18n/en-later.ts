@@ -1,0 +1,4 @@
+import { protection } from './en/protection.ts';
+
+/** Words that no first visit needs: they come with the screens that speak them. */
+export const enLater = { protection } as const;
