@@ -2,6 +2,7 @@ import { QueryClientProvider } from '@tanstack/react-query';
 import { createBrowserRouter, type RouteObject } from 'react-router';
 import { RouterProvider } from 'react-router/dom';
 import { fetchEarly } from './api/fetch-early.ts';
+import { withLaterWords } from './i18n/start.ts';
 import { createQueryClient } from './api/query-client.ts';
 import { Broken } from './shell/broken.tsx';
 import { Frame } from './shell/frame.tsx';
@@ -18,7 +19,9 @@ const houseScreens: RouteObject[] = [
   },
   {
     path: 'days/:date',
-    lazy: async () => ({ Component: (await import('./screens/days/day-screen.tsx')).DayScreen }),
+    lazy: async () => ({
+      Component: (await withLaterWords(import('./screens/days/day-screen.tsx'))).DayScreen,
+    }),
   },
   {
     path: 'photos',
@@ -26,7 +29,9 @@ const houseScreens: RouteObject[] = [
   },
   {
     path: 'photos/:photo',
-    lazy: async () => ({ Component: (await import('./screens/bench/bench-screen.tsx')).BenchScreen }),
+    lazy: async () => ({
+      Component: (await withLaterWords(import('./screens/bench/bench-screen.tsx'))).BenchScreen,
+    }),
   },
   {
     path: 'plan',
@@ -38,7 +43,9 @@ const houseScreens: RouteObject[] = [
   },
   {
     path: 'frame',
-    lazy: async () => ({ Component: (await import('./screens/frame/frame-screen.tsx')).FrameScreen }),
+    lazy: async () => ({
+      Component: (await withLaterWords(import('./screens/frame/frame-screen.tsx'))).FrameScreen,
+    }),
   },
   {
     path: 'members',
@@ -46,7 +53,9 @@ const houseScreens: RouteObject[] = [
   },
   {
     path: 'members/:mark',
-    lazy: async () => ({ Component: (await import('./screens/members/member-screen.tsx')).MemberScreen }),
+    lazy: async () => ({
+      Component: (await withLaterWords(import('./screens/members/member-screen.tsx'))).MemberScreen,
+    }),
   },
   {
     path: 'grid',
@@ -81,19 +90,34 @@ const houseScreens: RouteObject[] = [
   {
     path: 'coverings',
     lazy: async () => ({
-      Component: (await import('./screens/coverings/coverings-screen.tsx')).CoveringsScreen,
+      Component: (await withLaterWords(import('./screens/coverings/coverings-screen.tsx'))).CoveringsScreen,
     }),
   },
   {
     path: 'coverings/new',
     lazy: async () => ({
-      Component: (await import('./screens/coverings/covering-form-screen.tsx')).CoveringFormScreen,
+      Component: (await withLaterWords(import('./screens/coverings/covering-form-screen.tsx')))
+        .CoveringFormScreen,
     }),
   },
   {
     path: 'coverings/:covering',
     lazy: async () => ({
-      Component: (await import('./screens/coverings/covering-screen.tsx')).CoveringScreen,
+      Component: (await withLaterWords(import('./screens/coverings/covering-screen.tsx'))).CoveringScreen,
+    }),
+  },
+  {
+    path: 'protection/new',
+    lazy: async () => ({
+      Component: (await withLaterWords(import('./screens/protection/protection-form-screen.tsx')))
+        .ProtectionFormScreen,
+    }),
+  },
+  {
+    path: 'protection/:protection',
+    lazy: async () => ({
+      Component: (await withLaterWords(import('./screens/protection/protection-form-screen.tsx')))
+        .ProtectionFormScreen,
     }),
   },
   {
@@ -102,7 +126,9 @@ const houseScreens: RouteObject[] = [
   },
   {
     path: 'report',
-    lazy: async () => ({ Component: (await import('./screens/report/report-screen.tsx')).ReportScreen }),
+    lazy: async () => ({
+      Component: (await withLaterWords(import('./screens/report/report-screen.tsx'))).ReportScreen,
+    }),
   },
   {
     path: 'findings',
@@ -116,7 +142,9 @@ const houseScreens: RouteObject[] = [
   },
   {
     path: 'ledger',
-    lazy: async () => ({ Component: (await import('./screens/ledger/ledger-screen.tsx')).LedgerScreen }),
+    lazy: async () => ({
+      Component: (await withLaterWords(import('./screens/ledger/ledger-screen.tsx'))).LedgerScreen,
+    }),
   },
   {
     path: 'settings',

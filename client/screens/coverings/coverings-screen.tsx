@@ -12,6 +12,7 @@ import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
 import { Table } from '../../parts/table.tsx';
 import { useHouse } from '../../shell/use-house.ts';
+import { ProtectionSection } from '../protection/protection-section.tsx';
 import { useReport } from '../report/use-report.ts';
 import { findCovering } from './closing-preview.ts';
 import { DaysLeft } from './days-left.tsx';
@@ -45,6 +46,7 @@ export function CoveringsScreen() {
       <Link className="alone" to={`/houses/${house}/needs`}>
         {t('needs.link')}
       </Link>
+      <ProtectionSection />
     </Page>
   );
 }

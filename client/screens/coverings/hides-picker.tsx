@@ -18,12 +18,14 @@ export interface HidesPickerProps {
   index: MemberIndex;
   tracks: ReadonlyMap<string, Track>;
   tell: (event: CoveringEvent) => void;
+  /** Given, no stage is asked of any member; stands for the words about that. */
+  lead?: string;
 }
 
 const SHOWN = 200;
 
 /** Which members the covering hides: narrow the list, tick; or paste their marks. */
-export function HidesPicker({ draft, index, tracks, tell }: HidesPickerProps) {
+export function HidesPicker({ draft, index, tracks, tell, lead }: HidesPickerProps) {
   const { t, lang } = useWords();
   const { id: house } = useHouse();
   const [search, setSearch] = useState('');
@@ -45,7 +47,7 @@ export function HidesPicker({ draft, index, tracks, tell }: HidesPickerProps) {
   return (
     <fieldset className="fieldset coverings-picker">
       <legend>{t('coverings.form.hides')}</legend>
-      <p className="soft">{t('coverings.form.hidesLead')}</p>
+      <p className="soft">{lead ?? t('coverings.form.hidesLead')}</p>
       <Field
         type="search"
         label={t('coverings.form.search')}
@@ -67,7 +69,7 @@ export function HidesPicker({ draft, index, tracks, tell }: HidesPickerProps) {
       <p role="status">
         <strong>{t('coverings.form.ticked', { count: draft.hides.size })}</strong>
       </p>
-      {draft.hides.size > 1 ? <LeastOfAll tracks={tracks} tell={tell} /> : null}
+      {draft.hides.size > 1 && lead === undefined ? <LeastOfAll tracks={tracks} tell={tell} /> : null}
       <ul className="plain-list coverings-members" aria-label={t('coverings.form.members')}>
         {fitting.slice(0, SHOWN).map((member) => (
           <HidesRow
@@ -76,6 +78,7 @@ export function HidesPicker({ draft, index, tracks, tell }: HidesPickerProps) {
             kind={draft.kind}
             least={draft.hides.get(member.mark)}
             tell={tell}
+            asksStage={lead === undefined}
           />
         ))}
         {fitting.length === 0 ? <li className="soft">{t('coverings.form.noFit')}</li> : null}

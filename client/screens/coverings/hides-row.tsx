@@ -15,10 +15,11 @@ export interface HidesRowProps {
   kind: CoveringKind;
   least: Least | undefined;
   tell: (event: CoveringEvent) => void;
+  asksStage: boolean;
 }
 
 /** A member that may disappear behind the covering. Drawn anew only when its own tick or stage changes. */
-export const HidesRow = memo(function HidesRow({ member, kind, least, tell }: HidesRowProps) {
+export const HidesRow = memo(function HidesRow({ member, kind, least, tell, asksStage }: HidesRowProps) {
   const { t, lang } = useWords();
   const lexicon = useLexicon();
   const { mark, place, track } = member;
@@ -33,7 +34,7 @@ export const HidesRow = memo(function HidesRow({ member, kind, least, tell }: Hi
       >
         <strong>{mark}</strong> <span className="soft">{words}</span>
       </Checkbox>
-      {least ? (
+      {least && asksStage ? (
         <div className="coverings-least">
           <StageStrokes stage={least.stage} track={track} isDecoration />
           <Select

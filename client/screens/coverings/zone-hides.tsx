@@ -19,10 +19,11 @@ export interface ZoneHidesProps {
   draft: CoveringDraft;
   zone: Zone;
   tell: (event: CoveringEvent) => void;
+  asksStage: boolean;
 }
 
 /** What the zone hides, stretch by stretch; what is unticked stays visible. */
-export function ZoneHides({ frame, draft, zone, tell }: ZoneHidesProps) {
+export function ZoneHides({ frame, draft, zone, tell, asksStage }: ZoneHidesProps) {
   const { t, lang } = useWords();
   const { id: house } = useHouse();
   const needs = useQuery({
@@ -58,8 +59,8 @@ export function ZoneHides({ frame, draft, zone, tell }: ZoneHidesProps) {
             >
               <strong>{mark}</strong> <KindName kind={kind} hasReading={false} />
               <span className="soft">
-                {stretchWords(t, lang, nameStretch(stretch, axis, reader))},{' '}
-                {t('report.least', { stage: t(`common.stage.${least}`) })}
+                {stretchWords(t, lang, nameStretch(stretch, axis, reader))}
+                {asksStage ? <>, {t('report.least', { stage: t(`common.stage.${least}`) })}</> : null}
               </span>
             </Checkbox>
           </li>

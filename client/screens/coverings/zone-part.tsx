@@ -16,10 +16,12 @@ export interface ZonePartProps {
   draft: CoveringDraft;
   wasTried: boolean;
   tell: (event: CoveringEvent) => void;
+  /** What lies there asks for no stage, and hides whatever lies in the zone. */
+  isProtection?: boolean;
 }
 
 /** The space that a covering takes, typed by lines and heights, with what it hides. */
-export function ZonePart({ draft, wasTried, tell }: ZonePartProps) {
+export function ZonePart({ draft, wasTried, tell, isProtection = false }: ZonePartProps) {
   const { t } = useWords();
   const { id: house, unit } = useHouse();
   const frame = useQuery({ ...frameQuery(house), meta: { isAside: true } });
@@ -69,7 +71,7 @@ export function ZonePart({ draft, wasTried, tell }: ZonePartProps) {
           ))}
         </div>
       )}
-      {zone.shape === 'wall' ? (
+      {zone.shape === 'wall' && !isProtection ? (
         <div className="pair">
           <Select
             label={t('coverings.zone.over')}
@@ -103,7 +105,7 @@ export function ZonePart({ draft, wasTried, tell }: ZonePartProps) {
         </details>
       ) : null}
       {frame.data && read.ok && read.zone ? (
-        <ZoneHides frame={frame.data} draft={draft} zone={read.zone} tell={tell} />
+        <ZoneHides frame={frame.data} draft={draft} zone={read.zone} tell={tell} asksStage={!isProtection} />
       ) : null}
     </fieldset>
   );
