@@ -39,6 +39,13 @@ export function FrameLegend() {
             {t(`frame.legend.${state}`)}
           </li>
         ))}
+        <li>
+          <Sample>
+            <path className="frame-ink frame-ink-none" d={BAR} />
+            <path className="frame-ink frame-sheeted" d="M3 16L9 8L15 16L21 8L27 16L33 8L37 14" />
+          </Sample>
+          {t('protection.frame.legend')}
+        </li>
         {ZONES.map((zone) => (
           <li key={zone}>
             <Sample>

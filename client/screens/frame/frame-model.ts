@@ -2,16 +2,24 @@ import type {
   FrameCoveringView,
   FrameHiddenView,
   FrameMemberView,
+  FrameProtectionView,
   FrameView,
 } from '#domain/contract/frame-views';
 import type { Sheet } from '#domain/frame/drawing/sheet';
 import { changeDays, hiddenOn } from '#domain/frame/drawing/state-on';
+import { groupBy } from '#domain/group-by';
+import type { Stretch } from '#domain/record/stretches';
 import { gridReader, type GridReader } from '#domain/frame/grid-reader';
 import { sheetsOf } from './sheets-of.ts';
 
 export interface HidesMember {
   readonly covering: FrameCoveringView;
   readonly hidden: FrameHiddenView;
+}
+
+export interface SheetedMember {
+  readonly protection: FrameProtectionView;
+  readonly stretch: Stretch | null;
 }
 
 /** A frame with its drawings, made once an answer. */
@@ -22,9 +30,11 @@ export interface FrameModel {
   readonly members: ReadonlyMap<string, FrameMemberView>;
   readonly coverings: ReadonlyMap<string, FrameCoveringView>;
   readonly hides: ReadonlyMap<string, readonly HidesMember[]>;
+  /** What lies over each member, or has. */
+  readonly sheeted: ReadonlyMap<string, readonly SheetedMember[]>;
   /** Members that are to be drawn but have no place. */
   readonly unplaced: readonly FrameMemberView[];
-  /** Days on which the drawing changes; the first is that of the first photo. */
+  /** Days on which the drawing changes, ascending. */
   readonly days: readonly string[];
 }
 
@@ -42,8 +52,9 @@ export function frameModel(frame: FrameView): FrameModel {
     members: new Map(standing.map((member) => [member.mark, member])),
     coverings: new Map(frame.coverings.map((covering) => [covering.id, covering])),
     hides,
+    sheeted: sheetedMembers(frame.protections),
     unplaced: standing.filter(({ axis }) => axis === null),
-    days: changeDays({ ...drawable, coverings: frame.coverings }).filter((day) => day <= frame.today),
+    days: drawingDays({ ...frame, members: standing }),
   };
 }
 
@@ -54,6 +65,7 @@ export function isToldAlike(a: FrameModel, b: FrameModel, mark: string): boolean
   return (
     a.frame.grid === b.frame.grid &&
     a.frame.today === b.frame.today &&
+    a.frame.protections === b.frame.protections &&
     before.length === now.length &&
     before.every(({ covering, hidden }, i) => {
       const other = now[i];
@@ -65,6 +77,25 @@ export function isToldAlike(a: FrameModel, b: FrameModel, mark: string): boolean
 function isSameCovering(a: FrameCoveringView, b: FrameCoveringView): boolean {
   const { hides: _, ...facts } = a;
   return Object.entries(facts).every(([key, value]) => b[key as keyof typeof facts] === value);
+}
+
+function drawingDays(frame: FrameView): string[] {
+  const laid = frame.protections.flatMap(({ laidDay, liftedDay }) => [laidDay, liftedDay ?? laidDay]);
+  return [...new Set([...changeDays(frame), ...laid])].sort().filter((day) => day <= frame.today);
+}
+
+function sheetedMembers(protections: readonly FrameProtectionView[]): FrameModel['sheeted'] {
+  const all = protections.flatMap((protection) =>
+    protection.hides.map(({ mark, stretch }) => ({ mark: mark as string, protection, stretch })),
+  );
+  return groupBy(all, ({ mark }) => mark);
+}
+
+/** What lay over a member at the end of a day, the latest laid first. */
+export function sheetedOn({ sheeted }: FrameModel, mark: string, day: string): readonly SheetedMember[] {
+  return (sheeted.get(mark) ?? []).filter(
+    ({ protection: { laidDay, liftedDay } }) => laidDay <= day && (liftedDay === null || day < liftedDay),
+  );
 }
 
 /** Marks with a gap on a day: what could still be photographed then. */

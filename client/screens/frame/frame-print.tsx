@@ -8,6 +8,7 @@ import { FrameLegend } from './frame-legend.tsx';
 import type { FrameModel } from './frame-model.ts';
 import { useSheetLabel } from './frame-sheet.tsx';
 import { inkOf } from './ink.ts';
+import { SheetedMarks } from './sheeted-marks.tsx';
 import { SheetDrawing } from './sheet-drawing.tsx';
 import { fitted } from './sheet-window.ts';
 import { zoneLook } from './zone-look.ts';
@@ -45,17 +46,20 @@ const PAPER = { width: 1580, height: 880 };
 function PrintedSheet({ model, sheet, day, gaps }: FramePrintProps & { sheet: Sheet }) {
   const { t, lang } = useWords();
   const label = useSheetLabel(sheet, day, gaps);
+  const window = fitted(sheet.bounds, PAPER);
   return (
     <>
       <h2>{label}</h2>
       <SheetDrawing
         sheet={sheet}
         paths={inkOf(sheet, model, day)}
-        window={fitted(sheet.bounds, PAPER)}
+        window={window}
         size={PAPER}
         label={label}
         zoneOf={(covering) => zoneLook(t, lang, model, day, covering, sheet.seenFrom)}
-      />
+      >
+        <SheetedMarks {...{ sheet, model, day }} unit={window.unit} />
+      </SheetDrawing>
     </>
   );
 }

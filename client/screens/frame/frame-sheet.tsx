@@ -7,6 +7,7 @@ import { countGaps, toldOf, type FrameModel } from './frame-model.ts';
 import { Highlight } from './highlight.tsx';
 import { inkOf } from './ink.ts';
 import { sheetName } from './sheet-name.ts';
+import { SheetedMarks } from './sheeted-marks.tsx';
 import { SheetView } from './sheet-view.tsx';
 import { zoneLook } from './zone-look.ts';
 
@@ -41,7 +42,12 @@ export function FrameSheet({ model, sheet, day, gaps, fits, chosen, onChoose, on
         if (pressed) onPress(pressed.mark, isFinger);
       }}
     >
-      {(unit) => <Highlight sheet={sheet} mark={chosen} unit={unit} />}
+      {(unit) => (
+        <>
+          <SheetedMarks {...{ sheet, model, day, unit }} />
+          <Highlight sheet={sheet} mark={chosen} unit={unit} />
+        </>
+      )}
     </SheetView>
   );
 }

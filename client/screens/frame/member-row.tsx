@@ -4,8 +4,9 @@ import type { FrameMemberView } from '#domain/contract/frame-views';
 import { hiddenOn, stageOn } from '#domain/frame/drawing/state-on';
 import { useWords } from '../../i18n/use-words.ts';
 import { KindName } from '../../parts/kind-name.tsx';
-import { isToldAlike, type FrameModel } from './frame-model.ts';
+import { isToldAlike, sheetedOn, type FrameModel } from './frame-model.ts';
 import { hiddenWords } from './hidden-words.ts';
+import { SheetedWords } from './sheeted-words.tsx';
 
 export interface MemberRowProps {
   readonly model: FrameModel;
@@ -32,7 +33,11 @@ export const MemberRow = memo(Row, (before, now) => {
 /** All of what a row says that depends on the day. */
 function standing({ model, member, day }: MemberRowProps): string {
   const hides = model.hides.get(member.mark) ?? [];
-  return [stageOn(member, day), ...hides.map(({ hidden }) => hiddenOn(hidden, day))].join();
+  return [
+    stageOn(member, day),
+    ...hides.map(({ hidden }) => hiddenOn(hidden, day)),
+    ...sheetedOn(model, member.mark, day).map(({ protection }) => protection.id),
+  ].join();
 }
 
 function Row({ member, hasReading, model, house, day, isChosen, onChoose, onTake }: MemberRowProps) {
@@ -62,6 +67,7 @@ function Row({ member, hasReading, model, house, day, isChosen, onChoose, onTake
           {hiddenWords(t, lang, model, one, day)}
         </span>
       ))}
+      <SheetedWords {...{ model, mark, day }} />
     </li>
   );
 }

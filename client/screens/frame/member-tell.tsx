@@ -5,8 +5,9 @@ import { joinWords } from '../../i18n/join-words.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { KindName } from '../../parts/kind-name.tsx';
 import { StageStrokes } from '../../parts/stage-strokes.tsx';
-import type { FrameModel } from './frame-model.ts';
+import { sheetedOn, type FrameModel } from './frame-model.ts';
 import { hiddenWords } from './hidden-words.ts';
+import { SheetedWords } from './sheeted-words.tsx';
 
 export interface MemberTellProps {
   readonly model: FrameModel;
@@ -48,6 +49,11 @@ export function MemberTell({ model, house, mark, day }: MemberTellProps) {
             </li>
           );
         })}
+        {sheetedOn(model, member.mark, day).length > 0 ? (
+          <li>
+            <SheetedWords {...{ model, mark: member.mark, day }} />
+          </li>
+        ) : null}
       </ul>
     </div>
   );
