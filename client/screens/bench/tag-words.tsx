@@ -20,6 +20,7 @@ import { linesAlong } from './shown-stretch.ts';
 import { StretchField } from './stretch-field.tsx';
 import type { Suggestion } from './suggest-marks.ts';
 import { suggestedIn } from './suggested.ts';
+import { UnderProtection } from './under-protection.tsx';
 
 export interface TagWordsProps {
   photo: PhotoDetailView;
@@ -107,6 +108,7 @@ export function TagWords(props: TagWordsProps) {
       ) : (
         <AboutMark mark={entry.mark} index={index} here={props.here} isAsked={asked === entry.mark} />
       )}
+      <UnderProtection photo={props.photo} mark={member?.mark ?? null} />
       <StageChoice
         label={t('bench.form.stage')}
         value={entry.stage}

@@ -48,6 +48,7 @@ function Row({ row, withReading }: { row: MissingRow; withReading: MissingMember
               <span className="missing-kind">
                 <KindName kind={line.kind} hasReading={withReading.has(line)} />
               </span>
+              {line.liesUnder ? <span className="missing-kind"> {t('days.liesUnder')}</span> : null}
             </Link>
           </li>
         ))}

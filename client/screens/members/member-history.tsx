@@ -7,6 +7,7 @@ import { FindingsHere } from '../findings/findings-here.tsx';
 import { StatementList } from '../ledger/statement-list.tsx';
 import { MemberCoverings } from './member-coverings.tsx';
 import { memberDraft } from './member-draft.ts';
+import { MemberProtections } from './member-protections.tsx';
 import { MemberSightings } from './member-sightings.tsx';
 import { StageTable } from './stage-table.tsx';
 
@@ -30,6 +31,12 @@ export function MemberHistory({ history }: { history: MemberHistoryView }) {
         <h2>{t('members.history.coverings')}</h2>
         <MemberCoverings coverings={history.coverings} />
       </section>
+      {history.protections.length > 0 ? (
+        <section className="section">
+          <h2>{t('protection.history.title')}</h2>
+          <MemberProtections protections={history.protections} />
+        </section>
+      ) : null}
       <section className="section">
         <h2>{t('members.history.said')}</h2>
         <StatementList entries={newestFirst} label={t('members.history.said')} />

@@ -3,7 +3,7 @@ import { Link } from 'react-router';
 import type { ClosingReportView } from '#domain/contract/report-views';
 import type { FindingKind } from '#domain/record/findings/kinds';
 import { isFirm } from '#domain/record/requirement';
-import { dayIn, formatDay, formatList } from '../../i18n/format.ts';
+import { dayIn, formatDay, formatInstant, formatList } from '../../i18n/format.ts';
 import { metres, stretchWords } from '../../i18n/stretch-words.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { KindName } from '../../parts/kind-name.tsx';
@@ -126,6 +126,7 @@ function LineState({ line }: { line: Line }) {
           })}
         </span>
       ) : null}
+      <LiesUnder line={line} />
       {near ? (
         <RecordFindings findings={near.findings.filter(({ kind }) => !SAID_AS_REASON.has(kind))} />
       ) : null}
@@ -140,6 +141,19 @@ function LineState({ line }: { line: Line }) {
       ) : null}
       <Records line={line} />
     </>
+  );
+}
+
+/** What must be lifted before there can be a photo. */
+function LiesUnder({ line: { liesUnder } }: { line: Line }) {
+  const { t, lang } = useWords();
+  const { zone } = useHouse();
+  if (liesUnder === null) return null;
+  const { name, since } = liesUnder;
+  return (
+    <span className="report-miss">
+      {t('protection.report', { name, when: formatInstant(since, zone, lang) })}
+    </span>
   );
 }
 
