@@ -3,8 +3,15 @@ import { initReactI18next } from 'react-i18next';
 import { loadCatalog, loadLater } from './catalogs.ts';
 import { initialLanguage, isLanguage, readStoredLanguage, type Language } from './language.ts';
 
-/** Resolves once there are words to show. */
-export async function startWords(): Promise<void> {
+let started: Promise<void> | undefined;
+
+/** Resolves once there are words to show; the first screen asks for its own before the page does. */
+export function startWords(): Promise<void> {
+  started ??= start();
+  return started;
+}
+
+async function start(): Promise<void> {
   const language = initialLanguage(readStoredLanguage(), navigator.languages);
   const words = await loadCatalog(language);
   i18next.on('languageChanged', (now) => {
@@ -23,20 +30,17 @@ export async function startWords(): Promise<void> {
   });
 }
 
-/** Whether a screen has asked for the words that come later. */
-let needsLater = false;
-
 /** The words so far stay until the others are there. */
 export async function speak(language: Language): Promise<void> {
   i18next.addResourceBundle(language, 'words', await loadCatalog(language));
-  if (needsLater) await addLater(language);
+  await addLater(language);
   await i18next.changeLanguage(language);
 }
 
 /** A screen that speaks words of the later catalog comes once those are there. */
 export async function withLaterWords<T>(screen: Promise<T>): Promise<T> {
-  needsLater = true;
-  const [found] = await Promise.all([screen, addLater(i18next.language)]);
+  const words = startWords().then(() => addLater(i18next.language));
+  const [found] = await Promise.all([screen, words]);
   return found;
 }
 

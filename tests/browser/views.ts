@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import type { Page } from 'playwright-core';
+import type { ProtectionView } from '#domain/contract/protection';
 import type { CoveringView, HouseView, UploadOutcome } from '#domain/contract/views';
 import type { Words } from '../../client/i18n/words.ts';
 import { addAlike } from './alike-photos.ts';
@@ -27,6 +28,8 @@ export interface MoreThings {
   readonly alike: string;
   /** Bench of a photo whose camera data could not all be read. */
   readonly doubtful: string;
+  /** Sheets that lie there. */
+  readonly sheets: string;
 }
 
 export async function prepareMore(site: Site): Promise<MoreThings> {
@@ -39,6 +42,7 @@ export async function prepareMore(site: Site): Promise<MoreThings> {
     hides: ['い一', 'い三'].map((mark) => ({ mark, least: 'raised' })),
   });
   await client.post(`/coverings/${closed}/close`, { closedAt: null, note: 'Boards nailed down.' });
+  const sheets = await layOver(site);
   const person = { email: 'ren@example.org', role: 'carpenter' };
   const { link } = await client.post<{ link: string }>(`${things.house}/people`, person);
   const house = { id: randomUUID(), name: 'Tea house', zone: 'Asia/Tokyo' };
@@ -52,14 +56,33 @@ export async function prepareMore(site: Site): Promise<MoreThings> {
   const [outcome] = results;
   if (!outcome || outcome.outcome === 'refused') throw new Error('The doubtful photo was refused.');
   const doubtful = `${things.house}/photos/${outcome.photo.id}`;
-  return { closed, link, empty: `/houses/${id}`, alike: await addAlike(site), doubtful };
+  return { closed, link, empty: `/houses/${id}`, alike: await addAlike(site), doubtful, sheets };
+}
+
+/** Sheets that were to be lifted long ago, and boards that were lifted again; on the day of the cranes, too. */
+async function layOver({ client, things }: Site): Promise<string> {
+  const lay = (name: string, more: object) =>
+    client.post<ProtectionView>(`${things.house}/protections`, {
+      ...{ id: randomUUID(), name, what: 'sheet, boards', laidAt: '2001-07-02T00:00:00.000Z', ...more },
+    });
+  const { id } = await lay('North sill, from the gable to the entrance', {
+    ...{ hides: ['い一', 'い二', 'い通り地貫'], liftingDay: '2026-03-01', note: 'Nailed at the corners.' },
+  });
+  const { id: lifted } = await lay('Loft boards', { hides: ['は又五通り東側小屋組二重梁上束'] });
+  await client.post(`/protections/${lifted}/lift`, { liftedAt: '2001-07-03T00:00:00.000Z', note: '' });
+  return id;
 }
 
 /** Every screen as it opens. */
-export function screensOf({ things }: Site, { closed, link, empty, alike, doubtful }: MoreThings): View[] {
+export function screensOf(
+  { things }: Site,
+  { closed, link, empty, alike, doubtful, sheets }: MoreThings,
+): View[] {
   const named = Object.entries({
     ...houseScreens(things),
     'covering-closed': `${things.house}/coverings/${closed}`,
+    'protection-new': `${things.house}/protection/new`,
+    'protection-change': `${things.house}/protection/${sheets}`,
     'bench-alike': `${things.house}/photos/${alike}`,
     'bench-doubtful': doubtful,
     'not-found-in-house': `${things.house}/nowhere`,
@@ -234,6 +257,44 @@ export function momentsOf({ things, photos }: Site, { closed, link: oneTime }: M
       name: 'covering-reopen',
       address: `${house}/coverings/${closed}`,
       enter: (page, t) => press(page, t('coverings.one.reopen')),
+    },
+    {
+      name: 'protection-new-problems',
+      address: `${house}/protection/new`,
+      enter: async (page, t) => {
+        await press(page, t('protection.form.save'));
+        await page.getByText(t('protection.form.needMembers')).waitFor();
+      },
+    },
+    {
+      name: 'protection-lift',
+      address: `${house}/coverings`,
+      enter: async (page, t) => {
+        await page.getByText(t('protection.lift'), { exact: true }).first().click();
+        await dialog(page);
+        await page.getByText(t('coverings.close.earlier'), { exact: true }).click();
+        await button(page.getByRole('dialog'), t('protection.lifting.submit')).click();
+        await page.getByText(t('coverings.close.badTime')).waitFor();
+      },
+    },
+    {
+      name: 'protection-mistake',
+      address: `${house}/coverings`,
+      enter: async (page, t) => {
+        await page.getByText(t('protection.mistake'), { exact: true }).first().click();
+        await dialog(page);
+      },
+    },
+    {
+      name: 'bench-under-protection',
+      address: bench,
+      enter: async (page, t) => {
+        await pictureDrawn(page, t);
+        await chooseTool(page, t, 'rectangle');
+        await dragBox(page, t, [0.3, 0.3], [0.6, 0.7]);
+        await markField(page, t).fill('い二');
+        await page.locator('.bench-under').waitFor();
+      },
     },
     {
       name: 'report-only-gaps',

@@ -65,11 +65,11 @@ export const problems = {
       'Somebody has replaced the tag of {{mark}} meanwhile. Look at the new one before you change it.',
     'covering-closed': '“{{covering}}” has closed and cannot be changed. Take the closing back first.',
     'covering-not-closed': '“{{covering}}” has not closed, so there is no closing to take back.',
-    'protection-lifted': '{{protection}} was lifted at another time. Take that lifting back first.',
-    'protection-not-lifted': '{{protection}} has not been lifted, so there is no lifting to take back.',
-    'protection-withdrawn': '{{protection}} was withdrawn as said by mistake. Say anew what was laid.',
+    'protection-lifted': 'It was lifted at another time already. Take that lifting back first.',
+    'protection-not-lifted': 'It has not been lifted, so there is no lifting to take back.',
+    'protection-withdrawn': 'This protection was withdrawn as said by mistake. Say anew what was laid.',
     'protection-time-impossible':
-      'The time of {{protection}} cannot be: it was laid and lifted in the past, and lifted after it was laid. Correct it.',
+      'Protection is laid and lifted in the past, and lifted after it was laid. Correct the time.',
     'schedule-changed-since-preview':
       'The schedule has changed since this preview. Look at the new preview and agree again.',
     'finding-changed':

@@ -1,5 +1,5 @@
 export const protection = {
-  title: 'Protection',
+  title: 'Temporary protection (養生)',
   lead: 'Sheets and boards over finished work hide members for a while, and close nothing: a photo taken while they lie is no record of what lies under them, and once they are lifted it can be photographed again.',
   caution:
     'A sheet or a loose board over an opening hides a hole to fall into: fix and mark what lies there, and follow the rules of the site.',
@@ -9,8 +9,8 @@ export const protection = {
   lifted: 'Lifted',
   since: 'since {{when}}, said by {{who}}',
   untilDay: 'to be lifted on {{day}}',
-  over_one: 'over {{count, number}} member',
-  over_other: 'over {{count, number}} members',
+  over_one: 'over {{count, number}} member: {{marks}}',
+  over_other: 'over {{count, number}} members: {{marks}}',
   overNothing: 'over no member of the schedule yet',
   period: '{{from}} to {{to}}',
   periodBy: '{{from}} to {{to}}, said by {{who}}',

@@ -66,12 +66,11 @@ export const problems = {
     'covering-closed':
       '「{{covering}}」はふさぎ済みなので変更できません。先にふさぎ済みを取り消してください。',
     'covering-not-closed': '「{{covering}}」はふさぎ済みではないので、取り消すものがありません。',
-    'protection-lifted':
-      '{{protection}} は別の日時に外したことになっています。先にそれを取り消してください。',
-    'protection-not-lifted': '{{protection}} は外していないので、取り消すものがありません。',
-    'protection-withdrawn': '{{protection}} は入力の誤りとして取り消されました。改めて入力してください。',
+    'protection-lifted': 'もう別の日時に外したことになっています。先にそれを取り消してください。',
+    'protection-not-lifted': '外していないので、取り消すものがありません。',
+    'protection-withdrawn': 'この養生は入力の誤りとして取り消されました。改めて入力してください。',
     'protection-time-impossible':
-      '{{protection}} の日時が正しくありません。これまでの日時で、外した日時は掛けた日時より後にしてください。',
+      '養生の日時が正しくありません。これまでの日時で、外した日時は掛けた日時より後にしてください。',
     'schedule-changed-since-preview':
       '確認の後に部材表が変わりました。新しい確認の内容を見て、もう一度同意してください。',
     'finding-changed': 'ご覧になった内容から変わっています。もう一度確認し、今の内容について答えてください。',

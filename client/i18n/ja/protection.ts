@@ -12,7 +12,7 @@ export const protection = {
   lifted: '外したもの',
   since: '{{when}}から（入力：{{who}}）',
   untilDay: '外す予定 {{day}}',
-  over_other: '部材{{count, number}}本',
+  over_other: '部材{{count, number}}本：{{marks}}',
   overNothing: '部材表の部材にはまだ掛かっていません',
   period: '{{from}}から{{to}}まで',
   periodBy: '{{from}}から{{to}}まで（入力：{{who}}）',

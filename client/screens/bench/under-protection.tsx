@@ -15,7 +15,11 @@ export function UnderProtection({ photo, mark }: { photo: PhotoDetailView; mark:
     const period = { stretch: null, laidAt, liftedAt: lifted && lifted.at };
     const [lay] = sheetedAt(instant, uncertaintyS, [period]);
     if (lay)
-      return <p role="status">{t(`protection.bench.${lay.isSure ? 'sure' : 'perhaps'}`, { mark, name })}</p>;
+      return (
+        <p role="status" className="bench-under">
+          {t(`protection.bench.${lay.isSure ? 'sure' : 'perhaps'}`, { mark, name })}
+        </p>
+      );
   }
   return null;
 }

@@ -24,24 +24,22 @@ export function ProtectionFields({ draft, wasTried, protection, tell }: Protecti
   const fault = laidFault(when, new Date(), protection?.lifted?.at ?? null);
   return (
     <div className="form">
-      <div className="pair">
-        <Field
-          label={t('protection.form.name')}
-          description={t('protection.form.nameHint')}
-          value={over.name}
-          onChange={write('name')}
-          maxLength={200}
-          error={wasTried && over.name.trim() === '' ? t('protection.form.needName') : null}
-        />
-        <Field
-          label={t('protection.form.what')}
-          description={t('protection.form.whatHint')}
-          value={what}
-          onChange={(text) => tell({ type: 'write-what', text })}
-          maxLength={200}
-          error={wasTried && what.trim() === '' ? t('protection.form.needWhat') : null}
-        />
-      </div>
+      <Field
+        label={t('protection.form.name')}
+        description={t('protection.form.nameHint')}
+        value={over.name}
+        onChange={write('name')}
+        maxLength={200}
+        error={wasTried && over.name.trim() === '' ? t('protection.form.needName') : null}
+      />
+      <Field
+        label={t('protection.form.what')}
+        description={t('protection.form.whatHint')}
+        value={what}
+        onChange={(text) => tell({ type: 'write-what', text })}
+        maxLength={200}
+        error={wasTried && what.trim() === '' ? t('protection.form.needWhat') : null}
+      />
       <ClosingWhen
         when={when}
         wasTried={wasTried}

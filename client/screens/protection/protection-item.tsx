@@ -15,7 +15,7 @@ const NAMED = 12;
 /** One piece of protection: what lies where, since when or until when, and what can be said of it. */
 export function ProtectionItem({ protection }: { protection: ProtectionView }) {
   const { t } = useWords();
-  const { id: house } = useHouse();
+  const { id: house, zone } = useHouse();
   const [asks, setAsks] = useState<'lift' | 'back' | 'mistake' | null>(null);
   const { id, name, what, note, lifted } = protection;
   const close = () => setAsks(null);
@@ -34,7 +34,11 @@ export function ProtectionItem({ protection }: { protection: ProtectionView }) {
             {t('protection.back')}
           </Button>
         ) : (
-          <Button look="act" aria-label={t('protection.liftNamed', { name })} onPress={() => setAsks('lift')}>
+          <Button
+            look={isDue(protection.liftingDay, zone) ? 'act' : 'plain'}
+            aria-label={t('protection.liftNamed', { name })}
+            onPress={() => setAsks('lift')}
+          >
             {t('protection.lift')}
           </Button>
         )}
@@ -59,6 +63,9 @@ export function ProtectionItem({ protection }: { protection: ProtectionView }) {
   );
 }
 
+const isDue = (liftingDay: string | null, zone: string) =>
+  liftingDay !== null && daysBetween(dayIn(zone, new Date()), liftingDay) <= 0;
+
 function When({ protection: { laidAt, laidBy, lifted, liftingDay } }: { protection: ProtectionView }) {
   const { t, lang } = useWords();
   const { zone } = useHouse();
@@ -68,19 +75,15 @@ function When({ protection: { laidAt, laidBy, lifted, liftingDay } }: { protecti
     const to = formatInstant(lifted.at, zone, lang);
     return <p>{t('protection.periodBy', { from, to, ...said(lifted.by) })}</p>;
   }
-  const isDue = liftingDay !== null && daysBetween(dayIn(zone, new Date()), liftingDay) <= 0;
   return (
-    <p>
-      {t('protection.since', { when: from, ...said(laidBy) })}
+    <>
+      <p>{t('protection.since', { when: from, ...said(laidBy) })}</p>
       {liftingDay === null ? null : (
-        <>
-          {' · '}
-          <span className={isDue ? 'act-text' : undefined}>
-            {t('protection.untilDay', { day: formatDay(liftingDay, lang) })}
-          </span>
-        </>
+        <p className={isDue(liftingDay, zone) ? 'act-text' : undefined}>
+          {t('protection.untilDay', { day: formatDay(liftingDay, lang) })}
+        </p>
       )}
-    </p>
+    </>
   );
 }
 
@@ -89,12 +92,6 @@ function Over({ protection: { hides } }: { protection: ProtectionView }) {
   if (hides.length === 0) return <p className="soft">{t('protection.overNothing')}</p>;
   const marks = hides.slice(0, NAMED).map(({ mark }) => mark);
   const more = hides.length - marks.length;
-  return (
-    <p>
-      {t('protection.over', { count: hides.length })}:{' '}
-      <span className="soft">
-        {joinWords([...marks, more > 0 ? t('coverings.andMore', { count: more }) : null], lang)}
-      </span>
-    </p>
-  );
+  const named = joinWords([...marks, more > 0 ? t('coverings.andMore', { count: more }) : null], lang);
+  return <p>{t('protection.over', { count: hides.length, marks: named })}</p>;
 }

@@ -46,13 +46,13 @@ function Part({
 }) {
   if (protections.length === 0) return none === undefined ? null : <p className="soft">{none}</p>;
   return (
-    <>
+    <div className="protection-part">
       <h3>{title}</h3>
       <ul className="plain-list protection-list">
         {protections.map((protection) => (
           <ProtectionItem key={protection.id} protection={protection} />
         ))}
       </ul>
-    </>
+    </div>
   );
 }

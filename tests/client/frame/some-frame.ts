@@ -26,6 +26,7 @@ const memberOf = ({ mark, axis, seen = [], retired = false }: Said) => ({
 export function someFrame(
   more: readonly Said[] = [],
   coverings: readonly object[] = [plaster()],
+  protections: readonly object[] = [],
 ): FrameModel {
   const members: Said[] = [
     {
@@ -42,7 +43,8 @@ export function someFrame(
     { mark: '無', axis: null },
     ...more,
   ];
-  const frame = { today: TODAY, grid: someGrid(), members: members.map(memberOf), coverings };
+  const all = { members: members.map(memberOf), coverings, protections };
+  const frame = { today: TODAY, grid: someGrid(), ...all };
   return frameModel(frame as unknown as FrameView);
 }
 
