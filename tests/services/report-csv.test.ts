@@ -84,6 +84,17 @@ describe('reportCsv', () => {
   });
 
   // Chatham Islands: UTC+12:45 outside daylight saving, which ended on 2026-04-05 (IANA tzdata).
+  it('names what must be lifted before a gap can be photographed', () => {
+    const open = { ...plain, closedAt: null, closedDay: null };
+    const sheets = { id: 'p', name: 'Sheets', mark: 'い三', stretch: null, liftedAt: null };
+    const laid = { ...sheets, laidAt: '2026-04-09T00:00:00.000Z' };
+    const report = house({ coverings: [open], protection: [laid] });
+    const [, en] = parse(reportCsv(report, 'en', 'Asia/Tokyo'), { bom: true });
+    expect(en?.[11]).toMatch(/; lies under protection since 2026-04-09 09:00:00 \(Sheets\)$/);
+    const [, ja] = parse(reportCsv(report, 'ja', 'Asia/Tokyo'), { bom: true });
+    expect(ja?.[11]).toMatch(/、2026-04-09 09:00:00から養生の下（Sheets）$/);
+  });
+
   it('tells time in the zone of the house', () =>
     expect(reportCsv(house(), 'en', 'Pacific/Chatham')).toContain(',2026-04-09 04:15:00,'));
   it('knows no made-up zone', () =>
