@@ -263,7 +263,7 @@ export function momentsOf({ things, photos }: Site, { closed, link: oneTime }: M
       address: `${house}/protection/new`,
       enter: async (page, t) => {
         await press(page, t('protection.form.save'));
-        await page.getByText(t('protection.form.needMembers')).waitFor();
+        await page.getByText(t('protection.form.needMembers'), { exact: true }).waitFor();
       },
     },
     {
@@ -275,14 +275,6 @@ export function momentsOf({ things, photos }: Site, { closed, link: oneTime }: M
         await page.getByText(t('coverings.close.earlier'), { exact: true }).click();
         await button(page.getByRole('dialog'), t('protection.lifting.submit')).click();
         await page.getByText(t('coverings.close.badTime')).waitFor();
-      },
-    },
-    {
-      name: 'protection-mistake',
-      address: `${house}/coverings`,
-      enter: async (page, t) => {
-        await page.getByText(t('protection.mistake'), { exact: true }).first().click();
-        await dialog(page);
       },
     },
     {

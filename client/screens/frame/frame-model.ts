@@ -86,7 +86,7 @@ function drawingDays(frame: FrameView): string[] {
 
 function sheetedMembers(protections: readonly FrameProtectionView[]): FrameModel['sheeted'] {
   const all = protections.flatMap((protection) =>
-    protection.hides.map(({ mark, stretch }) => ({ mark: mark as string, protection, stretch })),
+    protection.hides.map(({ mark, stretch }) => ({ mark, protection, stretch })),
   );
   return groupBy(all, ({ mark }) => mark);
 }

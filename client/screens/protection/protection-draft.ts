@@ -50,14 +50,9 @@ export function draftOfProtection(laid: ProtectionView, unit: LengthUnit, zone: 
 }
 
 export function reduceProtection(draft: ProtectionDraft, event: ProtectionEvent): ProtectionDraft {
-  switch (event.type) {
-    case 'write-what':
-      return { ...draft, what: event.text };
-    case 'choose-when':
-      return { ...draft, when: event.when };
-    default:
-      return { ...draft, over: reduceCovering(draft.over, event) };
-  }
+  if (event.type === 'write-what') return { ...draft, what: event.text };
+  if (event.type === 'choose-when') return { ...draft, when: event.when };
+  return { ...draft, over: reduceCovering(draft.over, event) };
 }
 
 export function isChanged(draft: ProtectionDraft, start: ProtectionDraft): boolean {
