@@ -1,4 +1,5 @@
+import { ledger } from './en/ledger.ts';
 import { protection } from './en/protection.ts';
 
 /** Words that no first visit needs: they come with the screens that speak them. */
-export const enLater = { protection } as const;
+export const enLater = { ledger, protection } as const;

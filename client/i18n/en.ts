@@ -9,7 +9,6 @@ import { grid } from './en/grid.ts';
 import { frame } from './en/frame.ts';
 import { handOn } from './en/hand-on.ts';
 import { houses } from './en/houses.ts';
-import { ledger } from './en/ledger.ts';
 import { legibility } from './en/legibility.ts';
 import { lexicon } from './en/lexicon.ts';
 import { members } from './en/members.ts';
@@ -35,7 +34,6 @@ export const en = {
   frame,
   handOn,
   houses,
-  ledger,
   legibility,
   lexicon,
   members,

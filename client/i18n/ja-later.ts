@@ -1,4 +1,5 @@
+import { ledger } from './ja/ledger.ts';
 import { protection } from './ja/protection.ts';
 
 /** Those of `en-later.ts`. */
-export const jaLater = { protection } as const;
+export const jaLater = { ledger, protection } as const;

@@ -9,7 +9,6 @@ import { grid } from './ja/grid.ts';
 import { frame } from './ja/frame.ts';
 import { handOn } from './ja/hand-on.ts';
 import { houses } from './ja/houses.ts';
-import { ledger } from './ja/ledger.ts';
 import { legibility } from './ja/legibility.ts';
 import { lexicon } from './ja/lexicon.ts';
 import { members } from './ja/members.ts';
@@ -34,7 +33,6 @@ export const ja = {
   frame,
   handOn,
   houses,
-  ledger,
   legibility,
   lexicon,
   members,
