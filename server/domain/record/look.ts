@@ -1,5 +1,5 @@
 import type { Triple } from '../frame/clip.ts';
-import type { FamilyName, Grid } from '../frame/grid.ts';
+import type { Family, FamilyName, Grid, GridLine } from '../frame/grid.ts';
 import type { Point } from '../frame/set-out.ts';
 import { groupBy } from '../group-by.ts';
 
@@ -12,13 +12,19 @@ export function looksOf(eye: Point, points: readonly Triple[], grid: Grid): Look
     points.map(([x, y, z]): Look => {
       const [dx, dy, dz] = [x - eye.x, y - eye.y, z - eye.z];
       if (Math.abs(dz) > Math.hypot(dx, dy)) return dz > 0 ? 'up' : 'down';
-      const [family, at] = Math.abs(dx) >= Math.abs(dy) ? (['first', x] as const) : (['second', y] as const);
-      const line = grid[family].lines.reduce((near, one) =>
-        Math.abs(one.at - at) < Math.abs(near.at - at) ? one : near,
-      );
-      return { family, line: line.label };
+      const isFirst = Math.abs(dx) >= Math.abs(dy);
+      const line = isFirst ? lineTowards(eye.x, x, grid.first) : lineTowards(eye.y, y, grid.second);
+      return { family: isFirst ? 'first' : 'second', line: line.label };
     }),
     (look) => JSON.stringify(look),
   );
   return [...looks.values()].sort((a, b) => b.length - a.length).flatMap(([look]) => look ?? []);
+}
+
+/** Of the lines before one's eyes the one nearest to what is looked at; what lies behind is no direction. */
+function lineTowards(from: number, to: number, { lines }: Family): GridLine {
+  const before = lines.filter(({ at }) => Math.sign(at - from) === Math.sign(to - from));
+  return (before.length > 0 ? before : lines).reduce((near, one) =>
+    Math.abs(one.at - to) < Math.abs(near.at - to) ? one : near,
+  );
 }

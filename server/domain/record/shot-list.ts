@@ -4,7 +4,16 @@ import { groupBy } from '../group-by.ts';
 import { bayPieces } from './bay-pieces.ts';
 import { looksOf, type Look } from './look.ts';
 import { greedyCover } from './set-cover.ts';
-import { sightThrough, targetOf, tripleOf, type FrameMember, type Sight, type Target } from './sight.ts';
+import type { Point } from '../frame/set-out.ts';
+import {
+  FARTHEST_MM,
+  sightThrough,
+  targetOf,
+  tripleOf,
+  type FrameMember,
+  type Sight,
+  type Target,
+} from './sight.ts';
 import { standingPlaces, type StandingPlace } from './standing-places.ts';
 import { unionOf, type Stretch } from './stretches.ts';
 import { walkThrough, type Spot } from './walk.ts';
@@ -23,6 +32,8 @@ export interface ShotListInput {
   readonly opaque: readonly Convex[];
   /** The frame as it stands; what is not raised yet hides nothing and is left out by the caller. */
   readonly members: readonly FrameMember[];
+  /** Where somebody can stand without boards or a scaffold; all other places only show what no such place does. */
+  readonly isFirm?: (place: StandingPlace) => boolean;
 }
 
 export interface Shot {
@@ -62,7 +73,7 @@ interface Piece {
  * places that together see every piece which any place sees (record/set-cover). What no place sees is told apart.
  * Days and marks as given, lengths in mm. The same input gives the same list.
  */
-export function shotList({ reader, missing, opaque, members }: ShotListInput): ShotList {
+export function shotList({ reader, missing, opaque, members, isFirm }: ShotListInput): ShotList {
   const pieces = missing.flatMap((one, of): Piece[] =>
     bayPieces(one.axis, one.stretch, reader.grid).map((stretch) => ({
       of,
@@ -72,7 +83,7 @@ export function shotList({ reader, missing, opaque, members }: ShotListInput): S
   );
   const sight = sightThrough(opaque, members);
   const places = standingPlaces(reader).filter(({ eye }) => sight.hasRoom(eye));
-  const { seen, isBlocked } = lookAround(places, pieces, sight);
+  const { seen, isBlocked } = lookAround(places, pieces, sight, isFirm ?? (() => true));
   const chosen = greedyCover(seen, pieces.length);
   const best = bestPlaces(chosen, seen, places, pieces);
   const groups = groupBy([...best.keys()], (piece) => best.get(piece));
@@ -103,16 +114,50 @@ export function shotList({ reader, missing, opaque, members }: ShotListInput): S
   };
 }
 
-function lookAround(places: readonly StandingPlace[], pieces: readonly Piece[], sight: Sight) {
+/** Firm places first: what any of them shows is left to those, and no other place is asked for it. */
+function lookAround(
+  places: readonly StandingPlace[],
+  pieces: readonly Piece[],
+  sight: Sight,
+  isFirm: (place: StandingPlace) => boolean,
+) {
   const isBlocked = new Set<number>();
-  const seen = places.map(({ eye }) =>
-    [...pieces.keys()].filter((i) => {
-      const found = sight.look(eye, (pieces[i] as Piece).target);
-      if (found === 'blocked') isBlocked.add(i);
-      return found === 'seen';
-    }),
+  const seen: number[][] = places.map(() => []);
+  const lookFrom = (firm: boolean, near: Near) => {
+    for (const [number, place] of places.entries())
+      if (isFirm(place) === firm)
+        seen[number] = near(place.eye).filter((piece) => {
+          const found = sight.look(place.eye, (pieces[piece] as Piece).target);
+          if (found === 'blocked') isBlocked.add(piece);
+          return found === 'seen';
+        });
+  };
+  lookFrom(true, nearPieces(pieces, [...pieces.keys()]));
+  const fromFirm = new Set(seen.flat());
+  lookFrom(
+    false,
+    nearPieces(
+      pieces,
+      [...pieces.keys()].filter((piece) => !fromFirm.has(piece)),
+    ),
   );
   return { seen, isBlocked };
+}
+
+/** Pieces that may be near enough to an eye, by their numbers, ascending. */
+type Near = (eye: Point) => number[];
+
+/** In strips along x as wide as one sees: what is near lies in one's own and those beside it. */
+function nearPieces(pieces: readonly Piece[], numbers: readonly number[]): Near {
+  const middle = (number: number) => (pieces[number] as Piece).target.middle;
+  const strips = groupBy(numbers, (number) => Math.floor(middle(number)[0] / FARTHEST_MM));
+  return ({ x, y }) => {
+    const strip = Math.floor(x / FARTHEST_MM);
+    return [strip - 1, strip, strip + 1]
+      .flatMap((at) => strips.get(at) ?? [])
+      .filter((number) => Math.abs(middle(number)[1] - y) <= FARTHEST_MM)
+      .sort((a, b) => a - b);
+  };
 }
 
 /** Of each piece the chosen place that sees it from nearest. */

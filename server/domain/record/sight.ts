@@ -74,28 +74,30 @@ export function sightThrough(opaque: readonly Convex[], members: readonly FrameM
   const inTheWay = planIndex(blocking.map(({ body }) => boxOf(body)));
   const around = planIndex(bodies.map(({ body }) => boxOf(body)));
 
-  /** What reaches into the triangle from the eye to the ends of the target. */
-  const between = (eye: Triple, { mark, middle, points, offsets }: Target) => {
-    const found: Obstacle[] = [];
+  /** What stands before one target often stands before the next one, too. */
+  let last: Obstacle | null = null;
+
+  /** Whether anything that reaches into the triangle from the eye to the ends of the target hides a point of it. */
+  const isHidden = (eye: Triple, { mark, middle, points, offsets }: Target) => {
+    const lines = points.map((point) => lineTo(eye, point));
     const corners = [eye, points[0] ?? eye, points.at(-1) ?? eye];
-    inTheWay.find(eye, middle, Math.abs(offsets[0] ?? 0), (number) => {
-      const obstacle = blocking[number] as Obstacle;
-      if (obstacle.mark !== mark && !liesApart(obstacle.body, corners)) found.push(obstacle);
-      return false;
-    });
-    return found;
+    const hides = (obstacle: Obstacle) =>
+      obstacle.mark !== mark &&
+      !liesApart(obstacle.body, corners) &&
+      lines.some((line) => blocks(obstacle, line));
+    if (last && hides(last)) return true;
+    const found = inTheWay.find(eye, middle, Math.abs(offsets[0] ?? 0), (number) =>
+      hides(blocking[number] as Obstacle),
+    );
+    if (found >= 0) last = blocking[found] as Obstacle;
+    return found >= 0;
   };
 
   return {
     look(eye, target) {
       const from = tripleOf(eye);
       if (!isWithinReach(from, target)) return 'out-of-reach';
-      const obstacles = between(from, target);
-      const isFree = target.points.every((point) => {
-        const line = lineTo(from, point);
-        return !obstacles.some((obstacle) => blocks(obstacle, line));
-      });
-      return isFree ? 'seen' : 'blocked';
+      return isHidden(from, target) ? 'blocked' : 'seen';
     },
     hasRoom({ x, y, z }) {
       const foot: Triple = [x, y, z - KNEE_BELOW_EYE_MM];
