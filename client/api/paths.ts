@@ -89,5 +89,7 @@ export const PATHS: Paths = {
   listDays: ['GET', '/houses/{house}/days'],
   readDay: ['GET', '/houses/{house}/days/{date}'],
   writeNote: ['PUT', '/houses/{house}/days/{date}/note'],
+  shotList: ['GET', '/houses/{house}/shot-list'],
+  wallFigures: ['GET', '/coverings/{covering}/wall-figures'],
   readLedger: ['GET', '/houses/{house}/ledger'],
 };

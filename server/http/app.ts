@@ -9,6 +9,7 @@ import { openApiDocument } from './openapi.ts';
 import { notFound, problemHandler } from './problem.ts';
 import { clockHandlers } from './routes/clock.ts';
 import { frameHandlers } from './routes/frame.ts';
+import { siteHandlers } from './routes/site.ts';
 import { coveringHandlers } from './routes/coverings.ts';
 import { findingHandlers } from './routes/findings.ts';
 import { houseHandlers } from './routes/houses.ts';
@@ -64,6 +65,7 @@ function api(parts: AppParts): express.Router {
     ...photoHandlers(context, log, wakeJobs),
     ...clockHandlers(context),
     ...frameHandlers(context),
+    ...siteHandlers(context),
     ...coveringHandlers(context),
     ...protectionHandlers(context),
     ...findingHandlers(context),

@@ -60,7 +60,7 @@ describeOverBothDatabases('what a statement changes on the screens', (make) => {
         `${base}/photos?mark=${encodeURIComponent('い一')}`,
       ],
       coverings: [`${base}/coverings`, `${base}/protections`],
-      report: [`${base}/closing-report`, `${base}/frame`],
+      report: [`${base}/closing-report`, `${base}/frame`, `${base}/shot-list?days=all`],
       days: [
         `${base}/days`,
         `${base}/days/2026-04-01`,

@@ -9,6 +9,7 @@ import { MEMBER_ROUTES } from './routes/members.ts';
 import { PROTECTION_ROUTES } from './routes/protection.ts';
 import { PHOTO_ROUTES } from './routes/photos.ts';
 import { SESSION_ROUTES } from './routes/session.ts';
+import { SITE_ROUTES } from './routes/site.ts';
 import { TERM_ROUTES } from './routes/terms.ts';
 import type { Route } from './routes/route.ts';
 
@@ -26,6 +27,7 @@ export const ROUTES = {
   ...PROTECTION_ROUTES,
   ...FINDING_ROUTES,
   ...JOURNAL_ROUTES,
+  ...SITE_ROUTES,
   ...TERM_ROUTES,
 } as const satisfies Record<string, Route>;
 

@@ -4,7 +4,7 @@ import type { InventedHouse } from '#domain/frame/invented/invented-house';
 import { lexiconOf } from '#domain/lexicon/lexicon';
 import { findKind, trackOf } from '#domain/lexicon/track-of-kind';
 import { usualLie } from '#domain/lexicon/usual-lie';
-import { reportClosings } from '#domain/record/closing-report';
+import { reportClosings, type ClosingReport } from '#domain/record/closing-report';
 import type { ReportLine } from '#domain/record/report-line';
 import type { StandingTag } from '#domain/record/requirement';
 import { hiddenByZones, type MemberInSpace } from '#domain/record/zone-hides';
@@ -22,18 +22,20 @@ export function membersInSpace({ members, grid }: InventedHouse): MemberInSpace[
   });
 }
 
-/** What the report says of each covering's members, by covering and mark; `closed` are closed at an instant. */
-export function inventedReport(
+type Closed = Readonly<Record<string, string>>;
+
+/** The report of an invented house on 1 May 2026; `closed` are closed at an instant. */
+export function inventedClosings(
   house: InventedHouse,
   tags: readonly StandingTag[],
-  closed: Readonly<Record<string, string>> = {},
-): Map<string, ReportLine> {
+  closed: Closed = {},
+): ClosingReport {
   const except = new Set<string>();
   const zoned = house.coverings.map(({ name, kind, zone }) => ({ id: name, kind, zone, except }));
   const reader = gridReader(house.grid);
   const inSpace = membersInSpace(house);
   const hidden = hiddenByZones(zoned, inSpace, reader, []);
-  const report = reportClosings({
+  return reportClosings({
     members: inSpace.map(({ mark, axis }) => ({ mark, kind: '', place: '', retired: false, axis })),
     coverings: house.coverings.map(({ name, kind, plannedDay }) => {
       const closedAt = closed[name] ?? null;
@@ -44,6 +46,15 @@ export function inventedReport(
     }),
     ...{ tags, asOf: '2026-05-01T00:00:00.000Z', today: '2026-05-01', reader },
   });
+}
+
+/** What the report says of each covering's members, by covering and mark. */
+export function inventedReport(
+  house: InventedHouse,
+  tags: readonly StandingTag[],
+  closed: Closed = {},
+): Map<string, ReportLine> {
+  const report = inventedClosings(house, tags, closed);
   const lines = report.days.flatMap(({ coverings }) =>
     coverings.flatMap(({ name, lines: own }) => own.map((line) => [`${name}: ${line.mark}`, line] as const)),
   );

@@ -1,0 +1,83 @@
+import { z } from 'zod';
+import { FOOTINGS } from '../record/footing.ts';
+import { GridShape } from './frame-shapes.ts';
+import { MISS_REASONS, NamedStretch } from './report-views.ts';
+import { CoveringFacts, Day, Id, Instant, MarkShape, StageShape } from './shapes.ts';
+
+/** Where to stand for the photos that are missing, in the order of one walk. */
+
+const PlanPoint = z.object({ x: z.number(), y: z.number() });
+const FamilyShape = z.enum(['first', 'second']);
+
+export const ShotView = z.object({
+  mark: MarkShape,
+  kind: z.string(),
+  place: z.string(),
+  covering: Id,
+  stretches: z
+    .array(NamedStretch.extend({ start: PlanPoint, end: PlanPoint }))
+    .meta({ description: 'What is to be photographed, with its ends in plan; empty: all of the member.' }),
+  least: StageShape,
+  views: z.int().meta({ description: 'Photos that must show each part of it.' }),
+  nearestMiss: z.enum(MISS_REASONS).nullable().meta({ description: 'Why nothing counts yet.' }),
+});
+export type ShotView = z.infer<typeof ShotView>;
+
+const LookShape = z
+  .union([z.object({ family: FamilyShape, line: z.string() }), z.enum(['up', 'down'])])
+  .meta({ description: 'Towards which line, or up or down.' });
+export type LookView = z.infer<typeof LookShape>;
+
+export const ShotPlaceView = z.object({
+  level: z.string().nullable().meta({ description: 'null: the datum of a house without levels.' }),
+  between: z.tuple([z.string(), z.string()]).meta({
+    description: 'Marks of two opposite corners of the bay, or of the ends of the wall’s bay.',
+  }),
+  before: z
+    .object({
+      family: FamilyShape,
+      line: z.string(),
+      side: z.enum(['lower', 'higher']),
+      outside: z.boolean(),
+    })
+    .nullable()
+    .meta({ description: 'A metre before a wall, on which side of its line; null: the middle of the bay.' }),
+  eye: PlanPoint,
+  footing: z.enum(FOOTINGS).meta({
+    description: 'The lowest level, a floor that has closed, or nothing that is on record.',
+  }),
+  closes: Day.nullable(),
+  turns: z
+    .array(z.object({ look: LookShape, shots: z.array(ShotView) }))
+    .meta({
+      description: 'Which ways to look from there, and what is seen that way; the way to most first.',
+    }),
+});
+export type ShotPlaceView = z.infer<typeof ShotPlaceView>;
+
+export const UnseenShotView = ShotView.extend({ reason: z.enum(['out-of-reach', 'blocked']) });
+export type UnseenShotView = z.infer<typeof UnseenShotView>;
+
+export const ShotListView = z
+  .object({
+    asOf: Instant,
+    today: Day,
+    grid: GridShape.nullable(),
+    coverings: z
+      .array(
+        z.object({
+          id: Id,
+          name: z.string(),
+          kind: CoveringFacts.shape.kind,
+          plannedDay: Day.nullable(),
+          daysLeft: z.int().nullable(),
+        }),
+      )
+      .meta({ description: 'Those for which something is missing, what closes first first.' }),
+    places: z.array(ShotPlaceView),
+    unseen: z.array(UnseenShotView).meta({ description: 'What can be seen from no place.' }),
+    placeless: z.array(ShotView).meta({ description: 'Members of which nobody knows where they lie.' }),
+    later: z.int().meta({ description: 'Gaps of coverings that close later, or have no day.' }),
+  })
+  .meta({ id: 'ShotList' });
+export type ShotListView = z.infer<typeof ShotListView>;

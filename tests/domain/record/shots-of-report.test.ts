@@ -1,0 +1,180 @@
+import { describe, expect, it, test } from 'vitest';
+import type { ShotListView, ShotView } from '#domain/contract/shot-views';
+import { gridReader } from '#domain/frame/grid-reader';
+import { fourHundredHouse } from '#domain/frame/invented/four-hundred';
+import { dayAfter, type InventedHouse } from '#domain/frame/invented/invented-house';
+import { threeBayHouse } from '#domain/frame/invented/three-bay';
+import type { Mark } from '#domain/frame/mark';
+import type { Stage } from '#domain/frame/stage';
+import type { StandingTag } from '#domain/record/requirement';
+import { shotsOfReport, type ShotsInput } from '#domain/record/shots-of-report';
+import { lengthOf } from '#domain/record/stretches';
+import { inventedClosings, membersInSpace } from './invented-report.ts';
+
+const TODAY = '2026-05-01';
+const barn = threeBayHouse(TODAY);
+const reader = gridReader(barn.grid);
+
+interface Said {
+  readonly house?: InventedHouse;
+  readonly tags?: readonly StandingTag[];
+  readonly closed?: Readonly<Record<string, string>>;
+  readonly stage?: Stage | null;
+  readonly more?: Partial<ShotsInput>;
+}
+
+/** The list of an invented house, all of whose members are on record at a stage. */
+function listOf({ house = barn, tags = [], closed = {}, stage = 'raised', more = {} }: Said = {}) {
+  return shotsOfReport({
+    report: inventedClosings(house, tags, closed),
+    members: membersInSpace(house).map(({ mark, axis }) => ({
+      ...{ mark: mark as Mark, axis, retired: false },
+      seen: stage ? [{ day: TODAY, stage }] : [],
+    })),
+    coverings: house.coverings.map(({ name, kind, zone }) => ({
+      ...{ kind, zone },
+      closed: closed[name] ? { at: closed[name], by: null, note: '' } : null,
+    })),
+    reader: gridReader(house.grid),
+    days: 'all',
+    ...more,
+  });
+}
+
+const shotsAt = ({ turns }: ShotListView['places'][number]) => turns.flatMap(({ shots }) => shots);
+const shotsOf = ({ places, unseen, placeless }: ShotListView): ShotView[] => [
+  ...places.flatMap(shotsAt),
+  ...unseen,
+  ...placeless,
+];
+const tag = (mark: string, stage: Stage): StandingTag => ({
+  ...{ id: mark, photo: mark, mark, stage, stretch: null, instant: '2026-04-30T01:00:00.000Z' },
+  ...{ uncertaintyS: 1, datedBy: 'file', doubt: null, legibility: 'clear', findings: [] },
+});
+
+describe.each([
+  ['a barn', barn],
+  ['a house of 400 members', fourHundredHouse(TODAY)],
+])('the list of %s', (_, house) => {
+  const list = listOf({ house });
+  it('holds every missing millimetre of the report once', () => {
+    const wanted = new Map<string, number>();
+    for (const { coverings } of inventedClosings(house, []).days)
+      for (const { id, lines } of coverings)
+        for (const { mark, hidden, state } of lines)
+          if (state === 'gap') wanted.set(`${id} ${mark}`, hidden ? hidden.to - hidden.from : NaN);
+    const told = new Map<string, number>();
+    for (const { covering, mark, stretches } of shotsOf(list)) {
+      const key = `${covering} ${mark}`;
+      told.set(key, (told.get(key) ?? 0) + lengthOf(stretches));
+    }
+    expect([...told.keys()].sort()).toEqual([...wanted.keys()].sort());
+    for (const [key, length] of told) expect(length, key).toBeCloseTo(wanted.get(key) ?? NaN, 3);
+  });
+  it('tells of each way that one looks once, and never of one that shows nothing', () => {
+    for (const { turns } of list.places) {
+      expect(turns.every(({ shots }) => shots.length > 0)).toBe(true);
+      expect(new Set(turns.map(({ look }) => JSON.stringify(look))).size).toBe(turns.length);
+    }
+  });
+  it('shows the most of it from somewhere', () => {
+    const seen = list.places.flatMap(shotsAt).length;
+    expect(seen).toBeGreaterThan(list.unseen.length * 3);
+  });
+});
+
+it('is of what closes within some days, or should have closed', () => {
+  // Planned ten and eleven days after the first day: the two halves of the roof.
+  const within = (days: number) => listOf({ more: { days } });
+  expect(within(9)).toMatchObject({ coverings: [], places: [], unseen: [] });
+  expect(within(10).coverings).toEqual([
+    { id: '北の屋根', name: '北の屋根', kind: 'roof-boards', plannedDay: dayAfter(TODAY, 10), daysLeft: 10 },
+  ]);
+  expect(within(11).coverings).toHaveLength(2);
+  const gaps = inventedClosings(barn, []).counts.gaps;
+  expect(within(9).later).toBe(gaps);
+  expect(listOf().later).toBe(0);
+  const late = { ...barn, coverings: barn.coverings.map((one) => ({ ...one, plannedDay: '2026-04-01' })) };
+  expect(listOf({ house: late, more: { days: 0 } }).later).toBe(0);
+});
+
+it('leaves out what is on record, and says of the rest why nothing counts yet', () => {
+  const mark = 'い通り腰貫';
+  const found = (tags: readonly StandingTag[]) =>
+    shotsOf(listOf({ tags })).filter((shot) => shot.mark === mark);
+  expect(new Set(found([]).map(({ nearestMiss }) => nearestMiss))).toEqual(new Set(['no-photo']));
+  const [{ least } = { least: 'cut' as const }] = found([]);
+  expect(found([tag(mark, least)])).toEqual([]);
+  expect(new Set(found([tag(mark, 'cut')]).map(({ nearestMiss }) => nearestMiss))).toEqual(
+    new Set(['before-stage']),
+  );
+});
+
+it('looks past what has only been cut, and at what has been raised', () => {
+  // Posts stand in the way of rails behind them; what lies on trestles does not.
+  const places = (stage: Stage | null) => listOf({ stage }).places.length;
+  expect(places(null)).toBe(places('cut'));
+  expect(listOf({ stage: 'cut' }).places).not.toEqual(listOf({ stage: 'raised' }).places);
+  const gone = membersInSpace(barn).map(({ mark, axis }) => ({
+    ...{ mark: mark as Mark, axis, retired: true },
+    seen: [{ day: TODAY, stage: 'raised' as const }],
+  }));
+  expect(listOf({ more: { members: gone } }).places).toEqual(listOf({ stage: null }).places);
+});
+
+it('goes where a closed wall lets one see', () => {
+  const closed = { 西の壁: '2026-04-30T00:00:00.000Z' };
+  const list = listOf({ closed });
+  expect(shotsOf(list).filter(({ covering }) => covering === '西の壁')).toEqual([]);
+  // The wall on い has closed on both faces: from outside of it nothing within is seen any more.
+  const beyond = list.places.filter(({ before }) => before?.line === 'い' && before.outside);
+  expect(beyond.flatMap(shotsAt).filter(({ covering }) => covering === '床')).toEqual([]);
+});
+
+describe('what one stands on', () => {
+  it('is the ground first: up there only what nobody sees from below', () => {
+    const low = listOf({ more: { days: 22 } }).places;
+    const footings = new Set(low.map(({ level, footing }) => `${level} ${footing}`));
+    expect([...footings].every((one) => ['1F ground', '軒 none'].includes(one))).toBe(true);
+    expect(low.filter(({ level }) => level === '1F').length).toBeGreaterThan(0);
+  });
+  it('is a floor once one has closed', () => {
+    const loft = {
+      name: 'loft',
+      kind: 'floor' as const,
+      plannedDay: TODAY,
+      zone: { shape: 'flat' as const, corners: ['い一', 'に三'], bottom: 3200, top: 3260 },
+    };
+    const house = { ...barn, coverings: [...barn.coverings, loft] };
+    const closed = { loft: '2026-04-30T00:00:00.000Z' };
+    const upper = listOf({ house, closed }).places.filter(({ level }) => level === '軒');
+    expect(upper.length).toBeGreaterThan(0);
+    for (const { footing, before } of upper) expect(footing).toBe(before?.outside ? 'none' : 'floor');
+  });
+});
+
+test('without a grid everything is listed by place, nothing dropped', () => {
+  const list = listOf({ more: { reader: null } });
+  expect(list).toMatchObject({ grid: null, places: [], unseen: [] });
+  expect(list.placeless).toHaveLength(inventedClosings(barn, []).counts.gaps);
+});
+
+test('a member whose place nobody knows stands apart', () => {
+  const members = membersInSpace(barn).map(({ mark, axis }) => ({
+    ...{ mark: mark as Mark, axis: mark === 'い通り腰貫' ? null : axis, retired: false, seen: [] },
+  }));
+  const { placeless } = listOf({ more: { members } });
+  expect(placeless.map(({ mark, stretches }) => [mark, stretches])).toEqual([['い通り腰貫', []]]);
+});
+
+test('parts are named by the lines at their ends', () => {
+  const rail = shotsOf(listOf()).filter(({ mark }) => mark === 'い通り腰貫');
+  expect(rail.length).toBeGreaterThan(0);
+  for (const { stretches } of rail)
+    for (const { fromMark, toMark, start, end } of stretches) {
+      const at = (label: string | null) =>
+        reader.grid.second.lines.find((line) => line.label === label)?.at ?? NaN;
+      expect([start.y, end.y]).toEqual([at(fromMark), at(toMark)]);
+      expect([start.x, end.x]).toEqual([0, 0]);
+    }
+});
