@@ -131,6 +131,12 @@ const houseScreens: RouteObject[] = [
     }),
   },
   {
+    path: 'shots',
+    lazy: async () => ({
+      Component: (await withLaterWords(import('./screens/shots/shots-screen.tsx'))).ShotsScreen,
+    }),
+  },
+  {
     path: 'findings',
     lazy: async () => ({
       Component: (await import('./screens/findings/findings-screen.tsx')).FindingsScreen,

@@ -9,7 +9,7 @@ const CATALOGS: Readonly<Record<Language, () => Promise<TranslationOf<typeof en>
   ja: async () => (await import('./ja.ts')).ja,
 };
 
-/** What the first visit can do without. */
+/** The rest of them: a first visit shows nothing that needs it. */
 const LATER: Readonly<Record<Language, () => Promise<TranslationOf<typeof enLater>>>> = {
   en: async () => (await import('./en-later.ts')).enLater,
   ja: async () => (await import('./ja-later.ts')).jaLater,
@@ -17,11 +17,11 @@ const LATER: Readonly<Record<Language, () => Promise<TranslationOf<typeof enLate
 
 const AGAIN_MS = 2000;
 
-export const loadCatalog = (language: Language) => untilItComes(CATALOGS[language]);
-export const loadLater = (language: Language) => untilItComes(LATER[language]);
+export const loadCatalog = (language: Language) => untilThere(CATALOGS[language]);
+export const loadLater = (language: Language) => untilThere(LATER[language]);
 
 /** Without words there is nothing to show, so they are asked for until they come. */
-async function untilItComes<T>(load: () => Promise<T>): Promise<T> {
+async function untilThere<T>(load: () => Promise<T>): Promise<T> {
   for (;;) {
     try {
       return await load();

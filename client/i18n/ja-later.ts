@@ -1,5 +1,6 @@
 import { ledger } from './ja/ledger.ts';
 import { protection } from './ja/protection.ts';
+import { shots } from './ja/shots.ts';
+import { walls } from './ja/walls.ts';
 
-/** Those of `en-later.ts`. */
-export const jaLater = { ledger, protection } as const;
+export const jaLater = { ledger, protection, shots, walls } as const;

@@ -33,17 +33,32 @@ async function start(): Promise<void> {
 /** The words so far stay until the others are there. */
 export async function speak(language: Language): Promise<void> {
   i18next.addResourceBundle(language, 'words', await loadCatalog(language));
-  await addLater(language);
+  if (speaksLater) await addLater(language);
   await i18next.changeLanguage(language);
 }
 
 /** A screen that speaks words of the later catalog comes once those are there. */
 export async function withLaterWords<T>(screen: Promise<T>): Promise<T> {
-  const words = startWords().then(() => addLater(i18next.language));
-  const [found] = await Promise.all([screen, words]);
+  const [found] = await Promise.all([screen, speakLater()]);
   return found;
 }
 
-async function addLater(language: string): Promise<void> {
-  if (isLanguage(language)) i18next.addResourceBundle(language, 'words', await loadLater(language));
+let speaksLater = false;
+
+/** Resolves once the words of screens that are fetched later are there, too; from then on in every language. */
+export async function speakLater(): Promise<void> {
+  speaksLater = true;
+  // The first screen is fetched beside the first words.
+  if (!i18next.isInitialized)
+    await new Promise<void>((resolve) => i18next.on('initialized', () => resolve()));
+  for (let language = spoken(); !i18next.exists(LATER_WORD, { lng: language }); language = spoken())
+    await addLater(language);
+}
+
+/** A word that only comes later. */
+const LATER_WORD = 'shots.title';
+const spoken = () => (isLanguage(i18next.language) ? i18next.language : 'en');
+
+async function addLater(language: Language): Promise<void> {
+  i18next.addResourceBundle(language, 'words', await loadLater(language));
 }

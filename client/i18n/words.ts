@@ -10,5 +10,8 @@ declare module 'i18next' {
   }
 }
 
-/** The translating function, typed by the English catalogs. */
+/**
+ * The translating function, typed by the English catalogs. Those of `en-later` are there only on screens whose
+ * route waits for them (i18n/start).
+ */
 export type Words = TFunction<'words'>;

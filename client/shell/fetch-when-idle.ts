@@ -8,7 +8,10 @@ const QUIET_MS = 3000;
 export function fetchWhenIdle(routes: readonly RouteObject[]): void {
   setTimeout(
     () =>
-      void Promise.all([fetchAll(routes), ...LANGUAGES.flatMap((one) => [loadCatalog(one), loadLater(one)])]),
+      void Promise.all([
+        fetchAll(routes),
+        ...LANGUAGES.flatMap((language) => [loadCatalog(language), loadLater(language)]),
+      ]),
     QUIET_MS,
   );
 }

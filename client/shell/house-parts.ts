@@ -5,7 +5,7 @@ export const HOUSE_PARTS = [
   { path: 'frame', word: 'frame', also: ['grid'] },
   { path: 'members', word: 'members', also: ['schedule', 'lexicon'] },
   { path: 'coverings', word: 'coverings', also: ['needs'] },
-  { path: 'report', word: 'report' },
+  { path: 'report', word: 'report', also: ['shots'] },
   { path: 'findings', word: 'findings' },
   { path: 'people', word: 'people' },
   { path: 'ledger', word: 'ledger' },

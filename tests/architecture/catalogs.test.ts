@@ -1,6 +1,8 @@
+import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, test } from 'vitest';
+import { enLater } from '../../client/i18n/en-later.ts';
 import { compareCatalogs, type Catalog } from '../support/compare-catalogs.ts';
 import { ROOT, projectFiles } from '../support/project-files.ts';
 
@@ -31,6 +33,18 @@ describe('the catalogs of both languages', async () => {
   test.each(english)('say the same things: %s', async (name) => {
     expect(compareCatalogs(await readCatalog('en', name), await readCatalog('ja', name))).toEqual([]);
   });
+});
+
+test('words that come later are said only where a route waits for them', async () => {
+  // What else is a place of such words has `speakLater` in its route (client/app.tsx) and stands here.
+  const waits = /^client\/screens\/(?:shots\/|coverings\/wall-)/u;
+  const areas = Object.keys(enLater).join('|');
+  const said = new RegExp(`\\bt\\(\\s*['"\`](?:${areas})\\.`, 'u');
+  const files = (await projectFiles('client')).filter((file) => /\.tsx?$/u.test(file));
+  const saying: string[] = [];
+  for (const file of files) if (said.test(await readFile(path.join(ROOT, file), 'utf8'))) saying.push(file);
+  expect(saying.filter((file) => waits.test(file)).length).toBeGreaterThan(3);
+  expect(saying.filter((file) => !waits.test(file))).toEqual([]);
 });
 
 describe('comparing catalogs', () => {

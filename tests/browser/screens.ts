@@ -52,6 +52,7 @@ export function houseScreens({ house, photo, mark, covering, day }: HouseThings)
     'covering-change': `${house}/coverings/${covering}?change`,
     needs: `${house}/needs`,
     report: `${house}/report`,
+    'shots-no-grid': `${house}/shots?days=all`,
     findings: `${house}/findings`,
     people: `${house}/people`,
     cameras: `${house}/cameras`,

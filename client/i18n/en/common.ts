@@ -30,6 +30,7 @@ export const common = {
   nobody: 'the program itself',
   someone: 'someone',
   none: 'none',
+  toShots: 'Shot list',
   nav: {
     houses: 'Houses',
     journal: 'Journal',

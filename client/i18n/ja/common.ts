@@ -37,6 +37,7 @@ export const common = {
   nobody: 'プログラム',
   someone: '不明',
   none: 'なし',
+  toShots: '撮影リスト',
   nav: {
     houses: '建物',
     journal: '日誌',

@@ -11,6 +11,7 @@ import '../report/report.css';
 import { findCovering } from './closing-preview.ts';
 import { LayerList } from './layer-list.tsx';
 import { DaysLeft } from './days-left.tsx';
+import { WallFigures } from './wall-figures.tsx';
 
 export function CoveringDetails({ covering }: { covering: CoveringView }) {
   const { t, lang } = useWords();
@@ -57,6 +58,9 @@ export function CoveringDetails({ covering }: { covering: CoveringView }) {
           </Link>
         </p>
       </section>
+      {covering.kind === 'plaster' && covering.zone?.shape === 'wall' ? (
+        <WallFigures covering={covering} />
+      ) : null}
     </>
   );
 }

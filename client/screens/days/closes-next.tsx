@@ -37,6 +37,7 @@ export function ClosesNext({ journal: { next, openCoverings } }: { journal: Jour
           <LinkButton look="act" to={`/houses/${house}/photos`}>
             {t('days.addPhotos')}
           </LinkButton>
+          <LinkButton to={`/houses/${house}/shots`}>{t('common.toShots')}</LinkButton>
           <LinkButton to={`/houses/${house}/report?only=missing`}>{t('days.toPrint')}</LinkButton>
         </div>
       ) : null}

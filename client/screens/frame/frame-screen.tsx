@@ -34,7 +34,14 @@ export function FrameScreen() {
     <Page
       title={t('frame.title')}
       lead={t('frame.lead')}
-      actions={canPrint ? <Button onPress={() => window.print()}>{t('frame.print')}</Button> : null}
+      actions={
+        canPrint ? (
+          <>
+            <LinkButton to={`/houses/${house.id}/shots`}>{t('common.toShots')}</LinkButton>
+            <Button onPress={() => window.print()}>{t('frame.print')}</Button>
+          </>
+        ) : null
+      }
     >
       <QueryState query={query}>{() => (model ? <Frame model={model} /> : null)}</QueryState>
     </Page>

@@ -30,6 +30,7 @@ export function ReportScreen() {
           <Button look="act" onPress={() => window.print()}>
             {t('report.print')}
           </Button>
+          <LinkButton to={`/houses/${house}/shots`}>{t('common.toShots')}</LinkButton>
           <a
             className="button button-plain"
             href={addressOf('closingReport', { house }, { format: 'csv', lang })}

@@ -17,6 +17,7 @@ export const ShotView = z.object({
   stretches: z
     .array(NamedStretch.extend({ start: PlanPoint, end: PlanPoint }))
     .meta({ description: 'What is to be photographed, with its ends in plan; empty: all of the member.' }),
+  whole: z.boolean().meta({ description: 'Whether these are all that is hidden of it.' }),
   least: StageShape,
   views: z.int().meta({ description: 'Photos that must show each part of it.' }),
   nearestMiss: z.enum(MISS_REASONS).nullable().meta({ description: 'Why nothing counts yet.' }),

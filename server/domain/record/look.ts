@@ -6,12 +6,15 @@ import { groupBy } from '../group-by.ts';
 /** Towards a line of the grid, or over one's head or before one's feet. */
 export type Look = { readonly family: FamilyName; readonly line: string } | 'up' | 'down';
 
+/** Steeper than 60° one looks up or down; what is flatter still lies towards some line. Common practice. */
+const STEEP = Math.tan(Math.PI / 3);
+
 /** Which ways an eye looks at points (house coordinates, mm), the way to most of them first. */
 export function looksOf(eye: Point, points: readonly Triple[], grid: Grid): Look[] {
   const looks = groupBy(
     points.map(([x, y, z]): Look => {
       const [dx, dy, dz] = [x - eye.x, y - eye.y, z - eye.z];
-      if (Math.abs(dz) > Math.hypot(dx, dy)) return dz > 0 ? 'up' : 'down';
+      if (Math.abs(dz) > STEEP * Math.hypot(dx, dy)) return dz > 0 ? 'up' : 'down';
       const isFirst = Math.abs(dx) >= Math.abs(dy);
       const line = isFirst ? lineTowards(eye.x, x, grid.first) : lineTowards(eye.y, y, grid.second);
       return { family: isFirst ? 'first' : 'second', line: line.label };

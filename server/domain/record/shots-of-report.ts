@@ -15,7 +15,7 @@ import { footingOf } from './footing.ts';
 import { looksOf } from './look.ts';
 import { tripleOf } from './sight.ts';
 import { shotList, type MissingStretch, type Shot } from './shot-list.ts';
-import { unionOf } from './stretches.ts';
+import { lengthOf, SHORTEST_GAP_MM, unionOf } from './stretches.ts';
 
 type Report = Pick<ClosingReportView, 'asOf' | 'today' | 'days'>;
 type CoveringReport = Report['days'][number]['coverings'][number];
@@ -159,7 +159,7 @@ function joined(shots: readonly Shot[], gapOf: ReadonlyMap<string, Gap>, reader:
 }
 
 function viewOf({ covering, line, axis }: Gap, shots: readonly Shot[], reader: GridReader | null): ShotView {
-  const { mark, kind, place, least, views, nearestMiss } = line;
+  const { mark, kind, place, least, views, nearestMiss, lengthMm } = line;
   const stretches = axis ? unionOf(shots.flatMap((shot) => shot.stretches)) : [];
   return {
     ...{ mark, kind, place, least, views, covering: covering.id },
@@ -172,6 +172,7 @@ function viewOf({ covering, line, axis }: Gap, shots: readonly Shot[], reader: G
           }
         : [],
     ),
+    whole: lengthMm === null || lengthMm - lengthOf(stretches) < SHORTEST_GAP_MM,
     nearestMiss: nearestMiss?.reasons[0] ?? null,
   };
 }

@@ -10,6 +10,9 @@ import { LANGUAGES, wordsOf } from '../words.ts';
 
 const tracks = Object.keys(TRACKS) as Track[];
 
+test('no word comes both at once and later', () =>
+  expect(Object.keys(en).filter((area) => area in enLater)).toEqual([]));
+
 describe('counting', () => {
   test('English has one and many of all that it counts', () =>
     expect(lackingPlurals({ ...en, ...enLater })).toEqual([]));

@@ -26,7 +26,9 @@ test('one looks towards a line before one, never one behind, to most first', () 
   ]);
 });
 
-test('up and down count where that is steeper than 45°', () =>
+test('up and down count where that is steeper than 60°: the foot of a wall lies towards its line', () => {
+  // 1.2 m before one and 1.5 m down: 51°.
+  expect(looksOf(eye, [[1000, 4800, 450]], grid)).toEqual([{ family: 'second', line: '二' }]);
   expect(
     looksOf(
       eye,
@@ -36,7 +38,8 @@ test('up and down count where that is steeper than 45°', () =>
       ],
       grid,
     ),
-  ).toEqual(['up', 'down']));
+  ).toEqual(['up', 'down']);
+});
 
 test('where no line is before one the nearest is named', () => {
   const only = { ...grid, first: { ...grid.first, lines: [{ label: 'い', at: 0 as Mm }] } };

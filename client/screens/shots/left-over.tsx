@@ -1,0 +1,68 @@
+import { Link } from 'react-router';
+import { groupBy } from '#domain/group-by';
+import { useWords } from '../../i18n/use-words.ts';
+import { useHouse } from '../../shell/use-house.ts';
+import { ShotRow, type AboutShots } from './shot-row.tsx';
+
+/** What the walk does not bring: seen from no place, by the reason; without a place in space, by the schedule's places. */
+export function LeftOver({ about }: { about: AboutShots }) {
+  return (
+    <>
+      <Unseen about={about} />
+      <Placeless about={about} />
+    </>
+  );
+}
+
+function Unseen({ about }: { about: AboutShots }) {
+  const { t } = useWords();
+  const { unseen } = about.walk;
+  if (unseen.length === 0) return null;
+  return (
+    <section className="section">
+      <h2>{t('shots.unseen')}</h2>
+      {[...groupBy(unseen, ({ reason }) => reason)].map(([reason, shots]) => (
+        <div key={reason} className="shot-group">
+          <p>{t(`shots.unseenReason.${reason}`)}</p>
+          <ul className="plain-list">
+            {shots.map((shot) => (
+              <ShotRow key={`${shot.covering} ${shot.mark}`} shot={shot} about={about} />
+            ))}
+          </ul>
+        </div>
+      ))}
+    </section>
+  );
+}
+
+function Placeless({ about }: { about: AboutShots }) {
+  const { t } = useWords();
+  const { id: house } = useHouse();
+  const { placeless, grid } = about.walk;
+  if (placeless.length === 0) return null;
+  return (
+    <section className="section">
+      {grid === null ? null : (
+        <>
+          <h2>{t('shots.placeless')}</h2>
+          <p>
+            {t('shots.placelessText')}{' '}
+            <Link className="line-link no-print" to={`/houses/${house}/schedule`}>
+              {t('shots.toSchedule')}
+            </Link>
+          </p>
+        </>
+      )}
+      {[...groupBy(placeless, ({ place }) => place)].map(([place, shots]) => (
+        <div key={place} className="shot-group">
+          <h3>{place === '' ? t('days.noPlace') : place}</h3>
+          <ul className="plain-list">
+            {shots.map((shot) => (
+              <ShotRow key={`${shot.covering} ${shot.mark}`} shot={shot} about={about} />
+            ))}
+          </ul>
+        </div>
+      ))}
+    </section>
+  );
+}

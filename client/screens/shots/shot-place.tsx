@@ -1,0 +1,72 @@
+import { Link } from 'react-router';
+import type { ShotListView, ShotPlaceView } from '#domain/contract/shot-views';
+import { daysBetween } from '#domain/record/days-between';
+import { formatDay } from '../../i18n/format.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { useHouse } from '../../shell/use-house.ts';
+import { DaysLeft } from '../coverings/days-left.tsx';
+import { lookWords, whereWords } from './place-words.ts';
+import { ShotRow, type AboutShots } from './shot-row.tsx';
+
+export interface ShotPlaceProps {
+  place: ShotPlaceView;
+  number: number;
+  grid: NonNullable<ShotListView['grid']>;
+  about: AboutShots;
+}
+
+/** On paper a place of so few rows stays on one page. */
+const KEPT_WHOLE = 8;
+
+/** One place to stand: where that is, what it stands on, and what is seen from there, way by way. */
+export function ShotPlace({ place, number, grid, about }: ShotPlaceProps) {
+  const { t, lang } = useWords();
+  const { id: house } = useHouse();
+  const { turns, closes } = place;
+  const count = turns.reduce((sum, { shots }) => sum + shots.length, 0);
+  const isDone = turns.every(({ shots }) => shots.every(about.isTaken));
+  return (
+    <li
+      className={`shot-place${count <= KEPT_WHOLE ? ' keep-together' : ''}${isDone ? ' shot-place-done' : ''}`}
+    >
+      <h3>
+        <span className="shot-number" aria-hidden="true">
+          {number}
+        </span>
+        <span className="out-of-sight">{t('shots.place', { number })}</span> {whereWords(t, place, grid)}
+      </h3>
+      <Underfoot place={place} />
+      {closes === null ? null : (
+        <p className="row shot-when">
+          <span>{formatDay(closes, lang)}</span>
+          <DaysLeft days={daysBetween(about.walk.today, closes)} isCalm={isDone} />
+        </p>
+      )}
+      {turns.map(({ look, shots }) => (
+        <section key={JSON.stringify(look)}>
+          <h4>{lookWords(t, look)}</h4>
+          <ul className="plain-list">
+            {shots.map((shot) => (
+              <ShotRow key={`${shot.covering} ${shot.mark}`} shot={shot} about={about} />
+            ))}
+          </ul>
+        </section>
+      ))}
+      <p>
+        <Link
+          className="alone"
+          to={`/houses/${house}/photos`}
+          aria-label={`${t('shots.addPhotos')}: ${t('shots.place', { number })}`}
+        >
+          {t('shots.addPhotos')}
+        </Link>
+      </p>
+    </li>
+  );
+}
+
+function Underfoot({ place: { footing, before } }: { place: ShotPlaceView }) {
+  const { t } = useWords();
+  if (footing !== 'none') return null;
+  return <p className="shot-underfoot">{before?.outside ? t('shots.noGround') : t('shots.noFloor')}</p>;
+}
