@@ -3,8 +3,9 @@ import { describe, expect, it, test } from 'vitest';
 import { opaqueBody } from '#domain/frame/opaque-body';
 import type { Zone } from '#domain/frame/zone';
 import { zoneBody } from '#domain/frame/zone-body';
-import { shotList, type MissingStretch, type ShotListInput } from '#domain/record/shot-list';
+import { shotList, type MissingStretch, type Shot, type ShotListInput } from '#domain/record/shot-list';
 import { sightThrough, targetOf, type FrameMember } from '#domain/record/sight';
+import { standingPlaces } from '#domain/record/standing-places';
 import { bayPieces } from '#domain/record/bay-pieces';
 import { lengthOf, unionOf } from '#domain/record/stretches';
 import { axisBetween, BAY, someReader } from '../../support/some-grid.ts';
@@ -208,6 +209,39 @@ test('every piece stands at one place that sees it, or is said to be unseen; in 
       expect(places.every(({ shots, looks }) => shots.length > 0 && looks.length > 0)).toBe(true);
     }),
     { numRuns: 25 },
+  );
+});
+
+test('from unsure ground only what nobody sees from firm one, and unseen only what nobody sees at all', () => {
+  const isFirm = ({ level }: { level: string | null }) => level === '1F';
+  fc.assert(
+    fc.property(frame, ({ standing, rails, shut, face }) => {
+      const missing = rails.map(({ x, height, from, bays }) => {
+        // Some of them on the upper floor, where those below cannot look.
+        const one = rail(x, height * 2, from, Math.min(5, from + bays));
+        return wholly({ ...one, mark: `${one.mark} ${height}` });
+      });
+      const opaque = shut.map((line) => closed(face, line));
+      const members = [...standing, ...missing];
+      const { places, unseen } = shotList({ reader: someReader, missing, opaque, members, isFirm });
+      const sight = sightThrough(opaque, members);
+      const all = standingPlaces(someReader).filter(({ eye }) => sight.hasRoom(eye));
+      const seenFrom = (from: typeof all, shots: readonly Shot[]) =>
+        shots.flatMap((shot) => {
+          const one = missing.find(({ mark }) => mark === shot.mark);
+          const pieces = one ? bayPieces(one.axis, one.stretch, someReader.grid) : [];
+          return pieces.filter(
+            (piece) =>
+              one &&
+              shot.stretches.some(({ from: start, to }) => start <= piece.from && piece.to <= to) &&
+              from.some(({ eye }) => sight.look(eye, targetOf(one, piece)) === 'seen'),
+          );
+        });
+      expect(seenFrom(all, unseen)).toEqual([]);
+      const unsure = places.filter((place) => !isFirm(place)).flatMap(({ shots }) => shots);
+      expect(seenFrom(all.filter(isFirm), unsure)).toEqual([]);
+    }),
+    { numRuns: 15 },
   );
 });
 
