@@ -144,7 +144,13 @@ const houseScreens: RouteObject[] = [
   },
   {
     path: 'people',
-    lazy: async () => ({ Component: (await import('./screens/people/people-screen.tsx')).PeopleScreen }),
+    lazy: async () => {
+      const [{ PeopleScreen }] = await Promise.all([
+        import('./screens/people/people-screen.tsx'),
+        speakLater(),
+      ]);
+      return { Component: PeopleScreen };
+    },
   },
   {
     path: 'ledger',

@@ -13,7 +13,6 @@ import { legibility } from './en/legibility.ts';
 import { lexicon } from './en/lexicon.ts';
 import { members } from './en/members.ts';
 import { needs } from './en/needs.ts';
-import { people } from './en/people.ts';
 import { photos } from './en/photos.ts';
 import { place } from './en/place.ts';
 import { problems } from './en/problems.ts';
@@ -38,7 +37,6 @@ export const en = {
   lexicon,
   members,
   needs,
-  people,
   photos,
   place,
   problems,

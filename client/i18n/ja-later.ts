@@ -1,6 +1,8 @@
 import { ledger } from './ja/ledger.ts';
+import { people } from './ja/people.ts';
 import { protection } from './ja/protection.ts';
 import { shots } from './ja/shots.ts';
 import { walls } from './ja/walls.ts';
 
-export const jaLater = { ledger, protection, shots, walls } as const;
+/** Words of screens that nobody sees on a first visit; fetched with those screens. */
+export const jaLater = { ledger, people, protection, shots, walls } as const;

@@ -13,7 +13,6 @@ import { legibility } from './ja/legibility.ts';
 import { lexicon } from './ja/lexicon.ts';
 import { members } from './ja/members.ts';
 import { needs } from './ja/needs.ts';
-import { people } from './ja/people.ts';
 import { photos } from './ja/photos.ts';
 import { place } from './ja/place.ts';
 import { problems } from './ja/problems.ts';
@@ -37,7 +36,6 @@ export const ja = {
   lexicon,
   members,
   needs,
-  people,
   photos,
   place,
   problems,

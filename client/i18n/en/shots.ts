@@ -50,6 +50,7 @@ export const shots = {
   noGrid:
     'This house has no grid yet, so no place to stand can be worked out. State the lines and levels, and let the schedule say where members lie; until then this is the list by place.',
   toGrid: 'State the grid',
+  byPlace: 'By place',
   caution:
     'Stand only on the ground, on a floor that is laid, or on a scaffold that has been released. Do not climb, reach or lean for a photo, and mind open floors; the rules of the site and of whoever is in charge come first.',
   known:

@@ -21,10 +21,10 @@ export const walls = {
   },
   at: { least: '{{value}} 以上', most: '{{value}} 以下' },
   unit: { mm: '{{value}} mm', pieces: '{{value}} 本' },
-  read: { quotation: '引用による', summary: '要約による', memory: '記憶による' },
+  read: { quotation: '（引用による）', summary: '（要約による）', memory: '（記憶による）' },
   measured: { least: '最小 {{value}}', most: '最大 {{value}}' },
   nothing: '不明',
-  looked_other: '対象の部材{{count}}本',
+  looked_other: '（対象の部材{{count}}本）',
   verdict: {
     'as published': '公表の値どおり',
     differs: '公表の値と異なる',

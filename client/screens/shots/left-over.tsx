@@ -42,7 +42,9 @@ function Placeless({ about }: { about: AboutShots }) {
   if (placeless.length === 0) return null;
   return (
     <section className="section">
-      {grid === null ? null : (
+      {grid === null ? (
+        <h2>{t('shots.byPlace')}</h2>
+      ) : (
         <>
           <h2>{t('shots.placeless')}</h2>
           <p>
