@@ -48,11 +48,9 @@ export const ShotPlaceView = z.object({
     description: 'The lowest level, a floor that has closed, or nothing that is on record.',
   }),
   closes: Day.nullable(),
-  turns: z
-    .array(z.object({ look: LookShape, shots: z.array(ShotView) }))
-    .meta({
-      description: 'Which ways to look from there, and what is seen that way; the way to most first.',
-    }),
+  turns: z.array(z.object({ look: LookShape, shots: z.array(ShotView) })).meta({
+    description: 'Which ways to look from there, and what is seen that way; the way to most first.',
+  }),
 });
 export type ShotPlaceView = z.infer<typeof ShotPlaceView>;
 
