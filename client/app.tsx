@@ -144,13 +144,9 @@ const houseScreens: RouteObject[] = [
   },
   {
     path: 'people',
-    lazy: async () => {
-      const [{ PeopleScreen }] = await Promise.all([
-        import('./screens/people/people-screen.tsx'),
-        speakLater(),
-      ]);
-      return { Component: PeopleScreen };
-    },
+    lazy: async () => ({
+      Component: (await withLaterWords(import('./screens/people/people-screen.tsx'))).PeopleScreen,
+    }),
   },
   {
     path: 'ledger',
