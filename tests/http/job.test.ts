@@ -15,7 +15,7 @@ import type {
 import type { ScheduleImportView, SchedulePreviewView } from '#domain/contract/schedule-views';
 import type { Stage } from '#domain/frame/stage';
 import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
-import { makeJpeg, takenAt } from '../support/pictures.ts';
+import { makeSquares, takenAt } from '../support/pictures.ts';
 import { HttpProblem, newHouse, startServer, type Client, type TestServer } from '../support/server.ts';
 
 const SCHEDULE = [
@@ -60,7 +60,7 @@ describeOverBothDatabases('the job of a carpenter, over HTTP', (make) => {
   };
   const importSchedule = () => sendSchedule<ScheduleImportView>(SCHEDULE);
   const addPhoto = async (wallTime: string | null, client = owner): Promise<string> => {
-    const bytes = await makeJpeg(pictures++, wallTime === null ? {} : takenAt(wallTime));
+    const bytes = await makeSquares(pictures++, wallTime === null ? {} : takenAt(wallTime));
     const { results } = await client.upload<{ results: UploadOutcome[] }>(house.id, [
       { name: 'site.jpg', bytes },
     ]);
@@ -466,7 +466,7 @@ describeOverBothDatabases('the job of a carpenter, over HTTP', (make) => {
   });
 
   it('dates every photo again when the house declares another zone', async () => {
-    const bytes = await makeJpeg(pictures++, { DateTimeOriginal: '2026:04:02 00:30:00' });
+    const bytes = await makeSquares(pictures++, { DateTimeOriginal: '2026:04:02 00:30:00' });
     const { results } = await owner.upload<{ results: UploadOutcome[] }>(house.id, [
       { name: 'no-offset.jpg', bytes },
     ]);
