@@ -44,7 +44,10 @@ export function sentenceOf(t: Words, lang: Language, problem: Problem): string {
 function fieldNames(t: Words, errors: NonNullable<Problem['errors']>): string[] {
   const names = t('problems.field', { returnObjects: true });
   const known = errors.flatMap(({ path }) => {
-    const field = path.split('.').findLast((piece) => Object.hasOwn(names, piece));
+    const pieces = path.split('.');
+    // Of a house it is a time zone, of a covering a space with parts.
+    const isSpace = pieces.includes('zone') && pieces.at(-1) !== 'zone';
+    const field = isSpace ? 'space' : pieces.findLast((piece) => Object.hasOwn(names, piece));
     return field === undefined ? [] : [names[field as keyof typeof names]];
   });
   return [...new Set(known)];

@@ -1,5 +1,6 @@
 import type { ProtectionFacts, ProtectionView } from '#domain/contract/protection';
 import type { AccountView } from '#domain/contract/views';
+import { dayOf } from '#domain/record/zoned-day';
 import { assertListed, assertZone } from './assert-listed.ts';
 import { CLOCK_SLACK_MS } from './assert-past.ts';
 import { speaker, type Context } from './context.ts';
@@ -114,6 +115,16 @@ async function readStanding(writing: HouseWriting, id: string): Promise<Protecti
   return protection;
 }
 
+/** To be lifted no sooner than on the day on which it was laid. */
+async function assertLiftingDay(
+  writing: HouseWriting,
+  { name, laidAt, liftingDay }: Pick<ProtectionFacts, 'name' | 'laidAt' | 'liftingDay'>,
+): Promise<void> {
+  const zone = await writing.zone(writing.houseId);
+  if (liftingDay !== null && liftingDay < dayOf(laidAt, zone))
+    throw new Failure('protection-time-impossible', { protection: name, laidAt, liftedAt: liftingDay });
+}
+
 /** Neither laid nor lifted in the future, and not lifted before it was laid. */
 function assertTimes(context: Context, name: string, laidAt: string, liftedAt: string | null): void {
   const latest = context.now().getTime() + CLOCK_SLACK_MS;
@@ -122,7 +133,9 @@ function assertTimes(context: Context, name: string, laidAt: string, liftedAt: s
     throw new Failure('protection-time-impossible', { protection: name, laidAt, liftedAt: liftedAt ?? '' });
 }
 
-async function assertCanLie(writing: HouseWriting, { zone, hides, except }: ProtectionFacts): Promise<void> {
+async function assertCanLie(writing: HouseWriting, facts: ProtectionFacts): Promise<void> {
+  const { zone, hides, except } = facts;
+  await assertLiftingDay(writing, facts);
   await assertZone(writing, zone);
   await assertListed(writing, { hides, except });
 }

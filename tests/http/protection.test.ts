@@ -188,6 +188,7 @@ describeOverBothDatabases('temporary protection, over HTTP', (make) => {
     expect(await refusal(lay({ hides: ['い九'] }))).toBe('422 unknown-marks');
     expect(await refusal(lay({ hides: ['い一', 'い一'] }))).toBe('400 invalid-request');
     expect(await refusal(lay({ zone: { ...ZONE, line: 'と' } }))).toBe('422 zone-impossible');
+    expect(await refusal(lay({ liftingDay: '2026-04-01' }))).toBe('422 protection-time-impossible');
     expect(await refusal(lay({ laidAt: '2126-04-04T00:00:00.000Z' }))).toBe('422 protection-time-impossible');
     const { id: sheets } = await lay();
     expect(await refusal(takeBack(`/protections/${sheets}/lift`))).toBe('409 protection-not-lifted');

@@ -120,7 +120,9 @@ export const bench = {
     title: 'Part that it shows',
     from: 'from line',
     to: 'to line',
-    all: 'all that is visible',
+    all: 'all of it',
+    allHint:
+      'This will be a record of all of it, {{from}} to {{to}}. Choose the part if the photo shows less.',
     guessed: 'Guessed from the posts on this photo. Choose otherwise if it shows more or less.',
     shown: 'shows it from {{from}} to {{to}}',
   },

@@ -83,7 +83,7 @@ export const coverings = {
   },
   close: {
     title: 'Has {{name}} closed?',
-    text: 'From the closing on, what it hides cannot be photographed any more. What has no record then is lost, unless a photo from before turns up.',
+    text: 'What is out of sight from then on cannot be photographed any more. Without a record it is lost, unless a photo from before turns up.',
     when: 'When did it close?',
     now: 'just now',
     earlier: 'earlier',

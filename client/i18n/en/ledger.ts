@@ -61,6 +61,8 @@ export const ledger = {
       withdrawn: 'Withdrew a tag of {{mark}}.',
     },
     covering: {
+      inZone: 'what lies in its zone',
+      withZone: '{{listed}} and what lies in its zone',
       planned: 'Planned the covering “{{name}}” ({{kind}}) for {{day}}; it hides {{hidden}}.',
       changed: 'Changed the covering “{{name}}” ({{kind}}): for {{day}}, hides {{hidden}}.',
       closed: 'Said that “{{name}}” closed on {{when}}.',

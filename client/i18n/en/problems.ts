@@ -8,6 +8,7 @@ export const problems = {
   field: {
     name: 'name',
     zone: 'time zone',
+    space: 'zone: a line or a height of it',
     firstDay: 'first day on site',
     site: 'position of the site',
     email: 'e-mail',

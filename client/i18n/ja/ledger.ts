@@ -60,8 +60,10 @@ export const ledger = {
       withdrawn: '{{mark}} の記入を取り消した。',
     },
     covering: {
-      planned: 'ふさぎ工事「{{name}}」（{{kind}}）を予定した：ふさぐ日 {{day}}、隠れる{{hidden}}。',
-      changed: 'ふさぎ工事「{{name}}」（{{kind}}）を変えた：ふさぐ日 {{day}}、隠れる{{hidden}}。',
+      inZone: '範囲内の部材',
+      withZone: '{{listed}}と範囲内の部材',
+      planned: 'ふさぎ工事「{{name}}」（{{kind}}）を予定した：ふさぐ日 {{day}}、隠れるのは{{hidden}}。',
+      changed: 'ふさぎ工事「{{name}}」（{{kind}}）を変えた：ふさぐ日 {{day}}、隠れるのは{{hidden}}。',
       closed: '「{{name}}」をふさぎ済みにした：{{when}}。',
       reopened: '「{{name}}」のふさぎ済みを取り消した。',
     },

@@ -10,6 +10,7 @@ export const problems = {
   field: {
     name: '名前',
     zone: '時間帯',
+    space: '範囲の通りまたは高さ',
     firstDay: '現場の初日',
     site: '現場の位置',
     email: 'メールアドレス',

@@ -128,7 +128,7 @@ export const report = {
     unreadable: 'ふさがれた。写真では部材が判別できない（{{seen}}）',
   },
   stretch: {
-    part: '{{from}}から{{to}}まで {{length}}',
+    part: '{{from}}〜{{to}}、{{length}}',
     unnamed: '端から{{from}}〜{{to}}、{{length}}',
     missing: '足りない部分 {{parts}}（全長 {{whole}}）',
     views_other: '各部分に写真{{count}}枚',

@@ -164,7 +164,7 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
             else focusOn('.bench-stage');
           }}
         />
-        <TagList tags={tags} index={index} selected={desk.bench.selected} tell={store.tell} acts={acts} />
+        <TagList {...{ tags, index, acts, photo }} selected={desk.bench.selected} tell={store.tell} />
         <FindingsHere about={{ photo: photo.id }} />
         <AlikeStrip photo={photo.id} alike={alike} address={address} />
         <PhotoFacts photo={photo} />

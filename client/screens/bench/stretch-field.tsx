@@ -13,7 +13,7 @@ export interface StretchFieldProps {
 
 const ALL = '';
 
-/** Which part of a long member the region shows: from line to line, or all of it that is visible. */
+/** Which part of a long member the region shows: from line to line, or all of it. */
 export function StretchField({ lines, value, guess, onChange }: StretchFieldProps) {
   const { t } = useWords();
   const now = value ?? guess ?? 'all';
@@ -47,6 +47,9 @@ export function StretchField({ lines, value, guess, onChange }: StretchFieldProp
           onChange={(label) => choose(from, label)}
         />
       </div>
+      {now === 'all' && lines.length > 2 ? (
+        <p>{t('bench.stretch.allHint', { from: lines[0], to: lines.at(-1) })}</p>
+      ) : null}
       {value === undefined && guess ? <p className="soft">{t('bench.stretch.guessed')}</p> : null}
     </fieldset>
   );

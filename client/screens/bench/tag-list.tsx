@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import type { PhotoDetailView } from '#domain/contract/views';
 import { compareMarks } from '#domain/frame/mark-order';
 import { useWords } from '../../i18n/use-words.ts';
 import { Checkbox } from '../../parts/checkbox.tsx';
@@ -17,10 +18,11 @@ export interface TagListProps {
   selected: string | null;
   tell: (event: DeskEvent) => void;
   acts: TagActs;
+  photo: PhotoDetailView;
 }
 
 /** All that was said about this photo: what stands, and on demand what no longer does. */
-export function TagList({ tags, index, selected, tell, acts }: TagListProps) {
+export function TagList({ tags, index, selected, tell, acts, photo }: TagListProps) {
   const { t } = useWords();
   const [showsEnded, setShowsEnded] = useState(false);
   const standing = useMemo(
@@ -47,6 +49,7 @@ export function TagList({ tags, index, selected, tell, acts }: TagListProps) {
                 isSelected={tag.id === selected}
                 onSelect={() => tell({ type: 'select', tag: tag.id })}
                 acts={acts}
+                photo={photo}
               />
             ))}
           </ul>

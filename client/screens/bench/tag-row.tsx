@@ -1,5 +1,5 @@
 import { Link } from 'react-router';
-import type { MemberView } from '#domain/contract/views';
+import type { MemberView, PhotoDetailView } from '#domain/contract/views';
 import { formatInstant } from '../../i18n/format.ts';
 import { kindLabel } from '../../i18n/kind-label.ts';
 import { useLexicon } from '../../shell/use-lexicon.ts';
@@ -10,6 +10,7 @@ import { useHouse } from '../../shell/use-house.ts';
 import type { BenchTag } from './bench-tags.ts';
 import { RivalsNote } from './rivals-note.tsx';
 import { TagActsRow, type TagActs } from './tag-acts-row.tsx';
+import { UnderProtection } from './under-protection.tsx';
 
 export interface TagRowProps {
   tag: BenchTag;
@@ -19,11 +20,12 @@ export interface TagRowProps {
   isSelected: boolean;
   onSelect: () => void;
   acts: TagActs;
+  photo: PhotoDetailView;
 }
 
 /** A tag that stands, with what can be done about it. */
 export function TagRow(props: TagRowProps) {
-  const { tag, member, rivals, isSelected, onSelect, acts } = props;
+  const { tag, member, rivals, isSelected, onSelect, acts, photo } = props;
   const { lang } = useWords();
   const lexicon = useLexicon();
   const { mark } = tag;
@@ -35,6 +37,7 @@ export function TagRow(props: TagRowProps) {
         <StageName stage={tag.stage} track={member?.track ?? null} />
       </button>
       <TagRemarks tag={tag} />
+      <UnderProtection photo={photo} mark={mark} isSaid />
       <RivalsNote rivals={rivals} />
       <TagActsRow tag={tag} acts={acts} />
     </li>

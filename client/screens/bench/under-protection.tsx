@@ -3,8 +3,15 @@ import { sheetedAt } from '#domain/record/protection';
 import { useWords } from '../../i18n/use-words.ts';
 import { useProtections } from '../protection/use-protections.ts';
 
+export interface UnderProtectionProps {
+  photo: PhotoDetailView;
+  mark: string | null;
+  /** It is tagged already: nobody has to be told at once. */
+  isSaid?: boolean;
+}
+
 /** Says that protection lay over the member when the photo was taken: it may be tagged, and is no record of it there. */
-export function UnderProtection({ photo, mark }: { photo: PhotoDetailView; mark: string | null }) {
+export function UnderProtection({ photo, mark, isSaid = false }: UnderProtectionProps) {
   const { t } = useWords();
   const { data } = useProtections(photo.house);
   const { capture } = photo;
@@ -16,7 +23,7 @@ export function UnderProtection({ photo, mark }: { photo: PhotoDetailView; mark:
     const [lay] = sheetedAt(instant, uncertaintyS, [period]);
     if (lay)
       return (
-        <p role="status" className="bench-under">
+        <p role={isSaid ? undefined : 'status'} className="bench-under">
           {t(`protection.bench.${lay.isSure ? 'sure' : 'perhaps'}`, { mark, name })}
         </p>
       );

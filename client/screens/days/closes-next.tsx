@@ -37,12 +37,18 @@ export function ClosesNext({ journal: { next, openCoverings } }: { journal: Jour
           <LinkButton look="act" to={`/houses/${house}/photos`}>
             {t('days.addPhotos')}
           </LinkButton>
-          <LinkButton to={`/houses/${house}/shots`}>{t('common.toShots')}</LinkButton>
+          <LinkButton to={`/houses/${house}/shots${daysOf(next.gaps)}`}>{t('common.toShots')}</LinkButton>
           <LinkButton to={`/houses/${house}/report?only=missing`}>{t('days.toPrint')}</LinkButton>
         </div>
       ) : null}
     </>
   );
+}
+
+/** So far ahead that the list holds what closes first; within a week unless it is later. */
+function daysOf(gaps: NextClosingsView['gaps']): string {
+  const days = Math.min(...gaps.map(({ daysLeft }) => daysLeft ?? Infinity));
+  return days <= 7 ? '' : days <= 14 ? '?days=14' : '?days=all';
 }
 
 /** Coverings for which nobody has to go out now, in one line. */

@@ -40,8 +40,11 @@ export function missingWords(
   const missing = missingOn(hidden, member ?? { seen: [] }, day);
   if (!missing || !stretches || missing.length === 0) return '';
   const axis = member?.axis ?? null;
-  const parts = missing.map((stretch) => {
-    const { fromMark, toMark } = nameStretch(stretch, axis, model.reader);
+  const names = missing.map((stretch) => nameStretch(stretch, axis, model.reader));
+  // All of it, and nothing to name it by: that it is missing says as much.
+  const isUnnamed = names.some(({ fromMark, toMark }) => fromMark === null || toMark === null);
+  if (isUnnamed && lengthOf(missing) >= lengthOf(stretches)) return '';
+  const parts = names.map(({ fromMark, toMark }) => {
     return fromMark !== null && toMark !== null
       ? t('frame.tell.part', { from: fromMark, to: toMark })
       : t('frame.tell.somewhere');

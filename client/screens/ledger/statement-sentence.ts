@@ -1,5 +1,5 @@
 import type { DevicePosition } from '#domain/contract/place';
-import type { Site } from '#domain/contract/shapes';
+import type { CoveringFacts, Site } from '#domain/contract/shapes';
 import { lengthWords, pairWords } from '../place/length-words.ts';
 import { reasonWords } from '../../i18n/taken-back.ts';
 import type { FindingKind } from '#domain/record/findings/kinds';
@@ -168,11 +168,18 @@ function coveringSentence(telling: Telling, { kind, payload }: CoveringStatement
         name: payload.name,
         kind: t(`common.coveringKind.${payload.kind}`),
         day: payload.plannedDay === null ? t('ledger.noDay') : formatDay(payload.plannedDay, lang),
-        hidden: t('common.count.members', { count: payload.hides.length }),
+        hidden: hiddenWords(t, payload),
       };
       return t(`ledger.say.${kind}`, values);
     }
   }
+}
+
+/** What a zone hides is worked out, not said: the ledger names no number of it. */
+function hiddenWords(t: Words, { zone, hides }: Pick<CoveringFacts, 'zone' | 'hides'>): string {
+  const listed = t('common.count.members', { count: hides.length });
+  if (zone === null) return listed;
+  return hides.length === 0 ? t('ledger.say.covering.inZone') : t('ledger.say.covering.withZone', { listed });
 }
 
 type ProtectionStatement = Extract<Statement, { kind: `protection.${string}` }>;

@@ -82,11 +82,20 @@ describe('what is missing of a member', () => {
 
   it('is named by its lines and measured: two of three bays of 1820 mm', async () => {
     expect(await wordsOn(TODAY)).toBe('North wall: a gap, missing from 二 to 四, 3.64 m of 5.46 m');
-    expect(await wordsOn(TODAY, 'ja')).toContain('二から四までの記録がない（5.46 m のうち 3.64 m）');
+    expect(await wordsOn(TODAY, 'ja')).toContain('二〜四の記録がない（5.46 m のうち 3.64 m）');
   });
 
   it('is all of it before any photo showed the least stage', async () => {
     expect(await wordsOn('2026-04-09')).toContain('from 一 to 四, 5.46 m of 5.46 m');
+  });
+
+  it('says no parts of what is missing whole and has no lines to be named by', async () => {
+    const short = [{ from: 0, to: 400 }];
+    const of = { ...someFrame([], [plaster({}, { stretches: short, missing: short })]), reader: null };
+    expect(await wordsOn(TODAY, 'en', of)).toBe('North wall: a gap');
+    const half = { stretches: short, missing: [{ from: 0, to: 200 }] };
+    const some = { ...someFrame([], [plaster({}, half)]), reader: null };
+    expect(await wordsOn(TODAY, 'en', some)).toContain('0.20 m of 0.40 m');
   });
 
   it('says since when it is on record', async () => {

@@ -48,6 +48,15 @@ test.each([
   expect(sentence).not.toMatch(/expected|Invalid|body|Unrecognized/);
 });
 
+test.each([
+  ['body.zone', 'It is about: time zone.'],
+  ['body.zone.top', 'It is about: zone: a line or a height of it.'],
+] as const)('%s of a house is its time zone, parts of a zone are those of a covering', async (path, end) => {
+  const errors = [{ path, message: 'Invalid input' }];
+  const sentence = sentenceOf(await wordsOf('en'), 'en', { ...problem('invalid-request'), errors });
+  expect(sentence.endsWith(end), sentence).toBe(true);
+});
+
 test('only a form says that what was typed is still there', async () => {
   const [t, error] = [await wordsOf('en'), new OfflineError('x')];
   expect(problemSentence(t, 'en', error)).not.toContain('typed');

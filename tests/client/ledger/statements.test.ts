@@ -196,6 +196,14 @@ describe.each(LANGUAGES)('told in %s', async (lang) => {
       }
     }
   });
+  test('what a zone hides is no number of members', () => {
+    const zone = { shape: 'flat', corners: ['い一', 'ろ二'], bottom: 0, top: 300 };
+    const inZone = statementSentence(telling, entry('covering.planned', { ...covering, zone, hides: [] }));
+    expect(inZone).toContain(t('ledger.say.covering.inZone'));
+    expect(inZone).not.toMatch(/\b0 members|0本/);
+    const both = statementSentence(telling, entry('covering.planned', { ...covering, zone }));
+    expect(both).toMatch(lang === 'en' ? /1 member and what lies in its zone/ : /部材 1本と範囲内の部材/);
+  });
   test('a kind of a later version is named, not hidden', () => {
     expect(statementSentence(telling, entry('beam.sung', {}))).toContain('beam.sung');
     expect(statementSentence(telling, entry('role.granted', null))).toContain('role.granted');
