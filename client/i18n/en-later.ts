@@ -3,6 +3,7 @@ import { people } from './en/people.ts';
 import { protection } from './en/protection.ts';
 import { shots } from './en/shots.ts';
 import { walls } from './en/walls.ts';
+import { zones } from './en/zones.ts';
 
 /** Words of screens that nobody sees on a first visit; fetched with those screens. */
-export const enLater = { ledger, people, protection, shots, walls } as const;
+export const enLater = { ledger, people, protection, shots, walls, zones } as const;

@@ -3,6 +3,7 @@ import { people } from './ja/people.ts';
 import { protection } from './ja/protection.ts';
 import { shots } from './ja/shots.ts';
 import { walls } from './ja/walls.ts';
+import { zones } from './ja/zones.ts';
 
 /** Words of screens that nobody sees on a first visit; fetched with those screens. */
-export const jaLater = { ledger, people, protection, shots, walls } as const;
+export const jaLater = { ledger, people, protection, shots, walls, zones } as const;

@@ -145,7 +145,6 @@ export const coverings = {
       higher: 'only the face to the lines after',
     },
     wrong: { empty: 'Fill this in.', 'not-a-length': 'This is no length. Write e.g. 2730, 9尺 or 2.73 m.' },
-    impossible: 'This is no space in the grid yet. Name lines that the grid has, and a top above the bottom.',
     hides_one: 'This zone hides {{count}} member. Untick what stays visible.',
     hides_other: 'This zone hides {{count}} members. Untick what stays visible.',
     draw: 'Draw it on the frame',

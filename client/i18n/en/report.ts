@@ -11,7 +11,8 @@ export const report = {
   plan: 'Plan a covering',
   nothingMissing: 'Nothing is missing.',
   nothingMissingText: 'Every member that a covering hides is on record.',
-  whole: 'In all: {{hidden}} hidden, {{onRecord}} on record, {{gaps}} without a record, {{lost}} lost.',
+  whole:
+    'In all: {{hidden}} hidden, {{onRecord}} on record, {{gaps}} without a record, {{lost}} lost. A member in two coverings counts in both.',
   weigh_one:
     '{{count}} record is to be weighed: it counts, but a finding is about it, or it is hard to read, or a person gave its time.',
   weigh_other:

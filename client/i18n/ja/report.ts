@@ -14,7 +14,8 @@ export const report = {
   plan: 'ふさぎ工事を予定する',
   nothingMissing: '足りないものはありません。',
   nothingMissingText: '隠れる部材はすべて記録があります。',
-  whole: '合計：隠れる部材{{hidden}}本、記録あり{{onRecord}}本、未記録{{gaps}}件、記録不能{{lost}}件。',
+  whole:
+    '合計：隠れる部材{{hidden}}本、記録あり{{onRecord}}本、未記録{{gaps}}件、記録不能{{lost}}件。二つのふさぎ工事に入る部材は両方に数えます。',
   weigh_other:
     '記録のあるもののうち{{count}}本は要検討です。記録には数えますが、要確認の事項があるか、読み取りにくいか、時刻を人が入れたものです。',
   unhidden_other: '部材表のうち{{count}}本は、どのふさぎ工事にも入っていません（隠れる予定がありません）。',

@@ -2,11 +2,12 @@ import { useQuery } from '@tanstack/react-query';
 import type { FrameView } from '#domain/contract/frame-views';
 import { gridReader } from '#domain/frame/grid-reader';
 import { nameStretch } from '#domain/frame/name-stretch';
-import type { Zone } from '#domain/frame/zone';
+import type { Zone, ZoneProblem } from '#domain/frame/zone';
 import { call } from '../../api/call.ts';
 import { keys } from '../../api/keys.ts';
 import { stretchWords } from '../../i18n/stretch-words.ts';
 import { useWords } from '../../i18n/use-words.ts';
+import type { Words } from '../../i18n/words.ts';
 import { Checkbox } from '../../parts/checkbox.tsx';
 import { KindName } from '../../parts/kind-name.tsx';
 import { useLexicon } from '../../shell/use-lexicon.ts';
@@ -41,7 +42,7 @@ export function ZoneHides({ frame, draft, zone, tell, asksStage }: ZoneHidesProp
   if (!preview.ok)
     return (
       <p role="status" className="act-text">
-        {t('coverings.zone.impossible')}
+        {problemWords(t, preview.problem, zone)}
       </p>
     );
   const reader = frame.grid && gridReader(frame.grid);
@@ -69,6 +70,18 @@ export function ZoneHides({ frame, draft, zone, tell, asksStage }: ZoneHidesProp
     </div>
   );
 }
+
+function problemWords(t: Words, { reason, field }: ZoneProblem, zone: Zone): string {
+  if (reason === 'unknown-corner') return t('zones.problem.unknown-corner', { said: field });
+  if (reason !== 'unknown-line') return t(`zones.problem.${reason}`);
+  const name = isLineField(field) ? t(`coverings.zone.field.${field}`) : '';
+  const said = isLineField(field) && field in zone ? String(zone[field as keyof Zone]) : '';
+  return t('zones.problem.unknown-line', { field: name, said });
+}
+
+const LINE_FIELDS = ['line', 'from', 'to', 'eaves', 'ridge'] as const;
+const isLineField = (field: string): field is (typeof LINE_FIELDS)[number] =>
+  (LINE_FIELDS as readonly string[]).includes(field);
 
 const outOf = (members: readonly { mark: string }[], { except }: CoveringDraft) =>
   members.filter(({ mark }) => except.has(mark)).length;

@@ -1,5 +1,11 @@
+import { useMemo } from 'react';
 import { useQuery } from '@tanstack/react-query';
 import { Link } from 'react-router';
+import { gridReader, type GridReader } from '#domain/frame/grid-reader';
+import { lengthText, type LengthUnit } from '#domain/frame/length';
+import { lineBeside } from '#domain/frame/line-beside';
+import { formatList } from '../../i18n/format.ts';
+import type { Language } from '../../i18n/language.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Field } from '../../parts/field.tsx';
 import { Select } from '../../parts/select.tsx';
@@ -22,7 +28,7 @@ export interface ZonePartProps {
 
 /** The space that a covering takes, typed by lines and heights, with what it hides. */
 export function ZonePart({ draft, wasTried, tell, isProtection = false }: ZonePartProps) {
-  const { t } = useWords();
+  const { t, lang } = useWords();
   const { id: house, unit } = useHouse();
   const frame = useQuery({ ...frameQuery(house), meta: { isAside: true } });
   const { zone } = draft;
@@ -30,6 +36,11 @@ export function ZonePart({ draft, wasTried, tell, isProtection = false }: ZonePa
   const read = readZone(zone, unit);
   const errorOf = (field: ZoneField) =>
     wasTried && !read.ok && read.field === field ? t(`coverings.zone.wrong.${read.reason}`) : null;
+  const reader = useMemo(() => (frame.data?.grid ? gridReader(frame.data.grid) : null), [frame.data?.grid]);
+  const faceName = (face: ZoneDraft['face']) => {
+    const towards = face === 'both' || !reader ? null : lineBeside(zone, face, reader);
+    return towards === null ? t(`coverings.zone.faceOf.${face}`) : t('zones.facing', { line: towards });
+  };
   if (frame.data && frame.data.grid === null && zone.shape === 'none')
     return (
       <p className="soft">
@@ -71,6 +82,9 @@ export function ZonePart({ draft, wasTried, tell, isProtection = false }: ZonePa
           ))}
         </div>
       )}
+      {zone.shape === 'none' || !reader ? null : (
+        <p className="soft">{t('zones.heights', { levels: levelsOf(reader, unit, lang) })}</p>
+      )}
       {zone.shape === 'wall' && !isProtection ? (
         <div className="pair">
           <Select
@@ -87,7 +101,7 @@ export function ZonePart({ draft, wasTried, tell, isProtection = false }: ZonePa
             value={zone.face}
             choices={(['both', 'lower', 'higher'] as const).map((value) => ({
               value,
-              label: t(`coverings.zone.faceOf.${value}`),
+              label: faceName(value),
             }))}
             onChange={(face) => change({ face })}
           />
@@ -108,5 +122,13 @@ export function ZonePart({ draft, wasTried, tell, isProtection = false }: ZonePa
         <ZoneHides frame={frame.data} draft={draft} zone={read.zone} tell={tell} asksStage={!isProtection} />
       ) : null}
     </fieldset>
+  );
+}
+
+/** 1F 450, 軒 3250: in the unit in which heights are typed. */
+function levelsOf({ grid }: GridReader, unit: LengthUnit, lang: Language): string {
+  return formatList(
+    grid.levels.map(({ label, height }) => `${label} ${lengthText(height, unit)}`),
+    lang,
   );
 }

@@ -2,7 +2,7 @@ import type { FrameView } from '#domain/contract/frame-views';
 import type { CoveringKind } from '#domain/contract/shapes';
 import { gridReader } from '#domain/frame/grid-reader';
 import type { Axis } from '#domain/frame/set-out';
-import type { Zone } from '#domain/frame/zone';
+import type { Zone, ZoneProblem } from '#domain/frame/zone';
 import { zoneBody } from '#domain/frame/zone-body';
 import { kindIn, type Lexicon } from '#domain/lexicon/make-lexicon';
 import type { StatedRequirement } from '#domain/record/requirements-of';
@@ -19,11 +19,11 @@ export function previewZone(
   covering: { readonly kind: CoveringKind; readonly zone: Zone; readonly listed: ReadonlySet<string> },
   stated: readonly StatedRequirement[],
   lexicon: Lexicon,
-): { ok: true; members: PreviewedMember[] } | { ok: false; field: string } {
-  if (frame.grid === null) return { ok: false, field: 'line' };
+): { ok: true; members: PreviewedMember[] } | { ok: false; problem: ZoneProblem } {
+  if (frame.grid === null) return { ok: false, problem: { reason: 'unknown-line', field: 'line' } };
   const reader = gridReader(frame.grid);
   const body = zoneBody(covering.zone, reader);
-  if (!body.ok) return { ok: false, field: body.problem.field };
+  if (!body.ok) return { ok: false, problem: body.problem };
   const facts = new Map(frame.members.map((member) => [member.mark as string, member]));
   const inSpace = frame.members.flatMap(({ mark, kind, track, axis }) => {
     if (axis === null) return [];
