@@ -1,4 +1,5 @@
 import type { Brand } from '../brand.ts';
+import { KANJI_NUMERALS, parseKanjiNumber } from './kanji-number.ts';
 
 /** Millimetres in house coordinates, or a length of a member. */
 export type Mm = Brand<number, 'Mm'>;
@@ -35,17 +36,20 @@ const MM_OF_WORD: Readonly<Record<string, number>> = {
   in: INCH_MM,
 };
 
+/** Only with these may a number be in kanji, or a half stand before or behind (半間, 一間半): common practice. */
+const KANJI_UNITS = ['間', '尺', '寸', '分'];
+
 const PIECE = new RegExp(
-  `(\\d+(?:\\.\\d+)?|\\.\\d+)\\s*(${Object.keys(MM_OF_WORD)
+  `(\\d+(?:\\.\\d+)?|\\.\\d+|[${KANJI_NUMERALS}]+|半)\\s*(${Object.keys(MM_OF_WORD)
     .sort((a, b) => b.length - a.length)
-    .join('|')})\\s*`,
+    .join('|')})\\s*(半?)\\s*`,
   'gu',
 );
 const BARE = /^(?:\d+(?:\.\d+)?|\.\d+)$/u;
 
 /**
- * A length as people write it, in mm: 5460, 5.46 m, 3尺5寸, 1.5間, 12'6"; a bare number in `unit`. A sign
- * before it counts for all of it. null where it is no length.
+ * A length as people write it, in mm: 5460, 5.46 m, 3尺5寸, 三尺五寸, 1.5間, 一間半, 12'6"; a bare
+ * number in `unit`. A sign before it counts for all of it. null where it is no length.
  */
 export function parseLength(text: string, unit: LengthUnit = 'mm'): Mm | null {
   const plain = text
@@ -67,14 +71,21 @@ function parseSize(text: string, unit: LengthUnit): number | null {
   let smallest = Infinity;
   let read = 0;
   for (const match of text.matchAll(PIECE)) {
-    const worth = MM_OF_WORD[match[2] ?? ''] ?? NaN;
-    if (match.index !== read || worth >= smallest) return null;
-    sum += Number(match[1]) * worth;
-    smallest = worth;
-    read += match[0].length;
+    const [all, number = '', word = '', half] = match;
+    const count = BARE.test(number) ? Number(number) : kanjiCount(number);
+    const worth = MM_OF_WORD[word] ?? NaN;
+    if (match.index !== read || count === null || worth >= smallest) return null;
+    if ((half || !BARE.test(number)) && !KANJI_UNITS.includes(word)) return null;
+    if (half && count % 1 !== 0) return null;
+    sum += (count + (half ? 0.5 : 0)) * worth;
+    // Behind a half nothing follows.
+    smallest = half ? 0 : worth;
+    read += all.length;
   }
   return read === text.length && read > 0 ? sum : null;
 }
+
+const kanjiCount = (kanji: string) => (kanji === '半' ? 0.5 : parseKanjiNumber(kanji));
 
 /** To a thousandth of a millimetre, so that equal lengths in other units are equal. */
 export function roundMm(value: number): Mm {
