@@ -39,6 +39,7 @@ export const grid = {
     'label-repeated': '“{{label}}” stands there twice, or reads like another (3 and 三).',
     'label-unreadable': '“{{label}}” would be read as something else. Choose another label.',
     'not-ascending': '“{{label}}” does not lie behind the one before it.',
+    'bay-too-short': '“{{label}}”: a bay must be longer than 0.',
     'not-a-length': '“{{label}}” has no length that can be read. Write e.g. 1820, 6尺 or 1.82 m.',
     count: 'Give one bay for all, or {{label}} of them, one for each.',
   },

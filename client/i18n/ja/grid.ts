@@ -36,6 +36,7 @@ export const grid = {
     'label-repeated': '「{{label}}」が重なっているか、ほかと同じに読めます（3と三など）。',
     'label-unreadable': '「{{label}}」は別の意味に読めてしまいます。ほかの名前にしてください。',
     'not-ascending': '「{{label}}」が前のものより先の位置にありません。',
+    'bay-too-short': '「{{label}}」：間隔は0より長くしてください。',
     'not-a-length': '「{{label}}」の長さが読めません。1820、6尺、1.82 m のように書いてください。',
     count: '間隔は全部同じなら一つ、違うなら{{label}}個書いてください。',
   },

@@ -10,7 +10,8 @@ export interface FamilyFieldsProps<Runs extends string> {
   draft: FamilyDraft<Runs>;
   runs: readonly Runs[];
   onChange: (draft: FamilyDraft<Runs>) => void;
-  error: string | null;
+  /** What is wrong with it, at the field that has to be typed anew. */
+  wrong: { readonly field: 'labels' | 'bays'; readonly text: string } | null;
 }
 
 /** Lines of one family: labels, bays, and which way they run on the plan. */
@@ -19,12 +20,13 @@ export function FamilyFields<Runs extends 'rightward' | 'leftward' | 'upward' | 
   draft,
   runs,
   onChange,
-  error,
+  wrong,
 }: FamilyFieldsProps<Runs>) {
   const { t } = useWords();
   const [series, setSeries] = useState<Series>(family === 'first' ? 'iroha' : 'kanji');
   const [count, setCount] = useState('');
   const wanted = Number(count.normalize('NFKC'));
+  const errorAt = (field: 'labels' | 'bays') => (wrong?.field === field ? wrong.text : null);
   const canFill = Number.isInteger(wanted) && wanted >= 1 && wanted <= 47;
   return (
     <fieldset className="fieldset form">
@@ -37,7 +39,7 @@ export function FamilyFields<Runs extends 'rightward' | 'leftward' | 'upward' | 
         maxLength={2000}
         value={draft.labels}
         onChange={(labels) => onChange({ ...draft, labels })}
-        error={error}
+        error={errorAt('labels')}
       />
       <div className="pair">
         <Select
@@ -61,6 +63,7 @@ export function FamilyFields<Runs extends 'rightward' | 'leftward' | 'upward' | 
         maxLength={4000}
         value={draft.bays}
         onChange={(bays) => onChange({ ...draft, bays })}
+        error={errorAt('bays')}
       />
       <Select
         label={t('grid.runs')}

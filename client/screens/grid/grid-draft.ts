@@ -34,7 +34,16 @@ export type GridWrong =
       readonly family: 'first' | 'second' | 'levels';
       readonly label: string;
     }
-  | { readonly reason: 'count'; readonly family: 'first' | 'second'; readonly label: string };
+  | {
+      readonly reason: 'count' | 'bay-too-short';
+      readonly family: 'first' | 'second';
+      readonly label: string;
+    };
+
+const OF_BAYS: readonly GridWrong['reason'][] = ['not-a-length', 'count', 'bay-too-short', 'not-ascending'];
+
+/** Which field of a family is to be typed anew. */
+export const fieldOf = ({ reason }: GridWrong) => (OF_BAYS.includes(reason) ? 'bays' : 'labels');
 
 export function gridDraft(grid: StatedGrid): GridDraft {
   const { unit, first, second, levels } = grid;
@@ -81,6 +90,8 @@ function readFamily(
   const lengths = typed.map((bay) => parseLength(bay, unit));
   const bad = typed.find((_, i) => lengths[i] === null);
   if (bad !== undefined) return { reason: 'not-a-length', family, label: bad };
+  const short = typed.find((_, i) => !((lengths[i] ?? 0) > 0));
+  if (short !== undefined) return { reason: 'bay-too-short', family, label: short };
   const missing = names.length > 1 && lengths.length !== 1 && lengths.length !== names.length - 1;
   if (missing) return { reason: 'count', family, label: String(names.length - 1) };
   let at = 0;

@@ -11,7 +11,7 @@ import { SaveRow } from '../../parts/save-row.tsx';
 import { useUnsaved } from '../../parts/unsaved.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { FamilyFields } from './family-fields.tsx';
-import { EMPTY_GRID, gridDraft, readGrid, type GridDraft, type GridWrong } from './grid-draft.ts';
+import { EMPTY_GRID, fieldOf, gridDraft, readGrid, type GridDraft, type GridWrong } from './grid-draft.ts';
 import { GridSketch } from './grid-sketch.tsx';
 
 /** Lines and levels as they are typed, with the plan that they make beside them. */
@@ -42,7 +42,10 @@ export function GridForm({ grid }: { grid: StatedGrid | null }) {
   };
   const wrong = (family: GridWrong['family']) =>
     tried && 'wrong' in read && read.wrong.family === family
-      ? t(`grid.wrong.${read.wrong.reason}`, { label: read.wrong.label })
+      ? {
+          field: fieldOf(read.wrong),
+          text: t(`grid.wrong.${read.wrong.reason}`, { label: read.wrong.label }),
+        }
       : null;
   return (
     <form className="form" onSubmit={submit} noValidate>
@@ -57,14 +60,14 @@ export function GridForm({ grid }: { grid: StatedGrid | null }) {
         draft={draft.first}
         runs={['leftward', 'rightward']}
         onChange={(first) => change({ first })}
-        error={wrong('first')}
+        wrong={wrong('first')}
       />
       <FamilyFields
         family="second"
         draft={draft.second}
         runs={['downward', 'upward']}
         onChange={(second) => change({ second })}
-        error={wrong('second')}
+        wrong={wrong('second')}
       />
       <TextArea
         label={t('grid.levels')}
@@ -73,7 +76,7 @@ export function GridForm({ grid }: { grid: StatedGrid | null }) {
         maxLength={2000}
         value={draft.levels}
         onChange={(levels) => change({ levels })}
-        error={wrong('levels')}
+        error={wrong('levels')?.text ?? null}
       />
       {'grid' in read ? <GridSketch grid={read.grid} /> : null}
       <SaveRow save={save} saved={t('grid.saved')} />

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   EMPTY_GRID,
+  fieldOf,
   gridDraft,
   labelsOf,
   readGrid,
@@ -41,6 +42,27 @@ describe('a grid as it is typed', () => {
   ])('says what is wrong %#', (more, reason, family) =>
     expect(readGrid(typed(more))).toMatchObject({ wrong: { reason, family } }),
   );
+  const first = (labels: string, bays: string) => ({ labels, bays, runs: 'leftward' as const });
+  test.each([
+    [first('い ろ', 'x'), 'not-a-length', 'bays'],
+    [first('い ろ は', '910 0'), 'bay-too-short', 'bays'],
+    [first('い ろ は', '-910'), 'bay-too-short', 'bays'],
+    [first('い ろ は', '910 910 910'), 'count', 'bays'],
+    [first('い ろ', '0.4'), 'not-ascending', 'bays'],
+    [first('い い', '910'), 'label-repeated', 'labels'],
+    [first('', '六尺'), 'no-lines', 'labels'],
+  ])('says it at the field that is wrong %#', (draft, reason, field) => {
+    const read = readGrid(typed({ first: draft }));
+    expect(read).toMatchObject({ wrong: { reason, family: 'first' } });
+    if ('wrong' in read) expect(fieldOf(read.wrong)).toBe(field);
+  });
+  test('takes bays in kanji', () => {
+    // A ken is six shaku, 20000/11 mm; half of it is 10000/11.
+    const read = readGrid(typed({ first: first('い ろ は', '六尺 半間') }));
+    expect(read).toMatchObject({
+      grid: { first: { lines: [{ at: 0 }, { at: 1818.182 }, { at: 2727.273 }] } },
+    });
+  });
   test('may be filled with usual labels', () => {
     expect(labelsOf('iroha', 4)).toBe('い ろ は に');
     expect(labelsOf('kanji', 21)).toMatch(/^一 二 .* 九 十 十一 .* 十九 二十 二十一$/);
