@@ -43,7 +43,8 @@ export type GridWrong =
 const OF_BAYS: readonly GridWrong['reason'][] = ['not-a-length', 'count', 'bay-too-short', 'not-ascending'];
 
 /** Which field of a family is to be typed anew. */
-export const fieldOf = ({ reason }: GridWrong) => (OF_BAYS.includes(reason) ? 'bays' : 'labels');
+export const fieldOf = ({ reason }: GridWrong): 'bays' | 'labels' =>
+  OF_BAYS.includes(reason) ? 'bays' : 'labels';
 
 export function gridDraft(grid: StatedGrid): GridDraft {
   const { unit, first, second, levels } = grid;

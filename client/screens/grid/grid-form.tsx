@@ -12,7 +12,10 @@ import { useUnsaved } from '../../parts/unsaved.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { FamilyFields } from './family-fields.tsx';
 import { EMPTY_GRID, fieldOf, gridDraft, readGrid, type GridDraft, type GridWrong } from './grid-draft.ts';
+import { isLoss } from './grid-losses.ts';
 import { GridSketch } from './grid-sketch.tsx';
+import { LossNotice } from './loss-notice.tsx';
+import { useWeighGrid } from './use-weigh-grid.ts';
 
 /** Lines and levels as they are typed, with the plan that they make beside them. */
 export function GridForm({ grid }: { grid: StatedGrid | null }) {
@@ -28,17 +31,21 @@ export function GridForm({ grid }: { grid: StatedGrid | null }) {
     mutationFn: (body: StatedGrid) => call('stateGrid', { params: { house }, body }),
     onSuccess: async () => {
       setStart(draft);
+      weigh.reset();
       await client.invalidateQueries({ queryKey: keys.allOf(house) });
     },
   });
+  const weigh = useWeighGrid(house, grid, save.mutate);
   const change = (part: Partial<GridDraft>) => {
     setDraft({ ...draft, ...part });
     save.reset();
+    weigh.reset();
   };
   const submit = (event: FormEvent) => {
     event.preventDefault();
     setTried(true);
-    if ('grid' in read) save.mutate(read.grid);
+    save.reset();
+    if ('grid' in read) weigh.mutate(read.grid);
   };
   const wrong = (family: GridWrong['family']) =>
     tried && 'wrong' in read && read.wrong.family === family
@@ -79,7 +86,17 @@ export function GridForm({ grid }: { grid: StatedGrid | null }) {
         error={wrong('levels')?.text ?? null}
       />
       {'grid' in read ? <GridSketch grid={read.grid} /> : null}
-      <SaveRow save={save} saved={t('grid.saved')} />
+      {weigh.data && isLoss(weigh.data) && 'grid' in read ? (
+        <LossNotice losses={weigh.data} isPending={save.isPending} onSave={() => save.mutate(read.grid)} />
+      ) : null}
+      <SaveRow
+        save={{
+          error: save.error ?? weigh.error,
+          isSuccess: save.isSuccess,
+          isPending: save.isPending || weigh.isPending,
+        }}
+        saved={t('grid.saved')}
+      />
       {unsaved.question}
     </form>
   );
