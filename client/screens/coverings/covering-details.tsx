@@ -1,6 +1,9 @@
+import { useQuery } from '@tanstack/react-query';
 import { Link } from 'react-router';
 import type { CoveringView } from '#domain/contract/views';
 import { daysBetween } from '#domain/record/days-between';
+import { call } from '../../api/call.ts';
+import { keys } from '../../api/keys.ts';
 import { dayIn, formatDay, formatInstant } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { QueryState } from '../../parts/query-state.tsx';
@@ -12,11 +15,19 @@ import { findCovering } from './closing-preview.ts';
 import { LayerList } from './layer-list.tsx';
 import { DaysLeft } from './days-left.tsx';
 import { WallFigures } from './wall-figures.tsx';
+import { ZoneUnreadNotice } from './zone-unread-notice.tsx';
+import { zoneUnread } from './zone-unread.ts';
 
 export function CoveringDetails({ covering }: { covering: CoveringView }) {
   const { t, lang } = useWords();
   const { id: house, zone } = useHouse();
   const report = useReport(house);
+  const grid = useQuery({
+    queryKey: keys.grid(house),
+    meta: { isAside: true },
+    queryFn: ({ signal }) => call('readGrid', { params: { house }, signal }),
+  });
+  const unread = grid.data ? zoneUnread(covering.zone, grid.data.grid) : null;
   return (
     <>
       <dl className="facts">
@@ -38,12 +49,13 @@ export function CoveringDetails({ covering }: { covering: CoveringView }) {
       <LayerList covering={covering} />
       <section className="section">
         <h2>{t('coverings.one.hides')}</h2>
+        {unread ? <ZoneUnreadNotice why={unread} /> : null}
         <QueryState query={report}>
           {(all) => {
             const lines = findCovering(all, covering.id)?.lines ?? [];
-            return lines.length === 0 ? (
-              <p className="soft">{t('coverings.one.hidesNothing')}</p>
-            ) : (
+            if (lines.length === 0)
+              return unread ? null : <p className="soft">{t('coverings.one.hidesNothing')}</p>;
+            return (
               <LineTable
                 label={t('report.table', { name: covering.name })}
                 lines={lines}
