@@ -16,6 +16,7 @@ export async function readShotList(
     report: reportOf(context, material, zone),
     members: await read.frameMembers(house, zone),
     coverings: material.coverings,
+    protection: material.protection,
     reader: material.reader,
     days,
   });

@@ -60,11 +60,11 @@ describeInBrowser('the shot list', () => {
     await photograph(page, 'phone-390-ja-shots-begun');
     const row = page.locator('.shot').filter({ has: link(page, 'い胴貫') });
     expect(await row.count()).toBeGreaterThan(0);
-    expect(await row.getByText(t('shots.taken')).count()).toBe(0);
+    expect(await row.getByText(t('shots.state.on-record')).count()).toBe(0);
 
     await site.tag('2026-04-20', ['い胴貫'], 'pegged');
-    await row.first().getByText(t('shots.taken')).waitFor();
-    await eventually(() => row.getByText(t('shots.taken')).count()).toBe(await row.count());
+    await row.first().getByText(t('shots.state.on-record')).waitFor();
+    await eventually(() => row.getByText(t('shots.state.on-record')).count()).toBe(await row.count());
     expect(await marks(page)).toEqual(before);
     await photograph(page, 'phone-390-ja-shots-ticked');
 
@@ -77,7 +77,7 @@ describeInBrowser('the shot list', () => {
     await heading(page, t('photos.title')).waitFor();
     await page.goBack();
     await page.reload();
-    await row.first().getByText(t('shots.taken')).waitFor();
+    await row.first().getByText(t('shots.state.on-record')).waitFor();
     expect(await marks(page)).toEqual(before);
 
     await page.getByRole('button', { name: t('shots.order') }).tap();
@@ -135,6 +135,52 @@ describeInBrowser('the shot list', () => {
     expect(said.join(' ')).toContain(t('shots.tickHint'));
     // Of 210 mm (ISO 216) a margin is left, but for rounding.
     expect(Math.max(...words.map(({ right }) => right))).toBeLessThanOrEqual(595 - (11 / 25.4) * 72);
+    await page.context().close();
+  });
+
+  it('ticks nothing off that closed without a record, and leaves what is settled out of the print', async () => {
+    const { client, house } = site;
+    await client.post(`${house}/protections`, {
+      ...{ id: randomUUID(), name: 'North sheets', what: 'sheet', hides: ['に地貫'] },
+      laidAt: '2026-04-10T00:00:00.000Z',
+    });
+    const [page, t] = await enter('en', PHONE);
+    await openScreen(page, `${site.house}/shots?days=all`);
+    const row = page.locator('.shot').filter({ has: link(page, 'い地貫') });
+    await row.first().waitFor();
+    const before = await marks(page);
+    const under = page.locator('.shot').filter({ has: link(page, 'に地貫') });
+    await under
+      .first()
+      .getByText(/North sheets.*lift it to photograph/u)
+      .waitFor();
+
+    const { coverings } = await client.get<ShotListView>(`${house}/shot-list`);
+    const wallOnI = coverings.find(({ name }) => name === 'い通り 荒壁');
+    await client.post(`/coverings/${wallOnI?.id ?? ''}/close`, {});
+    await row.first().getByText(t('shots.state.lost'), { exact: true }).waitFor();
+    expect(await marks(page)).toEqual(before);
+    expect(await row.locator('.shot-tick svg').count()).toBe(0);
+    await page
+      .getByText(t('shots.closedSince', { count: 1, names: 'い通り 荒壁' }), { exact: true })
+      .waitFor();
+    const total = await page.locator('.shot').count();
+    await page.getByText(t('shots.progress', { done: 0, total })).waitFor();
+    await photograph(page, 'phone-390-shots-lost');
+
+    await page.emulateMedia({ media: 'print' });
+    expect(await row.first().isVisible()).toBe(false);
+    expect(await under.first().isVisible()).toBe(true);
+    const width = (of: string) =>
+      page
+        .locator(of)
+        .first()
+        .evaluate((line) => parseFloat(getComputedStyle(line).strokeWidth));
+    expect(await width('.walk-missing')).toBeGreaterThan(5 * (await width('.walk-line')));
+    await photograph(page, 'shots-print-left');
+    await page.emulateMedia({ media: null });
+    await page.getByRole('button', { name: t('shots.order') }).tap();
+    await eventually(() => row.count()).toBe(0);
     await page.context().close();
   });
 });

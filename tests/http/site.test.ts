@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { ProtectionView } from '#domain/contract/protection';
 import type { ShotListView } from '#domain/contract/shot-views';
 import type { CoveringView, HouseView, UploadOutcome } from '#domain/contract/views';
 import type { WallFiguresView } from '#domain/contract/wall-views';
@@ -98,7 +99,8 @@ describeOverBothDatabases('what somebody on site asks, over HTTP', (make) => {
         expect(turns.map(({ look }) => look)).toEqual([{ family: 'first', line: 'い' }]);
       }
       expect(shots(answer)[0]).toMatchObject({
-        ...{ kind: '貫', place: '西の壁', covering: id, least: 'pegged', views: 1, nearestMiss: 'no-photo' },
+        ...{ kind: '貫', place: '西の壁', coverings: [id], least: 'pegged', views: 1 },
+        nearestMiss: 'no-photo',
       });
 
       await show('い通り上の貫', null);
@@ -137,6 +139,64 @@ describeOverBothDatabases('what somebody on site asks, over HTTP', (make) => {
       await owner.post(`/coverings/${lower.id}/reopen`, { reason: 'said by mistake' });
       await owner.post(`/coverings/${higher.id}/close`, {});
       expect(new Set(await sides())).toEqual(new Set([-1]));
+    });
+
+    it('tells what closed without a record from what is on record, and from what nobody asks for', async () => {
+      const { id } = await plan('West', 3);
+      const later = await plan('Ceiling', 30, {
+        zone: null,
+        hides: [{ mark: '西の小舞', least: 'lath-on' }],
+      });
+      await show('い通り上の貫', null);
+      await show('い通り貫', { from: '一', to: '二' });
+      await owner.post(`/coverings/${id}/close`, {});
+      // What closes in a month is told, too, though a week is asked for.
+      const { asked, places, coverings } = await list();
+      expect([places, coverings]).toEqual([[], []]);
+      const all = { hidden: { from: 0, to: 3640 }, lostBefore: [] };
+      const lost = [{ from: 1820, to: 3640 }];
+      const told = Object.fromEntries(asked.map((one) => [one.id, one]));
+      expect(told[id]).toMatchObject({ name: 'West', hasClosed: true });
+      expect(told[id]?.lines.toSorted((a, b) => (a.mark < b.mark ? -1 : 1))).toEqual([
+        { mark: 'い通り上の貫', state: 'on-record', missing: [], ...all },
+        { mark: 'い通り貫', state: 'lost', missing: lost, ...all },
+      ]);
+      expect(told[later.id]).toMatchObject({
+        hasClosed: false,
+        lines: [{ mark: '西の小舞', state: 'gap', hidden: null, missing: [] }],
+      });
+      await owner.post(`/coverings/${id}/reopen`, { reason: 'said by mistake' });
+      await owner.delete(`/houses/${house.id}/members/${encodeURIComponent('い通り貫')}`);
+      const west = (await list()).asked.find((one) => one.id === id);
+      expect(west?.lines.filter(({ mark }) => mark === 'い通り貫')).toMatchObject([{ state: 'retired' }]);
+    });
+
+    it('names what an earlier layer hid without a record, where a later one asks for it as well', async () => {
+      const part = await plan('Skirting', 1, { zone: { ...BOTH, to: '二' } });
+      const { id } = await plan('West', 3);
+      await show('い通り貫', { from: '二', to: '三' });
+      await owner.post(`/coverings/${part.id}/close`, {});
+      const west = (await list()).asked.find((one) => one.id === id);
+      expect(west?.lines.find(({ mark }) => mark === 'い通り貫')).toMatchObject({
+        ...{ state: 'on-record', missing: [], lostBefore: [{ from: 0, to: 1820 }] },
+      });
+    });
+
+    it('is one shot where two coverings ask for the same, and says what lies over it', async () => {
+      const late = await plan('Finish', 5);
+      const soon = await plan('West', 2);
+      const sheets = await owner.post<ProtectionView>(`/houses/${house.id}/protections`, {
+        ...{ id: randomUUID(), name: 'Sheets', what: 'sheet, boards', hides: ['い通り貫'] },
+        laidAt: '2026-04-03T23:00:00.000Z',
+      });
+      const answer = await list();
+      expect(told(answer).sort()).toEqual([
+        ['い通り上の貫', '一–三'],
+        ['い通り貫', '一–三'],
+      ]);
+      for (const { coverings } of shots(answer)) expect(coverings).toEqual([soon.id, late.id]);
+      for (const { closes } of answer.places) expect(closes).toBe(dayAfter(today, 2));
+      expect(answer.lying).toMatchObject([{ id: sheets.id, name: 'Sheets', mark: 'い通り貫' }]);
     });
 
     it('lists apart what has no place, and all of it without a grid', async () => {

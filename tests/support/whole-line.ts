@@ -4,5 +4,6 @@ const SEEN = { hiddenAt: null, before: null, otherFace: null };
 export const WHOLE_LINE = {
   ...{ views: 1, hidden: null, missing: [], lengthMm: null, completeAt: null },
   ...SEEN,
+  lostBefore: [],
   liesUnder: null,
 };

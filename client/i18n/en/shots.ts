@@ -13,6 +13,14 @@ export const shots = {
   later_other: '{{count}} gaps more close later, or have no day.',
   showAll: 'Show all',
   progress: 'On record: {{done}} of {{total}}.',
+  lost_one: '{{count}} has closed without a record.',
+  lost_other: '{{count}} have closed without a record.',
+  unasked_one: '{{count}} is no longer asked for.',
+  unasked_other: '{{count}} are no longer asked for.',
+  closedSince_one:
+    '{{names}} has closed since this walk was ordered, and may now be before what you look for. Order the walk anew.',
+  closedSince_other:
+    '{{names}} have closed since this walk was ordered, and may now be before what you look for. Order the walk anew.',
   since: 'Ordered {{when}}. What comes on record is ticked off by itself and stays where it is.',
   added_one: '{{count}} shot is missing that does not stand in this walk.',
   added_other: '{{count}} shots are missing that do not stand in this walk.',
@@ -36,7 +44,12 @@ export const shots = {
   noFloor: 'No floor is on record here: only from boards that are laid and fixed, or from a scaffold.',
   noGround: 'Above the ground and outside: only from a scaffold that is made for it.',
   covering: 'for {{covering}}',
-  taken: 'on record',
+  coveringSo: 'for {{covering}}: {{state}}',
+  state: {
+    'on-record': 'on record',
+    lost: 'closed without a record',
+    unasked: 'no longer asked for',
+  },
   unseen: 'Seen from no place',
   unseenReason: {
     blocked:

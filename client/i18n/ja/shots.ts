@@ -14,6 +14,10 @@ export const shots = {
   later_other: 'ほかに未記録が{{count}}件あります（ふさぐのが後か、日が未定）。',
   showAll: 'すべて表示',
   progress: '記録あり：{{total}}件のうち{{done}}件',
+  lost_other: '{{count}}件は記録のないままふさがれました。',
+  unasked_other: '{{count}}件は記録が不要になりました。',
+  closedSince_other:
+    'この順路を作った後に{{names}}がふさがれました。立ち位置から見えなくなったものがあるかもしれません。順路を作り直してください。',
   since: '{{when}} の順路です。記録が届くと印が付き、並びは変わりません。',
   added_other: 'この順路にない未記録が{{count}}件あります。',
   order: '順路を作り直す',
@@ -35,7 +39,12 @@ export const shots = {
   noFloor: 'ここに床がある記録はありません。固定した足場板か足場の上からだけ撮ってください。',
   noGround: '外の高い所です。そのための足場の上からだけ撮ってください。',
   covering: '{{covering}}',
-  taken: '記録あり',
+  coveringSo: '{{covering}}：{{state}}',
+  state: {
+    'on-record': '記録あり',
+    lost: '記録のないままふさがれた',
+    unasked: '記録は不要になった',
+  },
   unseen: 'どの立ち位置からも見えないもの',
   unseenReason: {
     blocked:

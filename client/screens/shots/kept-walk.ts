@@ -4,7 +4,7 @@ import type { KeyValueStorage } from '../../outbox/browser-storage.ts';
 export type Days = number | 'all';
 
 /** The number is that of its form: a walk that an older version of this program kept is not read. */
-const PREFIX = 'arakabe.walk.1.';
+const PREFIX = 'arakabe.walk.2.';
 const keyOf = (house: string, days: Days) => `${PREFIX}${house}.${String(days)}`;
 
 /** The walk as it was ordered stays as long as the window lives, whatever screens lie between. */
@@ -30,7 +30,7 @@ function isWalk(value: unknown): value is ShotListView {
   const walk = value as Partial<Record<keyof ShotListView, unknown>>;
   return (
     typeof walk.today === 'string' &&
-    [walk.places, walk.unseen, walk.placeless, walk.coverings].every(Array.isArray)
+    [walk.places, walk.unseen, walk.placeless, walk.coverings, walk.asked, walk.lying].every(Array.isArray)
   );
 }
 

@@ -2,7 +2,7 @@ import { Link } from 'react-router';
 import { groupBy } from '#domain/group-by';
 import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
-import { ShotRow, type AboutShots } from './shot-row.tsx';
+import { keyOfShot, onPaper, ShotRow, type AboutShots } from './shot-row.tsx';
 
 /** What the walk does not bring: seen from no place, by the reason; without a place in space, by the schedule's places. */
 export function LeftOver({ about }: { about: AboutShots }) {
@@ -19,14 +19,14 @@ function Unseen({ about }: { about: AboutShots }) {
   const { unseen } = about.walk;
   if (unseen.length === 0) return null;
   return (
-    <section className="section">
+    <section className={`section ${onPaper(unseen, about)}`}>
       <h2>{t('shots.unseen')}</h2>
       {[...groupBy(unseen, ({ reason }) => reason)].map(([reason, shots]) => (
-        <div key={reason} className="shot-group">
+        <div key={reason} className={`shot-group ${onPaper(shots, about)}`}>
           <p>{t(`shots.unseenReason.${reason}`)}</p>
           <ul className="plain-list">
             {shots.map((shot) => (
-              <ShotRow key={`${shot.covering} ${shot.mark}`} shot={shot} about={about} />
+              <ShotRow key={keyOfShot(shot)} shot={shot} about={about} />
             ))}
           </ul>
         </div>
@@ -41,7 +41,7 @@ function Placeless({ about }: { about: AboutShots }) {
   const { placeless, grid } = about.walk;
   if (placeless.length === 0) return null;
   return (
-    <section className="section">
+    <section className={`section ${onPaper(placeless, about)}`}>
       {grid === null ? (
         <h2>{t('shots.byPlace')}</h2>
       ) : (
@@ -56,11 +56,11 @@ function Placeless({ about }: { about: AboutShots }) {
         </>
       )}
       {[...groupBy(placeless, ({ place }) => place)].map(([place, shots]) => (
-        <div key={place} className="shot-group">
+        <div key={place} className={`shot-group ${onPaper(shots, about)}`}>
           <h3>{place === '' ? t('days.noPlace') : place}</h3>
           <ul className="plain-list">
             {shots.map((shot) => (
-              <ShotRow key={`${shot.covering} ${shot.mark}`} shot={shot} about={about} />
+              <ShotRow key={keyOfShot(shot)} shot={shot} about={about} />
             ))}
           </ul>
         </div>

@@ -1,4 +1,4 @@
-import type { LookView, ShotListView, ShotPlaceView } from '#domain/contract/shot-views';
+import type { LookView, ShotListView, ShotPlaceView, ShotView } from '#domain/contract/shot-views';
 import { spreadApart, type Dot } from './spread-apart.ts';
 
 type Grid = NonNullable<ShotListView['grid']>;
@@ -24,6 +24,8 @@ export interface Spot extends Dot {
   readonly turns: readonly number[];
   /** Up or down as well. */
   readonly hasRing: boolean;
+  /** Nothing is left to be photographed from there. */
+  readonly isDone: boolean;
 }
 
 /** As wide as a phone: letters are then as large as they are said to be. */
@@ -32,7 +34,11 @@ const EDGE = 44;
 export const DOT = 11;
 
 /** The plan of a level, with its places in the order of the walk. Lines run as the grid says. */
-export function planOfWalk(grid: Grid, places: readonly NumberedPlace[]): WalkPlan {
+export function planOfWalk(
+  grid: Grid,
+  places: readonly NumberedPlace[],
+  isOpen: (shot: ShotView) => boolean = () => true,
+): WalkPlan {
   const { first, second } = grid;
   const wide = sizeOf([...first.lines.map((line) => line.at), ...places.map(({ place }) => place.eye.x)]);
   const high = sizeOf([...second.lines.map((line) => line.at), ...places.map(({ place }) => place.eye.y)]);
@@ -46,7 +52,7 @@ export function planOfWalk(grid: Grid, places: readonly NumberedPlace[]): WalkPl
     places.map(({ place }) => at(place.eye)),
     2 * DOT + 6,
   );
-  const shots = places.flatMap(({ place }) => place.turns.flatMap((turn) => turn.shots));
+  const shots = places.flatMap(({ place }) => openShots(place, isOpen));
   return {
     width: wide.size * scale + 2 * EDGE,
     height: high.size * scale + 2 * EDGE,
@@ -60,9 +66,13 @@ export function planOfWalk(grid: Grid, places: readonly NumberedPlace[]): WalkPl
       number,
       turns: place.turns.flatMap(({ look }) => turnOf(look, place, grid)),
       hasRing: place.turns.some(({ look }) => typeof look === 'string'),
+      isDone: openShots(place, isOpen).length === 0,
     })),
   };
 }
+
+const openShots = ({ turns }: ShotPlaceView, isOpen: (shot: ShotView) => boolean) =>
+  turns.flatMap(({ shots }) => shots).filter(isOpen);
 
 interface Extent {
   readonly low: number;

@@ -6,7 +6,7 @@ import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
 import { DaysLeft } from '../coverings/days-left.tsx';
 import { lookWords, whereWords } from './place-words.ts';
-import { ShotRow, type AboutShots } from './shot-row.tsx';
+import { keyOfShot, onPaper, ShotRow, type AboutShots } from './shot-row.tsx';
 
 export interface ShotPlaceProps {
   place: ShotPlaceView;
@@ -23,11 +23,11 @@ export function ShotPlace({ place, number, grid, about }: ShotPlaceProps) {
   const { t, lang } = useWords();
   const { id: house } = useHouse();
   const { turns, closes } = place;
-  const count = turns.reduce((sum, { shots }) => sum + shots.length, 0);
-  const isDone = turns.every(({ shots }) => shots.every(about.isTaken));
+  const open = turns.flatMap(({ shots }) => shots).filter(about.isOpen);
+  const isDone = open.length === 0;
   return (
     <li
-      className={`shot-place${count <= KEPT_WHOLE ? ' keep-together' : ''}${isDone ? ' shot-place-done' : ''}`}
+      className={`shot-place${open.length <= KEPT_WHOLE ? ' keep-together' : ''}${isDone ? ' shot-place-done no-print' : ''}`}
     >
       <h3>
         <span className="shot-number" aria-hidden="true">
@@ -43,11 +43,11 @@ export function ShotPlace({ place, number, grid, about }: ShotPlaceProps) {
         </p>
       )}
       {turns.map(({ look, shots }) => (
-        <section key={JSON.stringify(look)}>
+        <section key={JSON.stringify(look)} className={onPaper(shots, about)}>
           <h4>{lookWords(t, look)}</h4>
           <ul className="plain-list">
             {shots.map((shot) => (
-              <ShotRow key={`${shot.covering} ${shot.mark}`} shot={shot} about={about} />
+              <ShotRow key={keyOfShot(shot)} shot={shot} about={about} />
             ))}
           </ul>
         </section>

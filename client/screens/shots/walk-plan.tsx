@@ -1,17 +1,19 @@
-import type { ShotListView } from '#domain/contract/shot-views';
+import type { ShotListView, ShotView } from '#domain/contract/shot-views';
 import { useWords } from '../../i18n/use-words.ts';
 import { DOT, planOfWalk, type NumberedPlace, type Spot } from './plan-of-walk.ts';
 
 export interface WalkPlanProps {
   grid: NonNullable<ShotListView['grid']>;
   places: readonly NumberedPlace[];
+  isOpen: (shot: ShotView) => boolean;
 }
 
 /** The places of one level with their numbers and which way one looks there; the words stand in the list. */
-export function WalkPlan({ grid, places }: WalkPlanProps) {
+export function WalkPlan({ grid, places, isOpen }: WalkPlanProps) {
   const { t } = useWords();
-  const { width, height, upright, level, missing, spots } = planOfWalk(grid, places);
-  const walk = spots.map(({ x, y }) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' ');
+  const { width, height, upright, level, missing, spots } = planOfWalk(grid, places, isOpen);
+  const left = spots.filter(({ isDone }) => !isDone);
+  const walk = left.map(({ x, y }) => `${x.toFixed(1)},${y.toFixed(1)}`).join(' ');
   return (
     <figure className="walk-plan">
       <svg
@@ -47,10 +49,13 @@ export function WalkPlan({ grid, places }: WalkPlanProps) {
   );
 }
 
-function SpotMark({ spot: { x, y, number, turns, hasRing } }: { spot: Spot }) {
+function SpotMark({ spot: { x, y, number, turns, hasRing, isDone } }: { spot: Spot }) {
   const [near, far] = hasRing ? [DOT + 3, DOT + 13] : [DOT, DOT + 11];
   return (
-    <g transform={`translate(${x.toFixed(1)} ${y.toFixed(1)})`}>
+    <g
+      className={isDone ? 'walk-spot-done no-print' : undefined}
+      transform={`translate(${x.toFixed(1)} ${y.toFixed(1)})`}
+    >
       {turns.map((turn) => (
         <path
           key={turn}

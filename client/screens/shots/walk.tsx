@@ -1,8 +1,8 @@
 import { useMemo } from 'react';
 import { Link } from 'react-router';
-import type { ShotListView } from '#domain/contract/shot-views';
+import type { ShotListView, ShotPlaceView } from '#domain/contract/shot-views';
 import { groupBy } from '#domain/group-by';
-import { formatInstant } from '../../i18n/format.ts';
+import { formatInstant, formatList } from '../../i18n/format.ts';
 import { firstOfKind } from '../../i18n/kind-label.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
@@ -14,8 +14,8 @@ import { PageMargins } from '../report/page-margins.tsx';
 import type { Days } from './kept-walk.ts';
 import { LeftOver } from './left-over.tsx';
 import { ShotPlace } from './shot-place.tsx';
-import type { AboutShots } from './shot-row.tsx';
-import { addedSince, allShots, isTaken, missingIn } from './taken-since.ts';
+import { onPaper, type AboutShots } from './shot-row.tsx';
+import { addedSince, allShots, askedIn, closedSince, stateOfShot, type ShotState } from './taken-since.ts';
 import { useWalk } from './use-walk.ts';
 import { WalkPlan } from './walk-plan.tsx';
 
@@ -41,13 +41,18 @@ function Ordered({ walk, now, days, order }: OrderedProps) {
   const { id: house, name, zone } = useHouse();
   const lexicon = useLexicon();
   const shots = useMemo(() => allShots(walk), [walk]);
-  const missing = useMemo(() => missingIn(now), [now]);
+  const asked = useMemo(() => askedIn(now), [now]);
+  const states = useMemo(
+    () => new Map(shots.map((shot) => [shot, stateOfShot(shot, asked)])),
+    [shots, asked],
+  );
   const about: AboutShots = {
-    walk,
-    withReading: firstOfKind(shots, lexicon),
-    isTaken: (shot) => isTaken(shot, missing),
+    ...{ walk, now, asked, withReading: firstOfKind(shots, lexicon) },
+    isOpen: (shot) => states.get(shot) === 'open',
   };
-  const done = shots.filter(about.isTaken).length;
+  const count = (state: ShotState) => [...states.values()].filter((one) => one === state).length;
+  const [done, lost, unasked] = [count('on-record'), count('lost'), count('unasked')];
+  const closed = useMemo(() => closedSince(walk, now), [walk, now]);
   const added = useMemo(() => addedSince(walk, now), [walk, now]);
   const when = formatInstant(walk.asOf, zone, lang);
   return (
@@ -67,15 +72,24 @@ function Ordered({ walk, now, days, order }: OrderedProps) {
         <>
           <div className="row shots-progress">
             <p role="status">
-              <strong>{t('shots.progress', { done, total: shots.length })}</strong>
+              <strong>{t('shots.progress', { done, total: shots.length - unasked })}</strong>
+              {lost > 0 ? <span className="act-text"> {t('shots.lost', { count: lost })}</span> : null}
+              {unasked > 0 ? <span> {t('shots.unasked', { count: unasked })}</span> : null}
               {added > 0 ? <span className="act-text"> {t('shots.added', { count: added })}</span> : null}
             </p>
-            {done + added > 0 ? (
+            {count('open') < shots.length || added + closed.length > 0 ? (
               <span className="no-print">
                 <Button onPress={order}>{t('shots.order')}</Button>
               </span>
             ) : null}
           </div>
+          {closed.length > 0 ? (
+            <div className="no-print">
+              <Notice>
+                {t('shots.closedSince', { count: closed.length, names: formatList(closed, lang) })}
+              </Notice>
+            </div>
+          ) : null}
           <p className="soft no-print">{t('shots.since', { when })}</p>
           <p className="shots-caution">{t('shots.caution')}</p>
           <p className="shots-paper">
@@ -99,6 +113,9 @@ function Ordered({ walk, now, days, order }: OrderedProps) {
   );
 }
 
+const shotsAt = (places: readonly { place: ShotPlaceView }[]) =>
+  places.flatMap(({ place }) => place.turns.flatMap(({ shots }) => shots));
+
 /** The places level by level, numbered through. */
 function Levels({ about }: { about: AboutShots }) {
   const { t } = useWords();
@@ -106,11 +123,11 @@ function Levels({ about }: { about: AboutShots }) {
   if (!grid) return null;
   const numbered = places.map((place, i) => ({ place, number: i + 1 }));
   return [...groupBy(numbered, ({ place }) => place.level)].map(([level, own]) => (
-    <section key={level ?? ''} className="section">
+    <section key={level ?? ''} className={`section ${onPaper(shotsAt(own), about)}`}>
       <h2>{level === null ? t('shots.noLevel') : t('shots.level', { level })}</h2>
       <div className="walk-level">
         <div className="walk-aside">
-          <WalkPlan grid={grid} places={own} />
+          <WalkPlan grid={grid} places={own} isOpen={about.isOpen} />
           <p className="soft walk-key">{t('shots.planKey')}</p>
         </div>
         <ol className="plain-list">

@@ -73,6 +73,10 @@ export const ReportLineView = z.object({
   missing: z.array(NamedStretch).meta({
     description: 'The parts of what is hidden that have no record; empty where it is missing whole.',
   }),
+  lostBefore: z.array(NamedStretch).meta({
+    description:
+      'The parts without a record that an earlier layer had hidden, where that is not all of it; not missing here.',
+  }),
   lengthMm: z.number().nullable().meta({ description: 'Of what is hidden; null where nobody knows.' }),
   completeAt: Instant.nullable().meta({
     description: 'When the photo was taken with which nothing was missing any more.',

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { FOOTINGS } from '../record/footing.ts';
-import { GridShape } from './frame-shapes.ts';
-import { MISS_REASONS, NamedStretch } from './report-views.ts';
+import { GridShape, StretchShape } from './frame-shapes.ts';
+import { LINE_STATES, MISS_REASONS, NamedStretch } from './report-views.ts';
 import { CoveringFacts, Day, Id, Instant, MarkShape, StageShape } from './shapes.ts';
 
 /** Where to stand for the photos that are missing, in the order of one walk. */
@@ -13,7 +13,10 @@ export const ShotView = z.object({
   mark: MarkShape,
   kind: z.string(),
   place: z.string(),
-  covering: Id,
+  coverings: z
+    .array(Id)
+    .min(1)
+    .meta({ description: 'For which this is asked, what closes first first: one photo does for all.' }),
   stretches: z
     .array(NamedStretch.extend({ start: PlanPoint, end: PlanPoint }))
     .meta({ description: 'What is to be photographed, with its ends in plan; empty: all of the member.' }),
@@ -57,6 +60,16 @@ export type ShotPlaceView = z.infer<typeof ShotPlaceView>;
 export const UnseenShotView = ShotView.extend({ reason: z.enum(['out-of-reach', 'blocked']) });
 export type UnseenShotView = z.infer<typeof UnseenShotView>;
 
+/** How a member stands for a covering: what is left of a walk that was ordered earlier is read from here. */
+export const AskedLineView = z.object({
+  mark: MarkShape,
+  state: z.enum(LINE_STATES),
+  hidden: StretchShape.nullable().meta({ description: 'null: all of it.' }),
+  missing: z.array(StretchShape).meta({ description: 'As in the closing report: empty, where it is all.' }),
+  lostBefore: z.array(StretchShape),
+});
+export type AskedLineView = z.infer<typeof AskedLineView>;
+
 export const ShotListView = z
   .object({
     asOf: Instant,
@@ -76,6 +89,17 @@ export const ShotListView = z
     places: z.array(ShotPlaceView),
     unseen: z.array(UnseenShotView).meta({ description: 'What can be seen from no place.' }),
     placeless: z.array(ShotView).meta({ description: 'Members of which nobody knows where they lie.' }),
+    asked: z
+      .array(z.object({ id: Id, name: z.string(), hasClosed: z.boolean(), lines: z.array(AskedLineView) }))
+      .meta({ description: 'All coverings, whenever they close, and how each member stands for them.' }),
+    lying: z
+      .array(
+        z.object({
+          ...{ id: Id, name: z.string(), since: Instant, mark: MarkShape },
+          stretch: StretchShape.nullable().meta({ description: 'null: over all of it.' }),
+        }),
+      )
+      .meta({ description: 'Temporary protection that lies over members today, what was laid first first.' }),
     later: z.int().meta({ description: 'Gaps of coverings that close later, or have no day.' }),
   })
   .meta({ id: 'ShotList' });

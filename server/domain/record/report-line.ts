@@ -40,10 +40,8 @@ export function reportLine(
   const left = without([hidden ?? WHOLE], before);
   const isBefore = left.length === 0;
   const asked = { hidden, views, parts: isBefore ? [hidden ?? WHOLE] : left };
-  const missing = missingParts(
-    asked,
-    records.map(({ tag }) => tag),
-  );
+  const counting = records.map(({ tag }) => tag);
+  const missing = missingParts(asked, counting);
   const state = stateOf(member.retired, missing.length === 0, isBefore, requirement.closedAt !== null);
   const isMissed = state === 'gap' || state === 'lost';
   const named = (stretch: Stretch) => nameStretch(stretch, member.axis ?? null, reader);
@@ -56,6 +54,7 @@ export function reportLine(
     state,
     hidden: hidden && named(hidden),
     missing: isMissed && hidden && isPart(missing, hidden) ? missing.map(named) : [],
+    lostBefore: (isBefore || member.retired ? [] : lostBefore(asked, before, counting)).map(named),
     lengthMm: hidden ? hidden.to - hidden.from : (member.axis?.length ?? null),
     completeAt: missing.length === 0 ? completedAt(asked, records) : null,
     records: records.map(({ tag }) => evidence(tag)),
@@ -80,6 +79,12 @@ function missingParts({ hidden, views, parts }: Asked, records: readonly Standin
   const byPhoto = groupBy(records, ({ photo }) => photo);
   const sets = [...byPhoto.values()].map((tags) => tags.flatMap((tag) => shownParts(tag, hidden)));
   return without(parts, coveredTimes(sets, views));
+}
+
+/** What of the parts that an earlier layer hid had no record then. */
+function lostBefore(asked: Asked, before: readonly Stretch[], records: readonly StandingTag[]): Stretch[] {
+  if (before.length === 0) return [];
+  return without(missingParts({ ...asked, parts: [asked.hidden ?? WHOLE] }, records), asked.parts);
 }
 
 /** The instant of the photo with which nothing was missing any more: by halves, since nothing is missing again later. */

@@ -10,12 +10,15 @@ import { nameStretch } from '../frame/name-stretch.ts';
 import { opaqueBody } from '../frame/opaque-body.ts';
 import type { Axis, Point } from '../frame/set-out.ts';
 import { stageRank } from '../frame/stage.ts';
+import type { Mark } from '../frame/mark.ts';
+import { compareText } from '../frame/mark-order.ts';
 import { groupBy } from '../group-by.ts';
 import { footingOf } from './footing.ts';
 import { looksOf } from './look.ts';
+import { liesAt, type Protection } from './protection.ts';
 import { tripleOf } from './sight.ts';
 import { shotList, type MissingStretch, type Shot } from './shot-list.ts';
-import { lengthOf, SHORTEST_GAP_MM, unionOf } from './stretches.ts';
+import { lengthOf, SHORTEST_GAP_MM, unionOf, type Stretch } from './stretches.ts';
 
 type Report = Pick<ClosingReportView, 'asOf' | 'today' | 'days'>;
 type CoveringReport = Report['days'][number]['coverings'][number];
@@ -25,6 +28,7 @@ export interface ShotsInput {
   readonly report: Report;
   readonly members: readonly Pick<FrameMemberView, 'mark' | 'axis' | 'retired' | 'seen'>[];
   readonly coverings: readonly Pick<CoveringView, 'kind' | 'zone' | 'closed'>[];
+  readonly protection: readonly Protection[];
   readonly reader: GridReader | null;
   /** What closes within so many days, or should have closed already; 'all': later or without a day, too. */
   readonly days: number | 'all';
@@ -40,7 +44,8 @@ interface Gap {
  * The gaps of a report as one walk (record/shot-list). What has no place in space stands apart, in the order of the
  * report; without a grid that is everything.
  */
-export function shotsOfReport({ report, members, coverings, reader, days }: ShotsInput): ShotListView {
+export function shotsOfReport(input: ShotsInput): ShotListView {
+  const { report, members, coverings, protection, reader, days } = input;
   const axes = new Map(members.map(({ mark, axis }) => [mark, axis]));
   const gaps = report.days
     .flatMap((day) => day.coverings)
@@ -60,13 +65,36 @@ export function shotsOfReport({ report, members, coverings, reader, days }: Shot
       ({ id, name, kind, plannedDay, daysLeft }) => ({ id, name, kind, plannedDay, daysLeft }),
     ),
     ...(reader ? walk(inSpace, { members, coverings, reader }) : { places: [], unseen: [] }),
-    placeless: wanted.filter(({ axis }) => axis === null).map((gap) => viewOf(gap, [], reader)),
+    placeless: eachOnce(wanted.filter(({ axis }) => axis === null).map((gap) => viewOf(gap, [], reader))),
+    asked: report.days.flatMap((day) => day.coverings).map(askedOf),
+    lying: lyingAt(report.asOf, protection),
     later: gaps.length - wanted.length,
   };
 }
 
 const isSoon = ({ daysLeft }: CoveringReport, days: ShotsInput['days']) =>
   days === 'all' || (daysLeft !== null && daysLeft <= days);
+
+const plain = ({ from, to }: Stretch): Stretch => ({ from, to });
+
+function askedOf({ id, name, closedAt, lines }: CoveringReport): ShotListView['asked'][number] {
+  return {
+    ...{ id, name, hasClosed: closedAt !== null },
+    lines: lines.map(({ mark, state, hidden, missing, lostBefore }) => ({
+      ...{ mark, state, hidden: hidden && plain(hidden) },
+      ...{ missing: missing.map(plain), lostBefore: lostBefore.map(plain) },
+    })),
+  };
+}
+
+function lyingAt(asOf: string, protection: readonly Protection[]): ShotListView['lying'] {
+  return protection
+    .filter((one) => liesAt(one, asOf))
+    .sort((a, b) => compareText(a.laidAt, b.laidAt) || compareText(a.id, b.id))
+    .map(({ id, name, mark, stretch, laidAt }) => ({
+      ...{ id, name, mark: mark as Mark, since: laidAt, stretch: stretch && plain(stretch) },
+    }));
+}
 
 type Ground = Pick<ShotsInput, 'members' | 'coverings'> & { readonly reader: GridReader };
 
@@ -99,7 +127,7 @@ function walk(gaps: readonly Gap[], { members, coverings, reader }: Ground) {
       };
     }),
     unseen: (['blocked', 'out-of-reach'] as const).flatMap((reason) =>
-      views(unseen.filter((shot) => shot.reason === reason)).map((shot) => ({ ...shot, reason })),
+      eachOnce(views(unseen.filter((shot) => shot.reason === reason))).map((shot) => ({ ...shot, reason })),
     ),
   };
 }
@@ -124,7 +152,7 @@ function turnsOf(
     return look ? [{ look, shot }] : [];
   });
   return [...groupBy(turned, ({ look }) => JSON.stringify(look)).values()]
-    .flatMap((own) => (own[0] ? [{ look: own[0].look, shots: own.map(({ shot }) => shot) }] : []))
+    .flatMap((own) => (own[0] ? [{ look: own[0].look, shots: eachOnce(own.map(({ shot }) => shot)) }] : []))
     .sort((a, b) => b.shots.length - a.shots.length);
 }
 
@@ -162,7 +190,7 @@ function viewOf({ covering, line, axis }: Gap, shots: readonly Shot[], reader: G
   const { mark, kind, place, least, views, nearestMiss, lengthMm } = line;
   const stretches = axis ? unionOf(shots.flatMap((shot) => shot.stretches)) : [];
   return {
-    ...{ mark, kind, place, least, views, covering: covering.id },
+    ...{ mark, kind, place, least, views, coverings: [covering.id] },
     stretches: stretches.flatMap((stretch) =>
       axis
         ? {
@@ -175,6 +203,23 @@ function viewOf({ covering, line, axis }: Gap, shots: readonly Shot[], reader: G
     whole: lengthMm === null || lengthMm - lengthOf(stretches) < SHORTEST_GAP_MM,
     nearestMiss: nearestMiss?.reasons[0] ?? null,
   };
+}
+
+/** What one photo shows for two coverings is one shot: the same parts at the same stage. The first says why. */
+function eachOnce(shots: readonly ShotView[]): ShotView[] {
+  const same = groupBy(shots, ({ mark, least, stretches }) =>
+    JSON.stringify([mark, least, stretches.map(plain)]),
+  );
+  return [...same.values()].flatMap(([first, ...others]) =>
+    first
+      ? {
+          ...first,
+          coverings: [first, ...others].flatMap(({ coverings }) => coverings),
+          views: Math.max(first.views, ...others.map(({ views }) => views)),
+          whole: [first, ...others].every(({ whole }) => whole),
+        }
+      : [],
+  );
 }
 
 const planPoint = ({ x, y }: { x: number; y: number }) => ({ x: Math.round(x), y: Math.round(y) });

@@ -19,7 +19,7 @@ it('does without a storage, and reads nothing that is no walk', () => {
   expect(readWalk(null, 'a', 7)).toBeNull();
   for (const text of ['{', 'null', '[]', '{"today":"2026-05-01"}', '{"today":1,"places":[]}']) {
     const storage = memoryStorage();
-    storage.setItem('arakabe.walk.1.a.7', text);
+    storage.setItem('arakabe.walk.2.a.7', text);
     expect(readWalk(storage, 'a', 7), text).toBeNull();
   }
 });

@@ -52,6 +52,18 @@ describe('the plan of a walk', () => {
     expect(plan.missing).toHaveLength(1);
     expect(plan.missing[0]).toMatchObject({ from: { x: upright }, to: { x: upright } });
   });
+  it('draws what is open only, and knows the places that are done', () => {
+    const left = planOfWalk(
+      grid,
+      [1, 2].map((number) => ({
+        number,
+        place: placeOf({ turns: [{ look: 'up', shots: [shot(`rail ${number}`, [[0, 1820]])] }] }),
+      })),
+      ({ mark }) => mark === 'rail 2',
+    );
+    expect(left.missing).toHaveLength(1);
+    expect(left.spots.map(({ isDone }) => isDone)).toEqual([true, false]);
+  });
   it('turns round where lines are counted the other way', () => {
     const turned = planOfWalk(
       { ...grid, first: { ...grid.first, runs: 'rightward' }, second: { ...grid.second, runs: 'upward' } },

@@ -6,6 +6,7 @@ import { dayAfter, type InventedHouse } from '#domain/frame/invented/invented-ho
 import { threeBayHouse } from '#domain/frame/invented/three-bay';
 import type { Mark } from '#domain/frame/mark';
 import type { Stage } from '#domain/frame/stage';
+import type { Protection } from '#domain/record/protection';
 import type { StandingTag } from '#domain/record/requirement';
 import { shotsOfReport, type ShotsInput } from '#domain/record/shots-of-report';
 import { lengthOf } from '#domain/record/stretches';
@@ -35,6 +36,7 @@ function listOf({ house = barn, tags = [], closed = {}, stage = 'raised', more =
       ...{ kind, zone },
       closed: closed[name] ? { at: closed[name], by: null, note: '' } : null,
     })),
+    protection: [],
     reader: gridReader(house.grid),
     days: 'all',
     ...more,
@@ -64,10 +66,9 @@ describe.each([
         for (const { mark, hidden, state } of lines)
           if (state === 'gap') wanted.set(`${id} ${mark}`, hidden ? hidden.to - hidden.from : NaN);
     const told = new Map<string, number>();
-    for (const { covering, mark, stretches } of shotsOf(list)) {
-      const key = `${covering} ${mark}`;
-      told.set(key, (told.get(key) ?? 0) + lengthOf(stretches));
-    }
+    for (const { coverings, mark, stretches } of shotsOf(list))
+      for (const key of coverings.map((covering) => `${covering} ${mark}`))
+        told.set(key, (told.get(key) ?? 0) + lengthOf(stretches));
     expect([...told.keys()].sort()).toEqual([...wanted.keys()].sort());
     for (const [key, length] of told) expect(length, key).toBeCloseTo(wanted.get(key) ?? NaN, 3);
   });
@@ -125,10 +126,10 @@ it('looks past what has only been cut, and at what has been raised', () => {
 it('goes where a closed wall lets one see', () => {
   const closed = { 西の壁: '2026-04-30T00:00:00.000Z' };
   const list = listOf({ closed });
-  expect(shotsOf(list).filter(({ covering }) => covering === '西の壁')).toEqual([]);
+  expect(shotsOf(list).filter(({ coverings }) => coverings.includes('西の壁'))).toEqual([]);
   // The wall on い has closed on both faces: from outside of it nothing within is seen any more.
   const beyond = list.places.filter(({ before }) => before?.line === 'い' && before.outside);
-  expect(beyond.flatMap(shotsAt).filter(({ covering }) => covering === '床')).toEqual([]);
+  expect(beyond.flatMap(shotsAt).filter(({ coverings }) => coverings.includes('床'))).toEqual([]);
 });
 
 describe('what one stands on', () => {
@@ -157,7 +158,73 @@ describe('what one stands on', () => {
 test('without a grid everything is listed by place, nothing dropped', () => {
   const list = listOf({ more: { reader: null } });
   expect(list).toMatchObject({ grid: null, places: [], unseen: [] });
-  expect(list.placeless).toHaveLength(inventedClosings(barn, []).counts.gaps);
+  expect(list.placeless.flatMap(({ coverings }) => coverings)).toHaveLength(
+    inventedClosings(barn, []).counts.gaps,
+  );
+});
+
+describe('what two coverings ask for', () => {
+  const [first] = barn.coverings.filter(({ name }) => name === '西の壁');
+  if (!first) throw new Error('The barn has no west wall.');
+  const doubled = (more: Partial<typeof first> = {}) => ({
+    ...barn,
+    coverings: [...barn.coverings, { ...first, name: '仕上げ', plannedDay: '2026-05-02', ...more }],
+  });
+  const once = shotsOf(listOf()).filter(({ coverings }) => coverings.includes('西の壁'));
+  const twice = (house: InventedHouse) =>
+    shotsOf(listOf({ house })).filter(({ coverings }) => coverings.includes('西の壁'));
+  it('of one part is one shot, of whatever closes first first, by its day', () => {
+    const shared = twice(doubled());
+    expect(once.length).toBeGreaterThan(0);
+    expect(shared.map(({ mark }) => mark).sort()).toEqual(once.map(({ mark }) => mark).sort());
+    for (const { coverings } of shared) expect(coverings).toEqual(['仕上げ', '西の壁']);
+    const places = listOf({ house: doubled() }).places.filter((place) =>
+      shotsAt(place).some(({ coverings }) => coverings.includes('仕上げ')),
+    );
+    expect(new Set(places.map(({ closes }) => closes))).toEqual(new Set(['2026-05-02']));
+  });
+  it('of different parts is two', () => {
+    const { zone } = first;
+    if (zone.shape !== 'wall') throw new Error('The west wall is no wall.');
+    const half = doubled({ zone: { ...zone, to: '二' } });
+    const shots = twice(half).filter(({ coverings }) => coverings.length > 1);
+    expect(shots.length).toBeLessThan(once.length);
+  });
+});
+
+test('how everything asked for stands is told, also of what closed or closes later', () => {
+  const closed = { 西の壁: '2026-04-30T00:00:00.000Z' };
+  const { asked, places } = listOf({ closed, tags: [tag('い通り腰貫', 'plastered')], more: { days: 0 } });
+  expect(places).toEqual([]);
+  const told = asked.flatMap(({ id, lines }) =>
+    lines.map(({ mark, state, missing }) => [id, mark, state, missing.length]),
+  );
+  const lines = inventedClosings(barn, [tag('い通り腰貫', 'plastered')], closed).days.flatMap(
+    ({ coverings }) =>
+      coverings.flatMap((one) =>
+        one.lines.map(({ mark, state, missing }) => [one.id, mark, state, missing.length]),
+      ),
+  );
+  expect(told).toEqual(lines);
+  expect(new Set(told.map(([, , state]) => state)).size).toBeGreaterThan(1);
+  expect(asked.filter(({ hasClosed }) => hasClosed).map(({ id }) => id)).toEqual(['西の壁']);
+});
+
+test('protection is told of while it lies', () => {
+  const sheet = (id: string, laidAt: string, liftedAt: string | null): Protection => ({
+    ...{ id, name: id, mark: 'い通り腰貫', stretch: { from: 0, to: 910 }, laidAt, liftedAt },
+  });
+  const protection = [
+    sheet('second', '2026-04-29T00:00:00.000Z', null),
+    sheet('first', '2026-04-28T00:00:00.000Z', '2026-05-03T00:00:00.000Z'),
+    sheet('lifted', '2026-04-27T00:00:00.000Z', '2026-04-30T00:00:00.000Z'),
+    sheet('to come', '2026-05-02T00:00:00.000Z', null),
+  ];
+  const { lying } = listOf({ more: { protection } });
+  expect(lying.map(({ id, since }) => [id, since])).toEqual([
+    ['first', '2026-04-28T00:00:00.000Z'],
+    ['second', '2026-04-29T00:00:00.000Z'],
+  ]);
 });
 
 test('a member whose place nobody knows stands apart', () => {
