@@ -82,7 +82,17 @@ describeInBrowser('sheets over a rail', () => {
       .waitFor();
     await photograph(page, 'protection-bench');
     await markField(page, t).fill('い一');
-    await page.getByText(/Protection lay over/).waitFor({ state: 'detached' });
+    await page
+      .getByRole('status')
+      .getByText(/Protection lay over/)
+      .waitFor({ state: 'detached' });
+    // Of the tag that stands it is still said.
+    expect(
+      await page
+        .locator('.bench-tags')
+        .getByText(/Protection lay over い地貫/)
+        .count(),
+    ).toBe(1);
     await button(page.locator('.bench-words'), t('bench.drop')).click();
     await open('frame?line=い');
     const mark = page.locator('.frame-window .frame-sheeted');

@@ -320,7 +320,7 @@ export function momentsOf({ things, photos }: Site, { closed, link: oneTime }: M
         await chooseTool(page, t, 'rectangle');
         await dragBox(page, t, [0.3, 0.3], [0.6, 0.7]);
         await markField(page, t).fill('い二');
-        await page.locator('.bench-under').waitFor();
+        await page.getByRole('status').and(page.locator('.bench-under')).waitFor();
       },
     },
     {
