@@ -11,11 +11,11 @@ const TIMEOUTS: Record<string, number> = {
   imaging: 60_000,
   storage: 60_000,
   http: 60_000,
-  browser: 420_000,
+  browser: 300_000,
   torture: 1_200_000,
   bench: 1_200_000,
 };
-const ONE_FILE_AT_A_TIME = ['torture', 'bench'];
+const ONE_FILE_AT_A_TIME = ['browser', 'torture', 'bench'];
 
 export default defineConfig({
   test: {

@@ -12,11 +12,11 @@ const TOGETHER = ['domain', 'reference', 'client', 'services', 'imaging', 'stora
 const ALONE = ['browser', 'torture'];
 /**
  * On a newer Node.js once more, for the sake of time, only what leans on it: both databases, and over HTTP
- * on PostgreSQL alone the whole job, files, streams and what is damaged.
+ * on PostgreSQL alone the whole job, files and what is damaged.
  */
 const NODE_24 = 'node24';
 const ON_NODE_24 = ['storage', 'http'];
-const OVER_HTTP = ['accounts', 'compression', 'copies', 'damaged', 'job', 'live', 'photos', 'schedule-files'];
+const OVER_HTTP = ['accounts', 'compression', 'damaged', 'job', 'photos', 'schedule-files'];
 const ON_REQUEST = ['bench'];
 const STEP_NAMES = [...new Set(STEPS.map((step) => step.name))];
 

@@ -117,7 +117,6 @@ export function screensOf(
     'protection-change': `${things.house}/protection/${sheets}`,
     'bench-alike': `${things.house}/photos/${alike}`,
     'bench-doubtful': doubtful,
-    'frame-drawn': `${framed}/frame`,
     shots: `${framed}/shots?days=all`,
     'covering-wall': wall,
     'not-found-in-house': `${things.house}/nowhere`,
