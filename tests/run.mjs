@@ -15,8 +15,10 @@ const ALONE = ['browser', 'torture'];
  * on PostgreSQL alone the whole job, files and what is damaged.
  */
 const NODE_24 = 'node24';
-const ON_NODE_24 = ['storage', 'http'];
-const OVER_HTTP = ['accounts', 'compression', 'damaged', 'job', 'photos', 'schedule-files'];
+const ON_NODE_24 = {
+  storage: ['folder-lock', 'ledger', 'migrate', 'findings'],
+  http: ['accounts', 'damaged', 'job', 'photos', 'schedule-files'],
+};
 const ON_REQUEST = ['bench'];
 const STEP_NAMES = [...new Set(STEPS.map((step) => step.name))];
 
@@ -81,11 +83,10 @@ async function runOnOtherNode(options) {
   const what = 'the server tests on Node.js 24';
   if (missing) return [{ what, reason: missing, required: !missing.startsWith('this is') }];
   console.log(`Running ${what}.`);
-  for (const project of ON_NODE_24) {
+  for (const [project, names] of Object.entries(ON_NODE_24)) {
     const isHttp = project === 'http';
     const environment = { ...options.environment, ...(isHttp ? { ARAKABE_TEST_SKIP_EMBEDDED: '1' } : {}) };
-    const files =
-      isHttp && options.args.length === 0 ? OVER_HTTP.map((name) => `tests/http/${name}.test.ts`) : [];
+    const files = options.args.length > 0 ? [] : names.map((name) => `tests/${project}/${name}.test.ts`);
     const args = [...files, ...options.args];
     if (!stoppedBy) add(await runVitest([project], { ...options, args, environment, node }));
   }
