@@ -4,6 +4,7 @@ import {
   type QueryFunctionContext,
   type QueryKey,
 } from '@tanstack/react-query';
+import { FRESH_MS } from './query-client.ts';
 import { touchLogOf } from './touch-logs.ts';
 
 export interface Amended<View extends object, Part> {
@@ -16,6 +17,9 @@ export interface Amended<View extends object, Part> {
   readonly amend: (view: View, part: Part) => View | null;
 }
 
+/** Of a query that is amended. */
+export const AMENDED = { isAmended: true } as const;
+
 /** More photos at once are read with the whole. */
 const FEW = 3;
 
@@ -23,15 +27,18 @@ const FEW = 3;
 const knownUpTo = new WeakMap<object, number>();
 const amendedOnes = new WeakSet();
 
-/** A large answer of which, after a tag, only the part that it can change is read again. */
+/**
+ * A large answer of which, after a tag, only the part that it can change is read again. What has been invalidated,
+ * by whatever else was said, is read whole; a tag invalidates nothing here (api/use-house-events).
+ */
 export function amendedQuery<View extends object, Part>(parts: Amended<View, Part>) {
+  const log = touchLogOf(parts.house);
   return queryOptions({
     queryKey: parts.queryKey,
     queryFn: async ({ client, signal }: QueryFunctionContext): Promise<View> => {
-      const log = touchLogOf(client, parts.house);
       const upTo = log.size();
-      const before = client.getQueryData<View>(parts.queryKey);
-      const photos = before ? log.photosFrom(knownUpTo.get(before) ?? -1) : null;
+      const { data: before, isInvalidated } = client.getQueryState<View>(parts.queryKey) ?? {};
+      const photos = before && !isInvalidated ? log.photosFrom(knownUpTo.get(before) ?? -1) : null;
       const amended = before && photos ? await amendWith(parts, before, photos, signal) : null;
       const view = amended ?? (await parts.readWhole(signal));
       if (amended) amendedOnes.add(amended);
@@ -39,6 +46,8 @@ export function amendedQuery<View extends object, Part>(parts: Amended<View, Par
       return view;
     },
     structuralSharing: keepEqualParts,
+    staleTime: ({ state: { data } }) => (data && (knownUpTo.get(data) ?? -1) < log.size() ? 0 : FRESH_MS),
+    meta: AMENDED,
   });
 }
 

@@ -3,6 +3,9 @@ import { OfflineError, isSignedOut } from './errors.ts';
 import { sessionEnd } from './session-end.ts';
 import { endSession } from './use-session.ts';
 
+/** For so long what was read is shown again without being read again. */
+export const FRESH_MS = 10_000;
+
 /**
  * What is read aside, and nobody waits for, leads nobody away: `meta: { isAside: true }`.
  * `networkMode: 'always'`: the server may stand on the site's own network while the internet is away.
@@ -19,7 +22,7 @@ export function createQueryClient(): QueryClient {
     defaultOptions: {
       queries: {
         networkMode: 'always',
-        staleTime: 10_000,
+        staleTime: FRESH_MS,
         retry: (failures, error) => error instanceof OfflineError && failures < 2,
       },
       mutations: { networkMode: 'always', retry: false },

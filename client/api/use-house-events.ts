@@ -81,13 +81,18 @@ function refreshing(client: QueryClient, house: string): { changed: Changed; sto
     gatherOf: (part) => (/"photo"|"report"/.test(part) ? FEW_MS : GATHER_MS),
     now: Date.now,
   });
-  const log = touchLogOf(client, house);
+  const log = touchLogOf(house);
   const changed: Changed = (changes) => {
     for (const touched of changes?.flatMap(touchedBy) ?? EVERYTHING) {
       if (touched.part === 'report') log.note(touched.photo);
       const queryKey = keyOf(house, touched);
-      // Stale at once, so that a screen that opens meanwhile reads it itself.
-      void client.invalidateQueries({ queryKey, refetchType: 'none' });
+      const isOfPhoto = touched.part === 'report' && touched.photo !== null;
+      // Stale at once, so that a screen that opens meanwhile reads it itself; by its log, what can be amended.
+      void client.invalidateQueries({
+        queryKey,
+        refetchType: 'none',
+        predicate: ({ meta }) => !(isOfPhoto && meta?.['isAmended']),
+      });
       soon(JSON.stringify(queryKey));
     }
   };

@@ -16,7 +16,7 @@ export const HOUSE_DATA = [
 ] as const;
 export type HouseData = (typeof HOUSE_DATA)[number];
 
-/** A part, and where only one photo has touched it, which: of photos that one, of the report what its tags show. */
+/** A part, and where only one photo has touched it, which: of photos that one, of the report the members tagged on it. */
 export interface Touched {
   readonly part: HouseData;
   readonly photo: string | null;
@@ -58,11 +58,23 @@ const MADE = {
   legibility: ['photo', 'members', 'report', 'days', 'findings'],
 } as const satisfies Readonly<Record<string, readonly HouseData[]>>;
 
+/**
+ * Of the report these change no more than the members on their photo. The time of a photo is compared with those
+ * of others that are nearly the same picture, and so with the members on them.
+ */
+const OF_ONE_PHOTO: ReadonlySet<string> = new Set([
+  'tag.placed',
+  'tag.superseded',
+  'tag.withdrawn',
+  'legibility',
+]);
+
 export function touchedBy(change: Change): Touched[] {
   const parts = change.type === 'statement' ? TOUCHES[change.kind] : MADE[change.type];
+  const isOfOne = OF_ONE_PHOTO.has(change.type === 'statement' ? change.kind : change.type);
   return (parts ?? HOUSE_DATA).map((part) => ({
     part,
-    photo: (part === 'photo' || part === 'report') && parts ? change.photo : null,
+    photo: parts && (part === 'photo' || (part === 'report' && isOfOne)) ? change.photo : null,
   }));
 }
 

@@ -57,14 +57,13 @@ export async function stateRequirements(
 
 /** The whole frame, as it stands and stood on record. */
 export async function readFrame(context: Context, house: string): Promise<FrameView> {
-  const { material, ...frame } = await readFramePart(context, house, 'all');
-  const { read } = context.store;
-  const zone = await read.zone(house);
+  const { material, zone, ...frame } = await readFramePart(context, house, 'all');
+  const protections = await context.store.read.protections(house);
   const grid = material.reader?.grid ?? null;
   return {
     ...frame,
     grid: grid && { first: grid.first, second: grid.second, levels: grid.levels },
-    protections: (await read.protections(house)).map((protection) => toFrameProtection(protection, zone)),
+    protections: protections.map((protection) => toFrameProtection(protection, zone)),
   };
 }
 
@@ -85,7 +84,7 @@ async function readFramePart(context: Context, house: string, part: FramePart) {
   const report = reportOf(context, material, zone);
   const zones = new Map(material.coverings.map((covering) => [covering.id, covering.zone]));
   return {
-    material,
+    ...{ material, zone },
     today: report.today,
     members: await read.frameMembers(house, zone, part),
     coverings: report.days

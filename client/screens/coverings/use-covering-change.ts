@@ -1,7 +1,6 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import type { CoveringView } from '#domain/contract/views';
 import { keys } from '../../api/keys.ts';
-import { touchLogOf } from '../../api/touch-logs.ts';
 
 /** A statement about a covering; what the house shows is asked for anew once it is accepted. */
 export function useCoveringChange<Input>(
@@ -13,7 +12,6 @@ export function useCoveringChange<Input>(
   return useMutation({
     mutationFn: say,
     onSuccess: async (covering) => {
-      touchLogOf(client, house).note(null);
       await Promise.all([
         client.invalidateQueries({ queryKey: keys.coverings(house) }),
         client.invalidateQueries({ queryKey: keys.report(house) }),

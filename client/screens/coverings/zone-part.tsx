@@ -6,6 +6,7 @@ import { lengthText, type LengthUnit } from '#domain/frame/length';
 import { lineBeside } from '#domain/frame/line-beside';
 import { formatList } from '../../i18n/format.ts';
 import type { Language } from '../../i18n/language.ts';
+import { AMENDED } from '../../api/amended-query.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Field } from '../../parts/field.tsx';
 import { Select } from '../../parts/select.tsx';
@@ -30,7 +31,7 @@ export interface ZonePartProps {
 export function ZonePart({ draft, wasTried, tell, isProtection = false }: ZonePartProps) {
   const { t, lang } = useWords();
   const { id: house, unit } = useHouse();
-  const frame = useQuery({ ...frameQuery(house), meta: { isAside: true } });
+  const frame = useQuery({ ...frameQuery(house), meta: { ...AMENDED, isAside: true } });
   const { zone } = draft;
   const change = (part: Partial<ZoneDraft>) => tell({ type: 'draw-zone', zone: { ...zone, ...part } });
   const read = readZone(zone, unit);

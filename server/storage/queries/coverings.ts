@@ -2,7 +2,7 @@ import type { CoveringView } from '#domain/contract/views';
 import type { ReportPart } from '../../services/record-store.ts';
 import type { Mark } from '#domain/frame/mark';
 import type { Db } from '../open-database.ts';
-import { marksOn } from './marks-on.ts';
+import { isOfPhoto, marksOn } from './marks-on.ts';
 import type { Row } from '../tables.ts';
 import { toCoveringView } from './views.ts';
 
@@ -28,7 +28,7 @@ export async function readCoverings(
   let wanted = db.selectFrom('covering').where('houseId', '=', house);
   let hidden = db.selectFrom('coveringHides');
   if (part === 'open') wanted = wanted.where('closedAt', 'is', null);
-  else if (part !== 'all' && 'photo' in part) {
+  else if (isOfPhoto(part)) {
     hidden = hidden.where('houseId', '=', house).where('mark', 'in', marksOn(db, part.photo));
     wanted = wanted.where('id', 'in', hidden.select('coveringId'));
   } else if (part !== 'all') wanted = wanted.where('id', 'in', part.coverings);

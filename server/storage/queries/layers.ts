@@ -2,6 +2,7 @@ import type { CoveringKind } from '#domain/contract/shapes';
 import { groupBy } from '#domain/group-by';
 import type { LayerMaterial, ReportPart } from '../../services/record-store.ts';
 import type { Db } from '../open-database.ts';
+import { isOfPhoto } from './marks-on.ts';
 
 /**
  * Coverings beside a part of them that have closed over the same members: they decide with it from when a
@@ -9,7 +10,7 @@ import type { Db } from '../open-database.ts';
  */
 export async function readLayersBeside(db: Db, house: string, part: ReportPart): Promise<LayerMaterial[]> {
   // A part by photo has every covering of its members already.
-  if (part === 'all' || (part !== 'open' && 'photo' in part)) return [];
+  if (part === 'all' || isOfPhoto(part)) return [];
   let within = db.selectFrom('covering').where('houseId', '=', house).select('id');
   if (part === 'open') within = within.where('closedAt', 'is', null);
   else within = within.where('id', 'in', part.coverings);

@@ -13,7 +13,7 @@ import { sheetedAt, type Protection, type Sheeted } from '#domain/record/protect
 import { axisIn, readFrameGround } from './frame.ts';
 import { readLayersBeside } from './layers.ts';
 import { toLegibilityView } from './legibility.ts';
-import { marksOn } from './marks-on.ts';
+import { isOfPhoto, marksOn } from './marks-on.ts';
 import { readLaid } from './protections.ts';
 import { toTagView } from './views.ts';
 
@@ -75,8 +75,7 @@ export async function readReportMaterial(
     .select(['mark', 'kind', 'place', 'retired', 'setOut'])
     .where('houseId', '=', house);
   if (part === 'open') hidden = hidden.where('covering.closedAt', 'is', null);
-  else if (part !== 'all' && 'photo' in part)
-    hidden = hidden.where('coveringHides.mark', 'in', marksOn(db, part.photo));
+  else if (isOfPhoto(part)) hidden = hidden.where('coveringHides.mark', 'in', marksOn(db, part.photo));
   else if (part !== 'all') hidden = hidden.where('covering.id', 'in', part.coverings);
   if (part !== 'all') members = members.where('mark', 'in', hidden);
   const tags = await db
@@ -92,8 +91,7 @@ export async function readReportMaterial(
     .select(['photo.uncertaintyS', 'photo.datedBy'])
     .execute();
   const coverings = await readCoverings(db, house, part);
-  const isFew = part !== 'all' && part !== 'open' && 'photo' in part;
-  const findings = await readTagFindings(db, house, isFew ? tags.map(({ id }) => id) : 'all');
+  const findings = await readTagFindings(db, house, isOfPhoto(part) ? tags.map(({ id }) => id) : 'all');
   const ground = await readFrameGround(db, house);
   const { reader } = ground;
   const inSpace = (await members.execute()).map(({ setOut, ...member }) => ({

@@ -3,15 +3,18 @@ import { expect, test } from 'vitest';
 import { amendedQuery } from '../../../client/api/amended-query.ts';
 import { touchLogOf } from '../../../client/api/touch-logs.ts';
 
+let houses = 0;
+
 /** A view that counts, of each photo, how much has been read of it. */
 function site() {
   const client = new QueryClient();
-  const log = touchLogOf(client, 'h');
+  const house = `h${String((houses += 1))}`;
+  const log = touchLogOf(house);
   const reads: string[] = [];
   let told = 'first';
   const query = amendedQuery({
-    house: 'h',
-    queryKey: ['house', 'h', 'report'],
+    house,
+    queryKey: ['house', house, 'report'],
     readWhole: () => {
       reads.push('whole');
       return Promise.resolve({ whole: told, parts: [] as string[] });
@@ -23,7 +26,9 @@ function site() {
     amend: (view, photo) => (photo === 'stranger' ? null : { ...view, parts: [...view.parts, photo] }),
   });
   const read = () => client.fetchQuery({ ...query, staleTime: 0 });
-  return { log, reads, read, tell: (text: string) => (told = text) };
+  const readIfStale = () => client.fetchQuery(query);
+  const invalidate = () => client.invalidateQueries({ queryKey: query.queryKey });
+  return { log, reads, read, readIfStale, invalidate, tell: (text: string) => (told = text) };
 }
 
 test('is read whole first, and by parts after tags on a few photos', async () => {
@@ -64,4 +69,25 @@ test('what is said while it is read belongs to the next reading', async () => {
   await reading;
   await read();
   expect(reads).toEqual(['whole', 'late']);
+});
+
+test('is read whole once something else was said, whatever photos were heard of besides', async () => {
+  const { log, reads, read, invalidate } = site();
+  await read();
+  log.note('a');
+  await invalidate();
+  await read();
+  log.note('b');
+  await read();
+  expect(reads).toEqual(['whole', 'whole', 'b']);
+});
+
+test('is read again only where a photo was heard of since', async () => {
+  const { log, reads, readIfStale } = site();
+  await readIfStale();
+  await readIfStale();
+  log.note('a');
+  await readIfStale();
+  await readIfStale();
+  expect(reads).toEqual(['whole', 'a']);
 });
