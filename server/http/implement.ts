@@ -1,5 +1,6 @@
 import express, { type Request, type RequestHandler, type Response, type Router } from 'express';
 import type { z } from 'zod';
+import { mayAct, type Act } from '#domain/contract/acts';
 import {
   ROUTES,
   type Answer,
@@ -23,7 +24,7 @@ export interface Asked<N extends RouteName> {
   readonly body: Body<N>;
   /** Who asks. Routes that anyone may use read it by `identified` themselves. */
   readonly account: AccountView;
-  /** The house that the request is about, for routes with access 'house' or 'owner'. */
+  /** The house that the request is about, for routes that ask for an act. */
   readonly house: string;
   readonly req: Request;
   readonly res: Response;
@@ -80,22 +81,18 @@ function authorise(context: Context, route: Route): RequestHandler {
     if (!who) throw new Failure('not-signed-in');
     checkParams(req);
     res.locals['account'] = who;
-    if (route.access !== 'account') res.locals['house'] = await authoriseHouse(context, route, req, who);
+    if (route.access !== 'account')
+      res.locals['house'] = await authoriseHouse(context, route.access, req, who);
     next();
   };
 }
 
 /** To people without a role in it, a house does not exist. */
-async function authoriseHouse(
-  context: Context,
-  route: Route,
-  req: Request,
-  who: AccountView,
-): Promise<string> {
+async function authoriseHouse(context: Context, act: Act, req: Request, who: AccountView): Promise<string> {
   const thing = OWNED.find((name) => name in req.params) ?? 'house';
   const access = await context.store.read.access(thing, String(req.params[thing]), who.id);
   if (!access) throw new Failure('not-found', { what: thing });
-  if (route.access === 'owner' && access.role !== 'owner') throw new Failure('not-permitted');
+  if (!mayAct(access.role, act)) throw new Failure('not-permitted', { act, role: access.role });
   return access.house;
 }
 

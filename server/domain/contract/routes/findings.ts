@@ -9,7 +9,7 @@ export const FINDING_ROUTES = {
     method: 'GET',
     path: '/houses/{house}/findings',
     summary: 'Contradictions and doubts that a person must look at, with what was answered.',
-    access: 'house',
+    access: 'read',
     query: z.object({
       kind: FindingKindShape.optional(),
       state: z.enum(FINDING_STATES).optional(),
@@ -26,7 +26,7 @@ export const FINDING_ROUTES = {
     method: 'POST',
     path: '/houses/{house}/findings/accept',
     summary: 'Accept findings by your name with a reason; each with the basis that you have seen.',
-    access: 'house',
+    access: 'contribute',
     body: z.strictObject({
       findings: z
         .array(z.strictObject({ key: FindingKey, basis: Sha256 }))
@@ -41,7 +41,7 @@ export const FINDING_ROUTES = {
     method: 'POST',
     path: '/houses/{house}/findings/reopen',
     summary: 'Take back that a finding was accepted.',
-    access: 'house',
+    access: 'contribute',
     body: z.strictObject({ key: FindingKey, reason: line(1000) }),
     status: 200,
     answer: FindingView,

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import type { Act } from '../acts.ts';
 
 /** One route of the API: the server implements it, the client calls it, OpenAPI is made of it. */
 export interface Route {
@@ -6,8 +7,8 @@ export interface Route {
   /** Below /api/v1, with {parameters}. */
   readonly path: string;
   readonly summary: string;
-  /** 'anyone' needs no account, 'account' any, 'house' a role in the house of the path, 'owner' that role. */
-  readonly access: 'anyone' | 'account' | 'house' | 'owner';
+  /** 'anyone' needs no account, 'account' any; an act a role in the house of the path that allows it. */
+  readonly access: 'anyone' | 'account' | Act;
   readonly query?: z.ZodObject;
   /** JSON body; routes with another body say its media types in `consumes`. */
   readonly body?: z.ZodType;

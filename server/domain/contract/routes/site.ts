@@ -9,7 +9,7 @@ export const SITE_ROUTES = {
     method: 'GET',
     path: '/houses/{house}/shot-list',
     summary: 'Where to stand for what is missing, in the order of one walk.',
-    access: 'house',
+    access: 'read',
     query: z.object({
       days: z
         .union([z.literal('all'), z.coerce.number().int().min(0).max(3650)])
@@ -26,7 +26,7 @@ export const SITE_ROUTES = {
     method: 'GET',
     path: '/coverings/{covering}/wall-figures',
     summary: 'What the schedule says of an earthen wall beside published figures. Never an approval.',
-    access: 'house',
+    access: 'read',
     status: 200,
     answer: WallFiguresView,
   }),
