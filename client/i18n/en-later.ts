@@ -1,3 +1,4 @@
+import { hold } from './en/hold.ts';
 import { ledger } from './en/ledger.ts';
 import { people } from './en/people.ts';
 import { protection } from './en/protection.ts';
@@ -6,4 +7,4 @@ import { walls } from './en/walls.ts';
 import { zones } from './en/zones.ts';
 
 /** Words of screens that nobody sees on a first visit; fetched with those screens. */
-export const enLater = { ledger, people, protection, shots, walls, zones } as const;
+export const enLater = { hold, ledger, people, protection, shots, walls, zones } as const;

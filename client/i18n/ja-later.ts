@@ -1,3 +1,4 @@
+import { hold } from './ja/hold.ts';
 import { ledger } from './ja/ledger.ts';
 import { people } from './ja/people.ts';
 import { protection } from './ja/protection.ts';
@@ -6,4 +7,4 @@ import { walls } from './ja/walls.ts';
 import { zones } from './ja/zones.ts';
 
 /** Words of screens that nobody sees on a first visit; fetched with those screens. */
-export const jaLater = { ledger, people, protection, shots, walls, zones } as const;
+export const jaLater = { hold, ledger, people, protection, shots, walls, zones } as const;

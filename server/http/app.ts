@@ -12,6 +12,7 @@ import { frameHandlers } from './routes/frame.ts';
 import { siteHandlers } from './routes/site.ts';
 import { coveringHandlers } from './routes/coverings.ts';
 import { findingHandlers } from './routes/findings.ts';
+import { holdHandlers } from './routes/holds.ts';
 import { houseHandlers } from './routes/houses.ts';
 import { memberHandlers } from './routes/members.ts';
 import { protectionHandlers } from './routes/protection.ts';
@@ -67,6 +68,7 @@ function api(parts: AppParts): express.Router {
     ...frameHandlers(context),
     ...siteHandlers(context),
     ...coveringHandlers(context),
+    ...holdHandlers(context),
     ...protectionHandlers(context),
     ...findingHandlers(context),
     ...termHandlers(context),

@@ -41,6 +41,7 @@ const OWNED = [
   'photo',
   'tag',
   'covering',
+  'release',
   'protection',
   'clockMark',
 ] as const satisfies readonly OwnedThing[];

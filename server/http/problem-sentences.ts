@@ -39,6 +39,38 @@ export const PROBLEM_SENTENCES: Record<ProblemCode, readonly [title: string, det
     'The covering has closed',
     '{covering} has closed. Take the closing back first, with the reason.',
   ],
+  'not-released': [
+    'The covering is not released',
+    'No release stands for {covering}. Have it inspected, or say why it closes without.',
+  ],
+  'released-for-less': [
+    'The covering hides more than was released',
+    '{covering} hides more of {marks} than was released. Have it inspected again, or say why it closes without.',
+  ],
+  'not-ready': [
+    'The covering is not ready for inspection',
+    '{covering} was not said to be ready for inspection. Whoever records says so first.',
+  ],
+  'already-released': ['The covering is released', '{covering} is released. Take the release back first.'],
+  'evidence-changed': [
+    'The evidence has changed',
+    'What speaks for {marks} has changed since you looked. Look at it again.',
+  ],
+  'not-reviewed': ['Not all was looked at', '{count} members were not looked at: {marks}.'],
+  'not-waived': [
+    'Members have no record',
+    '{marks} have no record. Accept each by a reason, or refuse the covering.',
+  ],
+  'not-hidden': ['The covering does not hide these', '{covering} does not hide {marks}.'],
+  'four-eyes': [
+    'Somebody else must release this',
+    'You alone recorded {marks}. Somebody else must release {covering}; the keeper of the record can change this rule.',
+  ],
+  'release-withdrawn': ['The release was taken back', 'This release was taken back already.'],
+  'tag-not-standing': [
+    'The tag does not stand any more',
+    'The tag of {mark} was replaced or withdrawn. Doubt the one that stands.',
+  ],
   'covering-not-closed': [
     'The covering has not closed',
     '{covering} has not closed, so there is no closing to take back.',

@@ -5,6 +5,7 @@ import { zoneBody } from '#domain/frame/zone-body';
 import type { MemberView } from '#domain/contract/views';
 import { Failure } from './failure.ts';
 import type { HouseWriting } from './record-store.ts';
+import { someMarks } from './some-marks.ts';
 
 /** What hides names members of the schedule, and each of those that it lists once; resolves to the schedule. */
 export async function assertListed(
@@ -13,8 +14,7 @@ export async function assertListed(
 ): Promise<ReadonlyMap<string, MemberView>> {
   const members = new Map((await writing.members(writing.houseId)).map((member) => [member.mark, member]));
   const unknown = [...new Set([...hides, ...except].filter((mark) => !members.has(mark)))];
-  if (unknown.length > 0)
-    throw new Failure('unknown-marks', { marks: unknown.slice(0, 20).join(', '), count: unknown.length });
+  if (unknown.length > 0) throw new Failure('unknown-marks', someMarks(unknown));
   const seen = new Set<string>();
   const twice = hides.find((mark) => seen.size === seen.add(mark).size);
   if (twice)

@@ -3,6 +3,7 @@ import type { AccountView, CoveringView } from '#domain/contract/views';
 import { isInTrack } from '#domain/frame/stage';
 import { assertListed, assertZone } from './assert-listed.ts';
 import { CLOCK_SLACK_MS } from './assert-past.ts';
+import { closesUnder } from './closes-under.ts';
 import { speaker, type Context } from './context.ts';
 import { Failure } from './failure.ts';
 import type { HouseWriting } from './record-store.ts';
@@ -23,7 +24,7 @@ export async function planCovering(
     await assertCanHide(writing, facts);
     const payload = { ...facts, covering: place.covering };
     await writing.say({ kind: 'covering.planned', version: 2, payload });
-    return read(writing, place.covering);
+    return readCoveringOf(writing, place.covering);
   });
 }
 
@@ -34,32 +35,36 @@ export async function changeCovering(
   facts: CoveringFacts,
 ): Promise<CoveringView> {
   return context.store.write(place.house, speaker(account), async (writing) => {
-    const before = await read(writing, place.covering);
+    const before = await readCoveringOf(writing, place.covering);
     if (sameContent(factsOf(before), facts)) return before;
     if (before.closed) throw new Failure('covering-closed', { covering: before.name });
     await assertCanHide(writing, facts);
     const payload = { ...facts, covering: place.covering };
     await writing.say({ kind: 'covering.changed', version: 2, payload });
-    return read(writing, place.covering);
+    return readCoveringOf(writing, place.covering);
   });
 }
 
+/** Nothing closes quietly: under a release that stands for all that it hides, or with the reason why not. */
 export async function closeCovering(
   context: Context,
   account: AccountView,
   place: { house: string; covering: string },
-  { closedAt, note }: { closedAt: string | null; note: string },
+  said: { closedAt: string | null; note: string; withoutRelease: string | null },
 ): Promise<CoveringView> {
+  const { closedAt, note, withoutRelease } = said;
   const now = context.now();
   if (closedAt !== null && Date.parse(closedAt) > now.getTime() + CLOCK_SLACK_MS)
     throw new Failure('closing-in-the-future', { closedAt });
   return context.store.write(place.house, speaker(account), async (writing) => {
-    const before = await read(writing, place.covering);
+    const before = await readCoveringOf(writing, place.covering);
     if (before.closed && (closedAt === null || closedAt === before.closed.at)) return before;
     if (before.closed) throw new Failure('covering-closed', { covering: before.name });
-    const payload = { covering: place.covering, closedAt: closedAt ?? now.toISOString(), note };
-    await writing.say({ kind: 'covering.closed', version: 1, payload });
-    return read(writing, place.covering);
+    const at = closedAt ?? now.toISOString();
+    const under = await closesUnder(writing, before, at, withoutRelease);
+    const payload = { covering: place.covering, closedAt: at, note, ...under };
+    await writing.say({ kind: 'covering.closed', version: 2, payload });
+    return readCoveringOf(writing, place.covering);
   });
 }
 
@@ -70,15 +75,15 @@ export async function reopenCovering(
   reason: string,
 ): Promise<CoveringView> {
   return context.store.write(place.house, speaker(account), async (writing) => {
-    const before = await read(writing, place.covering);
+    const before = await readCoveringOf(writing, place.covering);
     if (!before.closed) throw new Failure('covering-not-closed', { covering: before.name });
     const payload = { covering: place.covering, reason };
     await writing.say({ kind: 'covering.reopened', version: 1, payload });
-    return read(writing, place.covering);
+    return readCoveringOf(writing, place.covering);
   });
 }
 
-async function read(writing: HouseWriting, id: string): Promise<CoveringView> {
+export async function readCoveringOf(writing: HouseWriting, id: string): Promise<CoveringView> {
   const covering = await writing.covering(id);
   if (!covering) throw new Failure('not-found', { what: 'covering' });
   return covering;

@@ -3,6 +3,8 @@ import type { FindingView, FindingsView, FINDING_STATES } from '#domain/contract
 import type { FindingKind } from '#domain/record/findings/kinds';
 import type { BriefDayView, JournalView } from '#domain/contract/journal-views';
 import type { Camera, CameraView, ClockMarkView } from '#domain/contract/clock';
+import type { ReleaseFacts } from '#domain/contract/hold';
+import type { ReleaseView } from '#domain/contract/review-views';
 import type { MediaType, MemberFacts, Person, Role } from '#domain/contract/shapes';
 import type { KindSightingView, TermView } from '#domain/contract/terms';
 import type { AlikePhotoView } from '#domain/contract/alike-views';
@@ -129,7 +131,13 @@ export type CameraFacts = Omit<CameraView, 'marks' | 'now' | 'setBetween'> & {
   readonly marks: readonly KeptMark[];
 };
 
-export type OwnedThing = 'house' | 'photo' | 'tag' | 'covering' | 'protection' | 'clockMark';
+export type OwnedThing = 'house' | 'photo' | 'tag' | 'covering' | 'release' | 'protection' | 'clockMark';
+
+/** A release as it was said, with what it is of as it is now. */
+export interface KeptRelease extends Pick<ReleaseView, 'seq' | 'at' | 'by' | 'house' | 'withdrawn'> {
+  readonly facts: ReleaseFacts;
+  readonly covering: Omit<ReleaseView['covering'], 'id'>;
+}
 
 /** Members that were ever tagged on a photo, or all. */
 export type FramePart = 'all' | { readonly photo: string };
@@ -181,9 +189,13 @@ export interface RecordReader {
   tag(tag: string): Promise<TagView | undefined>;
   tagsOn(photo: string): Promise<TagView[]>;
   sightings(house: string, mark: string): Promise<Sighting[]>;
+  /** These tags, whether they stand or not, in order of capture, undated last. */
+  sightingsOf(tags: readonly string[]): Promise<Sighting[]>;
 
   covering(covering: string): Promise<CoveringView | undefined>;
   coverings(house: string): Promise<CoveringView[]>;
+  /** Also one that was taken back. */
+  release(release: string): Promise<KeptRelease | undefined>;
   /** One, also when it was withdrawn. */
   protection(protection: string): Promise<ProtectionView | undefined>;
   /** The latest laid first, without those that were withdrawn; over one member only, where one is named. */

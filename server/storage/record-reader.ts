@@ -23,8 +23,9 @@ import { readProtection, readProtections } from './queries/protections.ts';
 import { readAdders, readPhotoCounts, readPhotoOrder, readPhotos } from './queries/photo-list.ts';
 import { readPhotoPlaces } from './queries/photo-places.ts';
 import { readPhoto, readPhotoByContent, readPhotoFile, readPhotosWithoutPictures } from './queries/photos.ts';
+import { readRelease } from './queries/releases.ts';
 import { readKindSightings, readTerms } from './queries/terms.ts';
-import { readReportMaterial, readSightings, readTag, readTagsOn } from './queries/tags.ts';
+import { readReportMaterial, readSightings, readSightingsOf, readTag, readTagsOn } from './queries/tags.ts';
 
 /** The queries, by noun, over a connection or over an open transaction. */
 export function recordReader(db: Db): RecordReader {
@@ -59,6 +60,8 @@ export function recordReader(db: Db): RecordReader {
     tag: (tag) => readTag(db, tag),
     tagsOn: (photo) => readTagsOn(db, photo),
     sightings: (house, mark) => readSightings(db, house, mark),
+    sightingsOf: (tags) => readSightingsOf(db, tags),
+    release: (release) => readRelease(db, release),
     covering: (covering) => readCovering(db, covering),
     coverings: (house) => readCoverings(db, house),
     protection: (protection) => readProtection(db, protection),

@@ -3,6 +3,7 @@ import type { FindingKind } from '#domain/record/findings/kinds';
 import type { Capture } from '#domain/contract/capture';
 import type { Finding } from '#domain/record/findings/finding';
 import type { Place, ReadPlace } from '#domain/contract/place';
+import type { HoldState, Lacking, ReleaseFacts } from '#domain/contract/hold';
 import type { Person, Readings, Role, Site } from '#domain/contract/shapes';
 import type { ShownStretch, StatedGrid } from '#domain/contract/frame-shapes';
 import type { Mark } from '#domain/frame/mark';
@@ -79,6 +80,7 @@ export interface Tables {
     site: JsonOrNull<Site>;
     createdAt: Time;
     grid: JsonOrNull<StatedGrid>;
+    fourEyes: Generated<boolean>;
     requirements: ColumnType<StatedRequirement[], string | undefined, string>;
   };
   houseRole: { houseId: string; personId: string; name: string; role: Role };
@@ -150,6 +152,9 @@ export interface Tables {
     endedAt: TimeOrNull;
     endedBy: JsonOrNull<Person>;
     endReason: string | null;
+    disputedAt: ColumnType<Date | null, Date | string | undefined, Date | string>;
+    disputedBy: ColumnType<Person | null, string | undefined, string | null>;
+    disputeReason: ColumnType<string | null, string | undefined, string>;
   };
   covering: {
     id: string;
@@ -164,6 +169,26 @@ export interface Tables {
     closeNote: string | null;
     zone: JsonOrNull<Zone>;
     exceptMarks: Json<Mark[]>;
+    holdState: Generated<HoldState>;
+    holdAt: ColumnType<Date | null, undefined, Date | string | null>;
+    holdBy: ColumnType<Person | null, undefined, string | null>;
+    holdNote: ColumnType<string | null, undefined, string | null>;
+    holdLacking: ColumnType<Lacking[], undefined, string>;
+    releaseId: ColumnType<string | null, undefined, string | null>;
+    closedRelease: ColumnType<string | null, undefined, string | null>;
+    closedWithout: ColumnType<string | null, undefined, string | null>;
+  };
+  release: {
+    id: string;
+    houseId: string;
+    coveringId: string;
+    seq: number;
+    saidAt: Time;
+    saidBy: JsonOrNull<Person>;
+    facts: Json<ReleaseFacts>;
+    withdrawnAt: TimeOrNull;
+    withdrawnBy: JsonOrNull<Person>;
+    withdrawReason: string | null;
   };
   /** stretch null: the whole member. byZone: computed from the zone, by projection/zone-hides. */
   coveringHides: {
@@ -269,6 +294,7 @@ export const PROJECTED = [
   'findingAnswer',
   'term',
   'coveringHides',
+  'release',
   'covering',
   'protectionHides',
   'protection',

@@ -33,7 +33,10 @@ describeInBrowser('the frame', () => {
       });
     await plan('い通り 荒壁', wall('first', 'い', '一', '四'), '2026-12-24');
     const { id } = await plan('に通り 荒壁', wall('first', 'に', '二', '三'), '2026-04-25');
-    await client.post(`/coverings/${id}/close`, { closedAt: '2026-04-25T03:00:00.000Z' });
+    await client.post(`/coverings/${id}/close`, {
+      withoutRelease: 'Nobody inspects this house.',
+      closedAt: '2026-04-25T03:00:00.000Z',
+    });
   });
   afterEach(() => expect(app.complaints()).toEqual([]));
   afterAll(() => app.close());

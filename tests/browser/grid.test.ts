@@ -29,7 +29,10 @@ describeInBrowser('the grid', () => {
     await plan('い通り 一から二', '一', '二');
     const { id } = await plan('い通り 荒壁', '三', '四');
     covering = `${site.house}/coverings/${id}`;
-    await site.client.post(`/coverings/${id}/close`, { closedAt: '2026-04-24T03:00:00.000Z' });
+    await site.client.post(`/coverings/${id}/close`, {
+      withoutRelease: 'Nobody inspects this house.',
+      closedAt: '2026-04-24T03:00:00.000Z',
+    });
     t = await wordsOf('en');
     page = await app.open({ ...PHONE, locale: 'en-GB' });
     await page.goto('/');

@@ -25,7 +25,10 @@ describeInBrowser('the layers of a wall', () => {
       zone: { ...wall('first', 'い', '一', '四'), face: 'lower' },
     });
     rough = `${site.house}/coverings/${id}`;
-    await site.client.post(`/coverings/${id}/close`, { closedAt: '2026-04-24T03:00:00.000Z' });
+    await site.client.post(`/coverings/${id}/close`, {
+      withoutRelease: 'Nobody inspects this house.',
+      closedAt: '2026-04-24T03:00:00.000Z',
+    });
   });
   afterEach(() => expect(app.complaints()).toEqual([]));
   afterAll(() => app.close());

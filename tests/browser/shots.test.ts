@@ -157,7 +157,9 @@ describeInBrowser('the shot list', () => {
 
     const { coverings } = await client.get<ShotListView>(`${house}/shot-list`);
     const wallOnI = coverings.find(({ name }) => name === 'い通り 荒壁');
-    await client.post(`/coverings/${wallOnI?.id ?? ''}/close`, {});
+    await client.post(`/coverings/${wallOnI?.id ?? ''}/close`, {
+      withoutRelease: 'Nobody inspects this house.',
+    });
     await row.first().getByText(t('shots.state.lost'), { exact: true }).waitFor();
     expect(await marks(page)).toEqual(before);
     expect(await row.locator('.shot-tick svg').count()).toBe(0);

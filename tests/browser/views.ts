@@ -45,7 +45,11 @@ export async function prepareMore(site: Site): Promise<MoreThings> {
     plannedDay: '2026-03-02',
     hides: ['い一', 'い三'].map((mark) => ({ mark, least: 'raised' })),
   });
-  await client.post(`/coverings/${closed}/close`, { closedAt: null, note: 'Boards nailed down.' });
+  await client.post(`/coverings/${closed}/close`, {
+    withoutRelease: 'Nobody inspects this house.',
+    closedAt: null,
+    note: 'Boards nailed down.',
+  });
   const sheets = await layOver(site);
   const person = { email: 'ren@example.org', role: 'carpenter' };
   const { link } = await client.post<{ link: string }>(`${things.house}/people`, person);

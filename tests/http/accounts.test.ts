@@ -2,20 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { HouseView, LedgerEntryView } from '#domain/contract/views';
 import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
-import {
-  HttpProblem,
-  OWNER,
-  newHouse,
-  startServer,
-  type Client,
-  type TestServer,
-} from '../support/server.ts';
-
-const codeOf = (work: Promise<unknown>) =>
-  work.then(
-    () => 'no problem',
-    (error: unknown) => (error instanceof HttpProblem ? error.problem.code : String(error)),
-  );
+import { OWNER, newHouse, startServer, type Client, type TestServer, codeOf } from '../support/server.ts';
 
 describeOverBothDatabases('accounts and roles', (make) => {
   let place: PlaceForDatabase;

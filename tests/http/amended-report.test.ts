@@ -58,10 +58,16 @@ describeOverBothDatabases('a report and a frame of which only what a photo touch
     const outer = await plan('Outer face', {
       zone: { ...WALL, face: 'lower', from: '一', to: '三', over: 'between-posts' },
     });
-    await owner.post(`/coverings/${outer}/close`, { closedAt: '2026-04-02T03:00:00.000Z' });
+    await owner.post(`/coverings/${outer}/close`, {
+      withoutRelease: 'Nobody inspects this house.',
+      closedAt: '2026-04-02T03:00:00.000Z',
+    });
     await plan('Lath', { hides: [{ mark: '西の小舞', least: 'lath-on' }], plannedDay: null });
     const closed = await plan('Closed', { hides: [{ mark: 'い一', least: 'pegged' }] });
-    await owner.post(`/coverings/${closed}/close`, { closedAt: '2026-04-05T03:00:00.000Z' });
+    await owner.post(`/coverings/${closed}/close`, {
+      withoutRelease: 'Nobody inspects this house.',
+      closedAt: '2026-04-05T03:00:00.000Z',
+    });
     for (const [i, day] of DAYS.entries()) {
       const bytes = await makeJpeg(7100 + i, takenAt(`${day}T09:30:00`));
       const { results } = await owner.upload<{ results: UploadOutcome[] }>(house.id, [

@@ -219,7 +219,7 @@ describeOverBothDatabases('the frame in space, over HTTP', (make) => {
       owner.delete<{ outcome: string }>(`/houses/${house.id}/members/${encodeURIComponent('い通り貫')}`);
     expect((await away()).outcome).toBe('removed');
     await sendSchedule();
-    await owner.post(`/coverings/${id}/close`, {});
+    await owner.post(`/coverings/${id}/close`, { withoutRelease: 'Nobody inspects this house.' });
     expect((await away()).outcome).toBe('retired');
     expect((await lines('West')).get('い通り貫')).toMatchObject({ state: 'retired' });
   });
@@ -228,7 +228,10 @@ describeOverBothDatabases('the frame in space, over HTTP', (make) => {
     const coat = (name: string, face: string, plannedDay: string) =>
       plan(name, { ...WALL, from: '一', to: '三', over: 'between-posts', face }, { plannedDay });
     const close = (id: string, day: string) =>
-      owner.post(`/coverings/${id}/close`, { closedAt: `${day}T03:00:00.000Z` });
+      owner.post(`/coverings/${id}/close`, {
+        withoutRelease: 'Nobody inspects this house.',
+        closedAt: `${day}T03:00:00.000Z`,
+      });
     const rail = async (name: string) => (await lines(name)).get('い通り貫');
     const found = async () => {
       const { findings } = await owner.get<FindingsView>(`/houses/${house.id}/findings`);

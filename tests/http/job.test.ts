@@ -16,7 +16,14 @@ import type { ScheduleImportView, SchedulePreviewView } from '#domain/contract/s
 import type { Stage } from '#domain/frame/stage';
 import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
 import { makeSquares, takenAt } from '../support/pictures.ts';
-import { HttpProblem, newHouse, startServer, type Client, type TestServer } from '../support/server.ts';
+import {
+  HttpProblem,
+  newHouse,
+  startServer,
+  type Client,
+  type TestServer,
+  codeOf,
+} from '../support/server.ts';
 
 const SCHEDULE = [
   '番付,種類,場所,材',
@@ -78,12 +85,6 @@ describeOverBothDatabases('the job of a carpenter, over HTTP', (make) => {
       ...facts,
     });
   const report = () => owner.get<ClosingReportView>(`/houses/${house.id}/closing-report`);
-  const codeOf = (work: Promise<unknown>) =>
-    work.then(
-      () => 'no problem',
-      (error: unknown) => (error instanceof HttpProblem ? error.problem.code : String(error)),
-    );
-
   it('shows a schedule before it is imported, and imports exactly what was shown', async () => {
     const preview = await sendSchedule<SchedulePreviewView>(SCHEDULE, '&preview=1');
     expect(preview.columns.map((column) => column.field)).toEqual(['mark', 'kind', 'place', null]);
@@ -175,7 +176,10 @@ describeOverBothDatabases('the job of a carpenter, over HTTP', (make) => {
     });
 
     // The rough coat went on at noon of 3 April; one photo is from the morning, one from the next day.
-    await owner.post(`/coverings/${covering.id}/close`, { closedAt: '2026-04-03T03:00:00.000Z' });
+    await owner.post(`/coverings/${covering.id}/close`, {
+      withoutRelease: 'Nobody inspects this house.',
+      closedAt: '2026-04-03T03:00:00.000Z',
+    });
     await tag(await addPhoto('2026-04-03T08:00:00'), 'い二', 'pegged');
     await tag(await addPhoto('2026-04-04T08:00:00'), 'は通り貫', 'pegged');
     const closed = await report();
@@ -237,7 +241,10 @@ describeOverBothDatabases('the job of a carpenter, over HTTP', (make) => {
     await owner.put(`/tags/${first.id}`, second);
     await owner.delete(`/tags/${second.id}?reason=${mark('wrong post')}`);
     const covering = await plan({ hides: [{ mark: 'い一', least: 'pegged' }] });
-    await owner.post(`/coverings/${covering.id}/close`, { closedAt: null });
+    await owner.post(`/coverings/${covering.id}/close`, {
+      withoutRelease: 'Nobody inspects this house.',
+      closedAt: null,
+    });
     await owner.post(`/coverings/${covering.id}/reopen`, { reason: 'said too early' });
     const of = (m: string) => owner.get<MemberHistoryView>(`/houses/${house.id}/members/${mark(m)}`);
     const [one, two] = [await of('い一'), await of('い二')];
@@ -339,8 +346,8 @@ describeOverBothDatabases('the job of a carpenter, over HTTP', (make) => {
     };
     await owner.post(`/houses/${house.id}/coverings`, covering);
     await owner.post(`/houses/${house.id}/coverings`, covering);
-    await owner.post(`/coverings/${covering.id}/close`, {});
-    await owner.post(`/coverings/${covering.id}/close`, {});
+    await owner.post(`/coverings/${covering.id}/close`, { withoutRelease: 'Nobody inspects this house.' });
+    await owner.post(`/coverings/${covering.id}/close`, { withoutRelease: 'Nobody inspects this house.' });
     const { entries } = await owner.get<{ entries: LedgerEntryView[] }>(`/houses/${house.id}/ledger`);
     const kinds = entries.map((entry) => entry.kind);
     for (const kind of ['tag.placed', 'covering.planned', 'covering.closed'])
@@ -371,9 +378,14 @@ describeOverBothDatabases('the job of a carpenter, over HTTP', (make) => {
     ).toBe('invalid-request');
     const covering = await plan({ hides: [{ mark: 'い一', least: 'raised' }] });
     expect(
-      await codeOf(owner.post(`/coverings/${covering.id}/close`, { closedAt: '2099-01-01T00:00:00.000Z' })),
+      await codeOf(
+        owner.post(`/coverings/${covering.id}/close`, {
+          withoutRelease: 'Nobody inspects this house.',
+          closedAt: '2099-01-01T00:00:00.000Z',
+        }),
+      ),
     ).toBe('closing-in-the-future');
-    await owner.post(`/coverings/${covering.id}/close`, {});
+    await owner.post(`/coverings/${covering.id}/close`, { withoutRelease: 'Nobody inspects this house.' });
     const change = { name: 'Other', kind: 'floor', hides: [] };
     expect(await codeOf(owner.put(`/coverings/${covering.id}`, change))).toBe('covering-closed');
     await owner.post(`/coverings/${covering.id}/reopen`, { reason: 'said of the wrong wall' });

@@ -134,10 +134,10 @@ describeOverBothDatabases('what somebody on site asks, over HTTP', (make) => {
       const lower = await plan('Coat outside', -1, { zone: { ...BOTH, face: 'lower' } });
       const sides = async () => (await list()).places.map(({ eye }) => Math.sign(eye.x));
       // What lies on the line い, at 0, is seen from the open face alone.
-      await owner.post(`/coverings/${lower.id}/close`, {});
+      await owner.post(`/coverings/${lower.id}/close`, { withoutRelease: 'Nobody inspects this house.' });
       expect(new Set(await sides())).toEqual(new Set([1]));
       await owner.post(`/coverings/${lower.id}/reopen`, { reason: 'said by mistake' });
-      await owner.post(`/coverings/${higher.id}/close`, {});
+      await owner.post(`/coverings/${higher.id}/close`, { withoutRelease: 'Nobody inspects this house.' });
       expect(new Set(await sides())).toEqual(new Set([-1]));
     });
 
@@ -149,7 +149,7 @@ describeOverBothDatabases('what somebody on site asks, over HTTP', (make) => {
       });
       await show('い通り上の貫', null);
       await show('い通り貫', { from: '一', to: '二' });
-      await owner.post(`/coverings/${id}/close`, {});
+      await owner.post(`/coverings/${id}/close`, { withoutRelease: 'Nobody inspects this house.' });
       // What closes in a month is told, too, though a week is asked for.
       const { asked, places, coverings } = await list();
       expect([places, coverings]).toEqual([[], []]);
@@ -175,7 +175,7 @@ describeOverBothDatabases('what somebody on site asks, over HTTP', (make) => {
       const part = await plan('Skirting', 1, { zone: { ...BOTH, to: '二' } });
       const { id } = await plan('West', 3);
       await show('い通り貫', { from: '二', to: '三' });
-      await owner.post(`/coverings/${part.id}/close`, {});
+      await owner.post(`/coverings/${part.id}/close`, { withoutRelease: 'Nobody inspects this house.' });
       const west = (await list()).asked.find((one) => one.id === id);
       expect(west?.lines.find(({ mark }) => mark === 'い通り貫')).toMatchObject({
         ...{ state: 'on-record', missing: [], lostBefore: [{ from: 0, to: 1820 }] },

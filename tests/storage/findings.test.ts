@@ -126,13 +126,21 @@ describeOverBothDatabases('findings', (make) => {
   it('of a closed covering follow its members, the schedule and the closing', async () => {
     const covering = await plan(['い一', 'い二']);
     await tag(await photo('2026-04-01T09:00:00'), 'い一', 'pegged');
-    await closeCovering(record.context, HARU, covering, { closedAt: '2026-04-20T03:00:00.000Z', note: '' });
-    expect((await all()).findings).toMatchObject([{ kind: 'closed-with-gaps', marks: ['い二'] }]);
+    await closeCovering(record.context, HARU, covering, {
+      closedAt: '2026-04-20T03:00:00.000Z',
+      note: '',
+      withoutRelease: 'Nobody inspects this house.',
+    });
+    const unreleased = { kind: 'closed-without-release', facts: { why: 'Nobody inspects this house.' } };
+    expect((await all()).findings).toMatchObject([{ kind: 'closed-with-gaps', marks: ['い二'] }, unreleased]);
     // A photo from before the closing that turns up later is a record all the same.
     await tag(await photo('2026-04-02T09:00:00'), 'い二', 'pegged');
-    expect(await kinds()).toEqual([]);
+    expect(await kinds()).toEqual(['closed-without-release']);
     await tag(await photo('2026-04-25T09:00:00'), 'い二', 'pegged');
-    expect((await all()).findings).toMatchObject([{ kind: 'shown-after-closing', marks: ['い二'] }]);
+    expect((await all()).findings).toMatchObject([
+      { kind: 'shown-after-closing', marks: ['い二'] },
+      unreleased,
+    ]);
     await reopenCovering(record.context, HARU, covering, 'said too early');
     expect(await kinds()).toEqual([]);
   });

@@ -202,7 +202,7 @@ describeOverBothDatabases('the journal of a house', (make) => {
       record.context,
       HARU,
       { house, covering: shut },
-      { closedAt: '2026-04-02T03:00:00.000Z', note: '' },
+      { closedAt: '2026-04-02T03:00:00.000Z', note: '', withoutRelease: 'Nobody inspects this house.' },
     );
     const { next, openCoverings, earlier } = await journal();
     expect(openCoverings).toBe(2);
@@ -224,7 +224,12 @@ describeOverBothDatabases('the journal of a house', (make) => {
     const covering = await plan('North wall', null, ['い一']);
     const changedAt = async () => (await record.context.store.read.covering(covering))?.changedAt;
     record.at('2026-04-05T00:00:00.000Z');
-    await closeCovering(record.context, HARU, { house, covering }, { closedAt: null, note: '' });
+    await closeCovering(
+      record.context,
+      HARU,
+      { house, covering },
+      { closedAt: null, note: '', withoutRelease: 'Nobody inspects this house.' },
+    );
     expect((await changedAt())?.slice(0, 10)).toBe('2026-04-05');
     record.at('2026-04-06T00:00:00.000Z');
     await reopenCovering(record.context, HARU, { house, covering }, 'said too early');

@@ -16,6 +16,16 @@ import { writeNote } from '../../server/services/days.ts';
 import { changeHouse } from '../../server/services/houses.ts';
 import { acceptFindings, reopenFinding } from '../../server/services/findings.ts';
 import { stateGrid, stateRequirements } from '../../server/services/frame.ts';
+import {
+  disputeTag,
+  readyCovering,
+  refuseCovering,
+  stateReleaseRule,
+  withdrawReady,
+} from '../../server/services/holds.ts';
+import { readReview } from '../../server/services/review.ts';
+import { releaseCovering, withdrawRelease } from '../../server/services/release.ts';
+import { linesToRelease, needsWaiver } from '#domain/record/release';
 import { deleteMember, putMember } from '../../server/services/members.ts';
 import {
   changeProtection,
@@ -96,7 +106,14 @@ export interface Act {
     | 'lay-again'
     | 'never-laid'
     | 'term'
-    | 'term-remove';
+    | 'term-remove'
+    | 'ready'
+    | 'unready'
+    | 'refuse'
+    | 'release'
+    | 'unrelease'
+    | 'dispute'
+    | 'rule';
   readonly n: number;
   readonly m: number;
   readonly second: boolean;
@@ -136,6 +153,15 @@ export const anyAct: fc.Arbitrary<Act> = fc.record({
       'date-withdraw',
       'term',
       'term-remove',
+      'ready',
+      'ready',
+      'unready',
+      'refuse',
+      'release',
+      'release',
+      'unrelease',
+      'dispute',
+      'rule',
     ] as const),
   ),
   n: fc.nat(4),
@@ -162,11 +188,12 @@ export async function play(record: TestRecord, house: string, acts: readonly Act
   const tags: string[] = [];
   const clockMarks: string[] = [];
   const coverings = [0, 1, 2, 3, 4].map(() => randomUUID());
+  const releases: string[] = [];
   const protections = [0, 1].map(() => randomUUID());
   let refused = 0;
   for (const act of acts) {
     try {
-      await perform(record, house, act, { tags, coverings, protections, clockMarks });
+      await perform(record, house, act, { tags, coverings, protections, clockMarks, releases });
     } catch (error) {
       if (!(error instanceof Failure)) throw error;
       refused++;
@@ -184,7 +211,8 @@ async function perform(
     coverings,
     protections,
     clockMarks,
-  }: { tags: string[]; coverings: string[]; protections: string[]; clockMarks: string[] },
+    releases,
+  }: Record<'tags' | 'coverings' | 'protections' | 'clockMarks' | 'releases', string[]>,
 ): Promise<void> {
   const who = second ? AKI : HARU;
   const covering = { house, covering: coverings[n] as string };
@@ -262,7 +290,11 @@ async function perform(
       await changeCovering(context, who, covering, { ...facts, note: 'moved' });
       return;
     case 'close':
-      await closeCovering(context, who, covering, { closedAt: null, note: '' });
+      await closeCovering(context, who, covering, {
+        closedAt: null,
+        note: '',
+        withoutRelease: second ? 'Nobody inspects this house.' : null,
+      });
       return;
     case 'reopen':
       await reopenCovering(context, who, covering, 'said too early');
@@ -379,5 +411,44 @@ async function perform(
     }
     case 'term-remove':
       await removeTerm(context, who, { house, term: TERMS[n % TERMS.length]! }, 'nobody says so');
+      return;
+    case 'ready':
+      await readyCovering(context, who, covering, second ? 'ladder stands' : '');
+      return;
+    case 'unready':
+      await withdrawReady(context, who, covering, 'rain');
+      return;
+    case 'refuse': {
+      const lacking = m % 2 ? [{ mark: mark(n), note: 'too dark' }] : [];
+      await refuseCovering(context, who, covering, { lacking, note: `Look ${m}` });
+      return;
+    }
+    case 'release': {
+      // So much has to come before it that chance alone hardly gets there.
+      const view =
+        (await context.store.read.covering(covering.covering)) ??
+        (await planCovering(context, who, covering, facts));
+      if (view.hold.state !== 'ready') await readyCovering(context, AKI, covering, '');
+      const { lines } = await readReview(context, HARU, house, covering.covering);
+      const members = linesToRelease(lines).map((line) => ({
+        mark: line.mark,
+        basis: line.basis,
+        waived: needsWaiver(line) ? 'seen on site' : null,
+      }));
+      const request = { id: tag, note: '', members: m === 4 ? members.slice(1) : members };
+      await releaseCovering(context, HARU, covering, request);
+      releases.push(tag);
+      return;
+    }
+    case 'unrelease': {
+      const release = releases[(n * 5 + m) % Math.max(1, releases.length)] ?? randomUUID();
+      await withdrawRelease(context, who, { house, release }, 'another wall');
+      return;
+    }
+    case 'dispute':
+      await disputeTag(context, who, house, old, `Is it ${m}?`);
+      return;
+    case 'rule':
+      await stateReleaseRule(context, HARU, house, { fourEyes: second, reason: 'few people' });
   }
 }

@@ -69,6 +69,14 @@ export class HttpProblem extends Error {
   }
 }
 
+/** By which code a request is refused, or that it is not. */
+export function codeOf(work: Promise<unknown>): Promise<string> {
+  return work.then(
+    () => 'no problem',
+    (error: unknown) => (error instanceof HttpProblem ? error.problem.code : String(error)),
+  );
+}
+
 /** A browser without a screen: keeps cookies, speaks JSON, throws problems. */
 export class Client {
   #cookie = '';

@@ -134,9 +134,10 @@ export class CrewMember {
   #close(): Draft {
     const id = oneOf(this.chance, this.#open);
     const closing = { closedAt: '2026-05-21T03:00:00.000Z', note: `by ${this.number}` };
+    const why = 'Nobody inspects this house.';
     return {
-      claims: [claim('covering.closed', id, { covering: id, ...closing })],
-      send: (client) => client.post(`/coverings/${id}/close`, closing),
+      claims: [claim('covering.closed', id, { covering: id, ...closing, release: null, without: why })],
+      send: (client) => client.post(`/coverings/${id}/close`, { ...closing, withoutRelease: why }),
       learn: () => void (this.#open = this.#open.filter((other) => other !== id)),
     };
   }

@@ -124,7 +124,10 @@ async function buildRecord(client: Client): Promise<string> {
   const covering = { id: randomUUID(), name: 'Rough coat', kind: 'plaster', plannedDay: '2026-05-20' };
   const hides = ['い一', 'い二'].map((mark) => ({ mark, least: 'pegged' }));
   await client.post(`/houses/${house}/coverings`, { ...covering, hides });
-  await client.post(`/coverings/${covering.id}/close`, { closedAt: '2026-05-21T03:00:00.000Z' });
+  await client.post(`/coverings/${covering.id}/close`, {
+    withoutRelease: 'Nobody inspects this house.',
+    closedAt: '2026-05-21T03:00:00.000Z',
+  });
   await client.put(`/houses/${house}/days/2026-04-01/note`, { text: '雨のち晴れ。' });
   await addPhoto(client, house, 3);
   return house;

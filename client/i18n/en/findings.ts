@@ -90,6 +90,11 @@ export const findings = {
     unreadable: '{{mark}} cannot be read in its region: {{why}}.',
     'unknown-mark': '{{mark}} is tagged, but the schedule does not have it.',
     'shown-after-closing': '{{mark}} is seen on a photo taken after “{{name}}” closed ({{closed}}).',
+    disputed: '{{by}} doubts this tag of {{mark}} since {{when}}: “{{why}}”.',
+    'closed-without-release': {
+      said: '“{{name}}” closed without release, for this reason: “{{why}}”.',
+      unsaid: '“{{name}}” closed without release, and nobody said why.',
+    },
     'closed-with-gaps_one': '“{{name}}” closed while {{count, number}} member had no record.',
     'closed-with-gaps_other': '“{{name}}” closed while {{count, number}} members had no record.',
   },
@@ -101,6 +106,10 @@ export const findings = {
   },
   span: { seconds: '{{count, number}} s', minutes: '{{count, number}} min', hours: '{{count, number}} h' },
   todo: {
+    disputed:
+      'Change or withdraw the tag, or tag a better photo. If the tag is right, answer by accepting it with the reason.',
+    'closed-without-release':
+      'Say by your name how it came to this and what was looked at instead, or take the closing back if it was said by mistake.',
     'stage-goes-back':
       'Look at these photos one after the other. Change the tag that is wrong, or put the camera’s clock right.',
     'stages-at-once': 'Change or withdraw the tag that is wrong.',

@@ -66,6 +66,20 @@ export const problems = {
       'Somebody has replaced the tag of {{mark}} meanwhile. Look at the new one before you change it.',
     'covering-closed': '“{{covering}}” has closed and cannot be changed. Take the closing back first.',
     'covering-not-closed': '“{{covering}}” has not closed, so there is no closing to take back.',
+    'not-released': 'No release stands for “{{covering}}”. Have it inspected, or say why it closes without.',
+    'released-for-less':
+      '“{{covering}}” now hides more of {{marks}} than was released. Have it inspected again, or say why it closes without.',
+    'not-ready': '“{{covering}}” is not ready for inspection: nobody has said so, or somebody took it back.',
+    'already-released': '“{{covering}}” is released. Take the release back first.',
+    'evidence-changed': 'What speaks for {{marks}} has changed since you looked. Look at it again.',
+    'not-reviewed': 'Not all was looked at: {{marks}}.',
+    'not-waived': '{{marks}} have no record. Accept each with a reason, or refuse.',
+    'not-hidden': '“{{covering}}” does not hide {{marks}}.',
+    'four-eyes':
+      'You alone recorded {{marks}}. Somebody else must release “{{covering}}”, or the keeper of the record changes this rule in the house details.',
+    'release-withdrawn': 'This release was taken back already.',
+    'tag-not-standing':
+      'The tag of {{mark}} was replaced or withdrawn meanwhile. Look at the one that stands.',
     'protection-lifted': 'It was lifted at another time already. Take that lifting back first.',
     'protection-not-lifted': 'It has not been lifted, so there is no lifting to take back.',
     'protection-withdrawn': 'This protection was withdrawn as said by mistake. Say anew what was laid.',

@@ -83,6 +83,11 @@ export const findings = {
     unreadable: '{{mark}} は囲みの中で読み取れません：{{why}}。',
     'unknown-mark': '{{mark}} と記入されていますが、部材表にありません。',
     'shown-after-closing': '「{{name}}」をふさいだ後（{{closed}}）の写真に {{mark}} が写っています。',
+    disputed: '{{by}}さんが{{when}}に {{mark}} の記入に異議を述べています（{{why}}）。',
+    'closed-without-release': {
+      said: '「{{name}}」は、検査の承認なしにふさがれました（理由：{{why}}）。',
+      unsaid: '「{{name}}」は、検査の承認なしに、理由もなくふさがれました。',
+    },
     'closed-with-gaps_other': '「{{name}}」は、{{count, number}}本の記録がないままふさがれました。',
   },
   why: {
@@ -93,6 +98,10 @@ export const findings = {
   },
   span: { seconds: '{{count, number}}秒', minutes: '{{count, number}}分', hours: '{{count, number}}時間' },
   todo: {
+    disputed:
+      '記入を改めるか取り消すか、よりよい写真に記入してください。記入が正しければ、理由を書いて認めてください。',
+    'closed-without-release':
+      'いきさつと、代わりに何を確かめたかを、名前を添えて書いてください。誤ってふさぎ済みにしたなら、取り消してください。',
     'stage-goes-back': '写真を順に見比べ、誤った記入を改めるか、カメラの時計を合わせてください。',
     'stages-at-once': '誤った記入を改めるか、取り消してください。',
     'places-at-once': '両方の写真を見てください。記入か位置のどちらかが誤りです。',

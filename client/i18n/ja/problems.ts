@@ -67,6 +67,20 @@ export const problems = {
     'covering-closed':
       '「{{covering}}」はふさぎ済みなので変更できません。先にふさぎ済みを取り消してください。',
     'covering-not-closed': '「{{covering}}」はふさぎ済みではないので、取り消すものがありません。',
+    'not-released':
+      '「{{covering}}」には有効な検査の承認がありません。検査を受けるか、承認なしにふさぐ理由を入力してください。',
+    'released-for-less':
+      '「{{covering}}」で隠れる {{marks}} の範囲が、承認されたときより広くなっています。検査を受け直すか、承認なしにふさぐ理由を入力してください。',
+    'not-ready': '「{{covering}}」は検査待ちではありません。まだ検査を頼んでいないか、取り下げられました。',
+    'already-released': '「{{covering}}」は承認済みです。先に承認を取り消してください。',
+    'evidence-changed': '見ていただいた後に {{marks}} の記録が変わりました。もう一度見てください。',
+    'not-reviewed': 'まだ見ていない部材があります：{{marks}}。',
+    'not-waived': '{{marks}} の記録がありません。理由を添えて認めるか、差し戻してください。',
+    'not-hidden': '「{{covering}}」は {{marks}} を隠しません。',
+    'four-eyes':
+      '{{marks}} を記録したのはあなただけです。「{{covering}}」は別の人が承認してください。この決まりは、記録の責任者が建物概要で変えられます。',
+    'release-withdrawn': 'この承認はすでに取り消されています。',
+    'tag-not-standing': '{{mark}} の記入は、改められたか取り消されました。今有効な記入を見てください。',
     'protection-lifted': 'もう別の日時に外したことになっています。先にそれを取り消してください。',
     'protection-not-lifted': '外していないので、取り消すものがありません。',
     'protection-withdrawn': 'この養生は入力の誤りとして取り消されました。改めて入力してください。',

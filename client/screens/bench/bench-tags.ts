@@ -63,6 +63,7 @@ function apply(
     supersedes: write.is === 'supersede' ? write.old : null,
     state: 'standing',
     ended: null,
+    disputed: null,
     legibility: { verdict: null, reasons: [], acrossPx: null, sharpness: null },
     unsent: 'placing',
   });

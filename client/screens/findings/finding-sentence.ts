@@ -41,6 +41,16 @@ export function findingSentence(t: Words, lang: Language, zone: string, finding:
     case 'before-first-day':
     case 'after-upload':
       return t(`findings.say.${kind}`, { taken: when('taken') });
+    case 'disputed': {
+      const said = { by: String(facts['by']), why: String(facts['reason']) };
+      return t('findings.say.disputed', { mark, when: when('at'), ...said });
+    }
+    case 'closed-without-release': {
+      const [name, why] = [String(facts['name']), String(facts['why'])];
+      return why === ''
+        ? t('findings.say.closed-without-release.unsaid', { name })
+        : t('findings.say.closed-without-release.said', { name, why });
+    }
     case 'shown-after-closing':
       return t('findings.say.shown-after-closing', {
         mark,

@@ -13,6 +13,7 @@ export function findingWays(house: string, { kind, marks, covering }: FindingVie
   const cameras: FindingWay = { word: 'cameras', to: `${base}/cameras` };
   const member: FindingWay = { word: 'member', to: `${base}/members/${encodeURIComponent(mark)}` };
   switch (kind) {
+    case 'disputed':
     case 'stage-goes-back':
     case 'places-at-once':
     case 'stage-outside-track':
@@ -24,6 +25,7 @@ export function findingWays(house: string, { kind, marks, covering }: FindingVie
       return [settings];
     case 'before-first-day':
       return [cameras, settings];
+    case 'closed-without-release':
     case 'closed-with-gaps':
     case 'shown-after-closing':
       return [{ word: 'covering', to: `${base}/coverings/${covering ?? ''}` }];

@@ -97,6 +97,18 @@ function sentence(telling: Telling, statement: Statement): string | undefined {
       });
     case 'tag.withdrawn':
       return withReason(t, t('ledger.say.tag.withdrawn', { mark: payload.mark }), payload.reason);
+    case 'tag.disputed':
+      return withReason(t, t('hold.say.disputed', { mark: payload.mark }), payload.reason);
+    case 'release-rule.stated': {
+      const said = t(payload.fourEyes ? 'hold.say.fourEyes' : 'hold.say.twoEyes');
+      return withReason(t, said, payload.reason);
+    }
+    case 'covering.ready':
+    case 'covering.ready-withdrawn':
+    case 'covering.refused':
+    case 'covering.released':
+    case 'release.withdrawn':
+      return holdSentence(telling, statement);
     case 'covering.planned':
     case 'covering.changed':
     case 'covering.closed':
@@ -149,17 +161,22 @@ function siteWords(t: Words, lang: Language, site: Site): string {
   return t('ledger.site', { where: t('place.settings.value', value) });
 }
 
-type CoveringStatement = Extract<Statement, { kind: `covering.${string}` }>;
+type CoveringStatement = StatementOf<
+  'covering.planned' | 'covering.changed' | 'covering.closed' | 'covering.reopened'
+>;
 
 function coveringSentence(telling: Telling, { kind, payload }: CoveringStatement): string {
   const { t, lang, zone } = telling;
   const known = telling.coverings.get(payload.covering) ?? t('ledger.aCovering');
   switch (kind) {
-    case 'covering.closed':
-      return t('ledger.say.covering.closed', {
-        name: known,
-        when: formatInstant(payload.closedAt, zone, lang),
-      });
+    case 'covering.closed': {
+      const said = { name: known, when: formatInstant(payload.closedAt, zone, lang) };
+      if (payload.release !== null) return t('hold.say.closed', said);
+      const sentence = t('ledger.say.covering.closed', said);
+      return payload.without === null
+        ? sentence
+        : t('hold.say.without', { sentence, reason: payload.without });
+    }
     case 'covering.reopened':
       return withReason(t, t('ledger.say.covering.reopened', { name: known }), payload.reason);
     case 'covering.planned':
@@ -180,6 +197,47 @@ function hiddenWords(t: Words, { zone, hides }: Pick<CoveringFacts, 'zone' | 'hi
   const listed = t('common.count.members', { count: hides.length });
   if (zone === null) return listed;
   return hides.length === 0 ? t('ledger.say.covering.inZone') : t('ledger.say.covering.withZone', { listed });
+}
+
+type HoldStatement = StatementOf<
+  | 'covering.ready'
+  | 'covering.ready-withdrawn'
+  | 'covering.refused'
+  | 'covering.released'
+  | 'release.withdrawn'
+>;
+
+function holdSentence({ t, lang, coverings }: Telling, { kind, payload }: HoldStatement): string {
+  const name = coverings.get(payload.covering) ?? t('ledger.aCovering');
+  switch (kind) {
+    case 'covering.ready':
+      return withNote(t, t('hold.say.ready', { name }), payload.note);
+    case 'covering.ready-withdrawn':
+      return withReason(t, t('hold.say.ready-withdrawn', { name }), payload.reason);
+    case 'covering.refused': {
+      const marks = formatList(
+        payload.lacking.map(({ mark }) => mark),
+        lang,
+      );
+      const said = marks === '' ? t('hold.say.refused', { name }) : t('hold.say.lacking', { name, marks });
+      return withNote(t, said, payload.note);
+    }
+    case 'covering.released': {
+      const waived = payload.waived.length;
+      const size = payload.head.size;
+      const said =
+        waived === 0
+          ? t('hold.say.released', { name, size })
+          : t('hold.say.waived', { name, size, count: waived });
+      return withNote(t, said, payload.note);
+    }
+    case 'release.withdrawn':
+      return withReason(t, t('hold.say.release-withdrawn', { name }), payload.reason);
+  }
+}
+
+function withNote(t: Words, sentence: string, note: string): string {
+  return note.trim() === '' ? sentence : t('hold.say.note', { sentence, note });
 }
 
 type ProtectionStatement = Extract<Statement, { kind: `protection.${string}` }>;

@@ -17,6 +17,7 @@ export function statementTarget(
     case 'tag.placed':
     case 'tag.superseded':
     case 'tag.withdrawn':
+    case 'tag.disputed':
       return `${base}/photos/${payload.photo}`;
     case 'member.entered':
     case 'member.retired':
@@ -33,7 +34,13 @@ export function statementTarget(
     case 'covering.changed':
     case 'covering.closed':
     case 'covering.reopened':
+    case 'covering.ready':
+    case 'covering.ready-withdrawn':
+    case 'covering.refused':
       return `${base}/coverings/${payload.covering}`;
+    case 'covering.released':
+    case 'release.withdrawn':
+      return `${base}/releases/${payload.release}`;
     case 'protection.laid':
     case 'protection.changed':
     case 'protection.lifted':
@@ -50,6 +57,7 @@ export function statementTarget(
       return `${base}/days/${payload.day}`;
     case 'house.created':
     case 'house.changed':
+    case 'release-rule.stated':
     case 'role.granted':
     case 'role.withdrawn':
     case 'member.removed':

@@ -3,6 +3,7 @@ import { CLOCK_ROUTES } from './routes/clock.ts';
 import { FRAME_ROUTES } from './routes/frame.ts';
 import { COVERING_ROUTES } from './routes/coverings.ts';
 import { FINDING_ROUTES } from './routes/findings.ts';
+import { HOLD_ROUTES } from './routes/holds.ts';
 import { HOUSE_ROUTES } from './routes/houses.ts';
 import { JOURNAL_ROUTES } from './routes/journal.ts';
 import { MEMBER_ROUTES } from './routes/members.ts';
@@ -24,6 +25,7 @@ export const ROUTES = {
   ...CLOCK_ROUTES,
   ...FRAME_ROUTES,
   ...COVERING_ROUTES,
+  ...HOLD_ROUTES,
   ...PROTECTION_ROUTES,
   ...FINDING_ROUTES,
   ...JOURNAL_ROUTES,

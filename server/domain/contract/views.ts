@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { HoldView } from './hold.ts';
 import { LENGTH_UNITS } from '../frame/length.ts';
 import { CaptureShape } from './capture.ts';
 import { ShownStretch, StretchShape } from './frame-shapes.ts';
@@ -35,6 +36,7 @@ export const HouseView = HouseFacts.extend({
   id: Id,
   createdAt: Instant,
   role: RoleShape,
+  fourEyes: z.boolean().meta({ description: 'Whether nobody may release what they alone recorded.' }),
   unit: z.enum(LENGTH_UNITS).meta({ description: 'In which its lengths are typed; stated with the grid.' }),
   counts: z.object({ members: z.int(), photos: z.int(), tags: z.int(), coverings: z.int() }),
 }).meta({ id: 'House' });
@@ -91,6 +93,10 @@ export const TagView = z
     supersedes: Id.nullable(),
     state: z.enum(['standing', 'superseded', 'withdrawn']),
     ended: z.object({ at: Instant, by: PersonShape.nullable(), reason: z.string() }).nullable(),
+    disputed: z
+      .object({ at: Instant, by: PersonShape.nullable(), reason: z.string() })
+      .nullable()
+      .meta({ description: 'Who doubted it last; the finding says whether that was answered.' }),
     legibility: LegibilityView,
   })
   .meta({ id: 'Tag' });
@@ -131,7 +137,19 @@ export type HiddenView = z.infer<typeof HiddenView>;
 export const CoveringView = CoveringFacts.extend({
   id: Id,
   hides: z.array(HiddenView),
-  closed: z.object({ at: Instant, by: PersonShape.nullable(), note: z.string() }).nullable(),
+  hold: HoldView,
+  closed: z
+    .object({
+      at: Instant,
+      by: PersonShape.nullable(),
+      note: z.string(),
+      release: Id.nullable().meta({ description: 'The release that it closed under.' }),
+      without: z
+        .string()
+        .nullable()
+        .meta({ description: 'Why it closed without one, where somebody said so.' }),
+    })
+    .nullable(),
   changedAt: Instant,
 }).meta({ id: 'Covering' });
 export type CoveringView = z.infer<typeof CoveringView>;

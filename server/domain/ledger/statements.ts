@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { FindingKey, FindingKindShape, FindingSubjects } from '../contract/findings.ts';
 import { StatedGrid } from '../contract/frame-shapes.ts';
+import { Lacking, ReleaseFacts } from '../contract/hold.ts';
 import { ProtectionFacts } from '../contract/protection.ts';
 import { RequirementRow } from '../contract/requirements.ts';
 import { DevicePosition } from '../contract/place.ts';
@@ -32,6 +33,8 @@ const placed = <T extends object>(facts: T) => ({ ...facts, setOut: null });
 const PlainTag = TagFacts.omit({ stretch: true });
 const PlainCovering = CoveringFacts.omit({ zone: true, except: true }).extend({ covering: Id });
 const listing = <T extends object>(facts: T) => ({ ...facts, zone: null, except: [] });
+/** Before there were releases to close under. */
+const PlainClosing = z.strictObject({ covering: Id, closedAt: Instant, note: paragraph(2000) });
 const Import = z.strictObject({
   source: z.strictObject({ fileName: z.string().max(255), sha256: Sha256 }),
   added: z.array(MemberFacts),
@@ -96,12 +99,24 @@ export const STATEMENTS = {
     2: TagFacts.extend({ tag: Id, photo: Id, supersedes: Id, was: MarkShape }),
   },
   'tag.withdrawn': { 1: z.strictObject({ tag: Id, photo: Id, mark: MarkShape, reason: paragraph(1000) }) },
+  'tag.disputed': { 1: z.strictObject({ tag: Id, photo: Id, mark: MarkShape, reason: line(1000) }) },
   'grid.stated': { 1: StatedGrid },
   'requirements.stated': { 1: z.strictObject({ rows: z.array(RequirementRow).max(2000) }) },
   'covering.planned': { 1: PlainCovering.transform(listing), 2: CoveringFacts.extend({ covering: Id }) },
   'covering.changed': { 1: PlainCovering.transform(listing), 2: CoveringFacts.extend({ covering: Id }) },
-  'covering.closed': { 1: z.strictObject({ covering: Id, closedAt: Instant, note: paragraph(2000) }) },
+  'covering.closed': {
+    1: PlainClosing.transform((facts) => ({ ...facts, release: null, without: null })),
+    2: PlainClosing.extend({ release: Id.nullable(), without: line(1000).nullable() }),
+  },
   'covering.reopened': { 1: z.strictObject({ covering: Id, reason: line(1000) }) },
+  'covering.ready': { 1: z.strictObject({ covering: Id, note: paragraph(2000) }) },
+  'covering.ready-withdrawn': { 1: z.strictObject({ covering: Id, reason: line(1000) }) },
+  'covering.refused': {
+    1: z.strictObject({ covering: Id, lacking: z.array(Lacking).max(20_000), note: paragraph(2000) }),
+  },
+  'covering.released': { 1: ReleaseFacts },
+  'release.withdrawn': { 1: z.strictObject({ release: Id, covering: Id, reason: line(1000) }) },
+  'release-rule.stated': { 1: z.strictObject({ fourEyes: z.boolean(), reason: line(1000) }) },
   'protection.laid': { 1: ProtectionFacts.extend({ protection: Id }) },
   'protection.changed': { 1: ProtectionFacts.extend({ protection: Id }) },
   'protection.lifted': { 1: z.strictObject({ protection: Id, liftedAt: Instant, note: paragraph(2000) }) },

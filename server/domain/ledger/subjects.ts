@@ -31,6 +31,7 @@ function listSubjects(statement: Statement): string[] {
       return [camera(payload.camera)];
     case 'tag.placed':
     case 'tag.withdrawn':
+    case 'tag.disputed':
       return [photo(payload.photo), memberSubject(payload.mark)];
     case 'tag.superseded':
       return [photo(payload.photo), memberSubject(payload.mark), memberSubject(payload.was)];
@@ -42,7 +43,14 @@ function listSubjects(statement: Statement): string[] {
       ];
     case 'covering.closed':
     case 'covering.reopened':
+    case 'covering.ready':
+    case 'covering.ready-withdrawn':
+    case 'release.withdrawn':
       return [covering(payload.covering)];
+    case 'covering.refused':
+      return [covering(payload.covering), ...payload.lacking.map(({ mark }) => memberSubject(mark))];
+    case 'covering.released':
+      return [covering(payload.covering), ...payload.hides.map(({ mark }) => memberSubject(mark))];
     case 'protection.laid':
     case 'protection.changed':
       return [
@@ -66,6 +74,7 @@ function listSubjects(statement: Statement): string[] {
     case 'house.changed':
     case 'grid.stated':
     case 'requirements.stated':
+    case 'release-rule.stated':
     case 'role.granted':
     case 'role.withdrawn':
       return [];

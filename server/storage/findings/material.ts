@@ -13,6 +13,7 @@ import type { PictureEvidence } from '#domain/record/findings/of-pictures';
 import type { PhotoEvidence } from '#domain/record/findings/of-photo';
 import { readLexicon } from '../queries/terms.ts';
 import { readReportMaterial } from '../queries/tags.ts';
+import type { Row } from '../tables.ts';
 import type { Tx } from '../tx.ts';
 
 /** Ids or marks; null: all of the house. */
@@ -62,6 +63,9 @@ export async function readMemberEvidence(tx: Tx, house: string, only: Only): Pro
     'photo.capture',
     'photo.doubt',
     'photo.camera',
+    'tag.disputedAt',
+    'tag.disputedBy',
+    'tag.disputeReason',
     POSITION.as('position'),
   ]);
   if (only !== null) {
@@ -91,14 +95,20 @@ function toSighting(
     doubt: string | null;
     camera: string | null;
     position: MemberSighting['position'];
-  },
+  } & Pick<Row<'tag'>, 'disputedAt' | 'disputedBy' | 'disputeReason'>,
 ): MemberSighting {
   const { tag, photo, mark, stage, capturedAt, capture, doubt, camera, position } = row;
+  const { disputedAt, disputedBy, disputeReason } = row;
   return {
     ...{ tag, photo, mark, stage },
     takenMs: doubt === null && capturedAt ? capturedAt.getTime() : null,
     uncertaintyMs: capture.state === 'dated' ? capture.uncertaintyS * 1000 : 0,
     clock: clockOf(camera, capture),
+    disputed: disputedAt && {
+      at: disputedAt.toISOString(),
+      by: disputedBy?.name ?? '',
+      reason: disputeReason ?? '',
+    },
     position,
   };
 }
@@ -153,6 +163,8 @@ export async function readCoveringEvidence(tx: Tx, house: string, only: Only): P
       name,
       kind: kind,
       closedMs: closing && Date.parse(closing.at),
+      released: closing !== null && closing.release !== null,
+      without: closing?.without ?? null,
       lost: lines.filter(({ state }) => state === 'lost').map(({ mark }) => mark),
       sightings: (seen.get(id) ?? []).map((sighting) => {
         const at = hiddenAt.get(sighting.mark) ?? null;

@@ -45,6 +45,9 @@ export function touch(touched: Touched, { kind, payload }: Entry): void {
       touched.photos.add(payload.photo);
       touched.marks.add(payload.mark).add(payload.was);
       return;
+    case 'tag.disputed':
+      touched.marks.add(payload.mark);
+      return;
     case 'clock.marked':
     case 'clock.withdrawn': {
       const camera = cameraKey(payload.camera);
@@ -90,7 +93,13 @@ export function touch(touched: Touched, { kind, payload }: Entry): void {
     case 'requirements.stated':
       touched.all = true;
       return;
-    // Where a device was decides nothing.
+    // What a covering closed under is part of its closing; where a device was decides nothing.
+    case 'covering.ready':
+    case 'covering.ready-withdrawn':
+    case 'covering.refused':
+    case 'covering.released':
+    case 'release.withdrawn':
+    case 'release-rule.stated':
     case 'photo.position-added':
     case 'role.granted':
     case 'role.withdrawn':

@@ -28,13 +28,15 @@ export const projectCovering: Projector<
   },
 
   'covering.closed': async (tx, { at, by, payload }) => {
-    const { closedAt, note: closeNote } = payload;
-    const closing = { closedAt, closedBy: jsonOrNull(by), closeNote, changedAt: at };
+    const { closedAt, note: closeNote, release: closedRelease, without: closedWithout } = payload;
+    const said = { closedBy: jsonOrNull(by), closeNote, closedRelease, closedWithout };
+    const closing = { closedAt, ...said, changedAt: at };
     await tx.updateTable('covering').set(closing).where('id', '=', payload.covering).execute();
   },
 
   'covering.reopened': async (tx, { at, payload }) => {
-    const opened = { closedAt: null, closedBy: null, closeNote: null, changedAt: at };
+    const said = { closedBy: null, closeNote: null, closedRelease: null, closedWithout: null };
+    const opened = { closedAt: null, ...said, changedAt: at };
     await tx.updateTable('covering').set(opened).where('id', '=', payload.covering).execute();
   },
 };

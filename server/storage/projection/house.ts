@@ -11,6 +11,7 @@ export const projectHouse: Projector<
   | 'house.changed'
   | 'grid.stated'
   | 'requirements.stated'
+  | 'release-rule.stated'
   | 'role.granted'
   | 'role.withdrawn'
   | 'note.written'
@@ -41,6 +42,10 @@ export const projectHouse: Projector<
     const requirements = JSON.stringify(rows);
     await tx.updateTable('house').set({ requirements }).where('id', '=', house).execute();
     await hideByZones(tx, house, {});
+  },
+
+  'release-rule.stated': async (tx, { house, payload: { fourEyes } }) => {
+    await tx.updateTable('house').set({ fourEyes }).where('id', '=', house).execute();
   },
 
   'role.granted': async (tx, { house, payload: { person, role } }) => {

@@ -4,6 +4,7 @@ import type { Tx } from '../tx.ts';
 import { projectClock } from './clock.ts';
 import { projectCovering } from './covering.ts';
 import { projectFinding } from './finding.ts';
+import { projectHold } from './hold.ts';
 import { projectHouse } from './house.ts';
 import { inBatches } from './in-batches.ts';
 import { projectMember } from './member.ts';
@@ -21,6 +22,7 @@ const PROJECTORS: Projector<StatementKind> = {
   ...projectClock,
   ...projectTag,
   ...projectCovering,
+  ...projectHold,
   ...projectProtection,
   ...projectFinding,
   ...projectTerm,

@@ -4,7 +4,7 @@ import type { Tx } from '../tx.ts';
 import { jsonOrNull } from './json.ts';
 import type { Projector } from './projector.ts';
 
-export const projectTag: Projector<'tag.placed' | 'tag.superseded' | 'tag.withdrawn'> = {
+export const projectTag: Projector<'tag.placed' | 'tag.superseded' | 'tag.withdrawn' | 'tag.disputed'> = {
   'tag.placed': (tx, entry) => insert(tx, entry, entry.payload, null),
 
   'tag.superseded': async (tx, entry) => {
@@ -13,6 +13,11 @@ export const projectTag: Projector<'tag.placed' | 'tag.superseded' | 'tag.withdr
   },
 
   'tag.withdrawn': (tx, entry) => end(tx, entry, entry.payload.tag, 'withdrawn', entry.payload.reason),
+
+  'tag.disputed': async (tx, { at, by, payload: { tag, reason } }) => {
+    const doubt = { disputedAt: at, disputedBy: jsonOrNull(by), disputeReason: reason };
+    await tx.updateTable('tag').set(doubt).where('id', '=', tag).execute();
+  },
 };
 
 async function insert(

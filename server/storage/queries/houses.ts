@@ -72,6 +72,7 @@ export async function readHouses(db: Db, person: string, house?: string): Promis
     site: row.site,
     createdAt: row.createdAt.toISOString(),
     role: row.role,
+    fourEyes: row.fourEyes,
     unit: row.grid?.unit ?? 'mm',
     counts: {
       members: row.members ?? 0,

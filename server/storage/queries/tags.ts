@@ -1,3 +1,4 @@
+import { sql } from 'kysely';
 import type { ShownStretch } from '#domain/contract/frame-shapes';
 import type { GridReader } from '#domain/frame/grid-reader';
 import { stretchBetween } from '#domain/frame/name-stretch';
@@ -45,18 +46,33 @@ export async function readTagsOn(db: Db, photo: string): Promise<TagView[]> {
 
 /** All tags of a member, ended ones too, with their photos, in order of capture, undated last. */
 export async function readSightings(db: Db, house: string, mark: string): Promise<Sighting[]> {
-  const rows = await tagsWithSchedule(db)
-    .innerJoin('photo', 'photo.id', 'tag.photoId')
+  const rows = await tagsWithPhotos(db)
     .where('tag.houseId', '=', house)
     .where('tag.mark', '=', mark)
+    .execute();
+  return rows.map(toSighting);
+}
+
+export async function readSightingsOf(db: Db, tags: readonly string[]): Promise<Sighting[]> {
+  if (tags.length === 0) return [];
+  const rows = await tagsWithPhotos(db)
+    .where('tag.id', '=', sql<string>`any(${[...tags]}::uuid[])`)
+    .execute();
+  return rows.map(toSighting);
+}
+
+function tagsWithPhotos(db: Db) {
+  return tagsWithSchedule(db)
+    .innerJoin('photo', 'photo.id', 'tag.photoId')
     .select(['photo.fileName', 'photo.capture', 'photo.camera'])
     .orderBy('photo.capturedAt', (order) => order.asc().nullsLast())
-    .orderBy('tag.id')
-    .execute();
-  return rows.map((row) => {
-    const { fileName, capture, camera } = row;
-    return { tag: view(row), fileName, capture, camera };
-  });
+    .orderBy('tag.id');
+}
+
+type SightingRow = Awaited<ReturnType<ReturnType<typeof tagsWithPhotos>['execute']>>[number];
+function toSighting(row: SightingRow): Sighting {
+  const { fileName, capture, camera } = row;
+  return { tag: view(row), fileName, capture, camera };
 }
 
 /** `part`: all coverings with all members of the house, or some coverings with what they hide, or a part of that. */

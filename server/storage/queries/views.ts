@@ -48,6 +48,11 @@ export function toTagView(row: Row<'tag'> & { known: boolean; legibility: TagVie
     supersedes: row.supersedes,
     state: row.state,
     ended: row.endedAt && { at: row.endedAt.toISOString(), by: row.endedBy, reason: row.endReason ?? '' },
+    disputed: row.disputedAt && {
+      at: row.disputedAt.toISOString(),
+      by: row.disputedBy,
+      reason: row.disputeReason ?? '',
+    },
     legibility: row.legibility,
   };
 }
@@ -62,7 +67,19 @@ export function toCoveringView(row: Row<'covering'>, hides: CoveringView['hides'
     except: row.exceptMarks,
     hides,
     note: row.note,
-    closed: row.closedAt && { at: row.closedAt.toISOString(), by: row.closedBy, note: row.closeNote ?? '' },
+    hold: {
+      state: row.holdState,
+      said: row.holdAt && { at: row.holdAt.toISOString(), by: row.holdBy, note: row.holdNote ?? '' },
+      lacking: row.holdLacking,
+      release: row.releaseId,
+    },
+    closed: row.closedAt && {
+      at: row.closedAt.toISOString(),
+      by: row.closedBy,
+      note: row.closeNote ?? '',
+      release: row.closedRelease,
+      without: row.closedWithout,
+    },
     changedAt: row.changedAt.toISOString(),
   };
 }

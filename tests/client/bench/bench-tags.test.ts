@@ -22,6 +22,7 @@ const tag = (id: string, more: Partial<TagView> = {}): TagView => ({
   supersedes: null,
   state: 'standing',
   ended: null,
+  disputed: null,
   legibility: { verdict: null, reasons: [], acrossPx: null, sharpness: null },
   ...more,
 });

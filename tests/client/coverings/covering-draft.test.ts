@@ -94,7 +94,8 @@ describe('a covering that is being planned', () => {
       { mark: 'ろ二' as Mark, least: 'pegged' as const, ...seen, byZone: true },
     ];
     const space = { zone, except: ['い四' as Mark] };
-    const view = { ...facts, ...space, hides, id: 'c', closed: null, changedAt: '' };
+    const hold = { state: 'planned' as const, said: null, lacking: [], release: null };
+    const view = { ...facts, ...space, hides, id: 'c', hold, closed: null, changedAt: '' };
     expect(factsOfDraft(draftOf(view, 'mm'), 'mm')).toEqual({ ...facts, zone, except: ['い四'] });
   });
 });

@@ -29,6 +29,7 @@ const covering = (zone: Zone | null, more: Partial<CoveringView> = {}): Covering
     except: [],
     note: 'dry',
   },
+  hold: { state: 'planned', said: null, lacking: [], release: null },
   ...{ hides: [], closed: null, changedAt: '2026-04-01T00:00:00.000Z', ...more },
 });
 const mark = (text: string) => text as CoveringView['except'][number];

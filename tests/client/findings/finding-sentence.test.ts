@@ -29,6 +29,11 @@ const FACTS: Partial<Record<FindingKind, FindingView['facts'][]>> = {
   'after-upload': [{ taken: TAKEN }],
   unreadable: [{ why: 'too-small blurred' }],
   'shown-after-closing': [{ name: 'North wall', closed: TAKEN }],
+  disputed: [{ at: TAKEN, by: 'Sato', reason: 'this is the next post' }],
+  'closed-without-release': [
+    { name: 'North wall', why: '' },
+    { name: 'North wall', why: 'rain' },
+  ],
   'closed-with-gaps': [
     { name: 'North wall', count: 1 },
     { name: 'North wall', count: 3 },

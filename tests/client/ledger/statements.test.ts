@@ -100,13 +100,43 @@ const CASES: Record<StatementKind, readonly [payload: object, names: string[], t
   'tag.placed': [tag, ['い三'], '/houses/h/photos/PHOTO'],
   'tag.superseded': [{ ...tag, supersedes: 's', was: 'ろ四' }, ['い三', 'ろ四'], '/houses/h/photos/PHOTO'],
   'tag.withdrawn': [{ ...tag, reason: 'wrong wall' }, ['い三', 'wrong wall'], '/houses/h/photos/PHOTO'],
+  'tag.disputed': [{ ...tag, reason: 'that is い四' }, ['い三', 'that is い四'], '/houses/h/photos/PHOTO'],
   'covering.planned': [covering, ['North wall', '1'], '/houses/h/coverings/COV'],
   'covering.changed': [covering, ['North wall'], '/houses/h/coverings/COV'],
   'covering.closed': [
-    { covering: 'COV', closedAt: '2026-04-20T03:00:00.000Z', note: '' },
-    ['East wall', '12:00'],
+    { covering: 'COV', closedAt: '2026-04-20T03:00:00.000Z', note: '', release: null, without: 'rain' },
+    ['East wall', '12:00', 'rain'],
     '/houses/h/coverings/COV',
   ],
+  'covering.ready': [
+    { covering: 'COV', note: 'ladder stands' },
+    ['East wall', 'ladder stands'],
+    '/houses/h/coverings/COV',
+  ],
+  'covering.ready-withdrawn': [
+    { covering: 'COV', reason: 'rain' },
+    ['East wall', 'rain'],
+    '/houses/h/coverings/COV',
+  ],
+  'covering.refused': [
+    { covering: 'COV', lacking: [{ mark: 'い三', note: '' }], note: 'too dark' },
+    ['East wall', 'い三', 'too dark'],
+    '/houses/h/coverings/COV',
+  ],
+  'covering.released': [
+    {
+      ...{ covering: 'COV', release: 'REL', head: { size: 41, hash: '0'.repeat(64) } },
+      ...{ hides: [], waived: [{ mark: 'い三', reason: 'seen on site' }], note: 'dry' },
+    },
+    ['East wall', '41', '1', 'dry'],
+    '/houses/h/releases/REL',
+  ],
+  'release.withdrawn': [
+    { covering: 'COV', release: 'REL', reason: 'wrong wall' },
+    ['East wall', 'wrong wall'],
+    '/houses/h/releases/REL',
+  ],
+  'release-rule.stated': [{ fourEyes: false, reason: 'I build alone' }, ['I build alone'], null],
   'covering.reopened': [
     { covering: 'COV', reason: 'too early' },
     ['East wall', 'too early'],

@@ -51,7 +51,7 @@ function isAnswered(tag: Tag, kind: string): boolean {
 }
 
 /** Said once more as a list, so that one that goes missing there is missed here. */
-const NOTHING_MAY_CONTRADICT = `stage-goes-back stages-at-once places-at-once stage-outside-track
+const NOTHING_MAY_CONTRADICT = `disputed stage-goes-back stages-at-once places-at-once stage-outside-track
   same-picture off-site readers-differ`.split(/\s+/);
 
 function isContradicted(tag: Tag): boolean {

@@ -34,7 +34,7 @@ function listOf({ house = barn, tags = [], closed = {}, stage = 'raised', more =
     })),
     coverings: house.coverings.map(({ name, kind, zone }) => ({
       ...{ kind, zone },
-      closed: closed[name] ? { at: closed[name], by: null, note: '' } : null,
+      closed: closed[name] ? { at: closed[name], by: null, note: '', release: null, without: null } : null,
     })),
     protection: [],
     reader: gridReader(house.grid),

@@ -40,6 +40,9 @@ export const COVERING_ROUTES = {
     body: z.strictObject({
       closedAt: Instant.nullable().default(null).meta({ description: 'null: now.' }),
       note: paragraph(2000).default(''),
+      withoutRelease: line(1000).nullable().default(null).meta({
+        description: 'Why it closes although no release stands for what it hides.',
+      }),
     }),
     status: 200,
     answer: CoveringView,

@@ -11,6 +11,7 @@ interface Trait {
 
 /** Everything that a person must look at, by what it is about. In this order they are shown. */
 const KINDS = {
+  disputed: { stops: true, isOfPhotos: false },
   'stage-goes-back': { stops: true, isOfPhotos: false },
   'stages-at-once': { stops: true, isOfPhotos: false },
   'places-at-once': { stops: true, isOfPhotos: false },
@@ -27,6 +28,7 @@ const KINDS = {
   'unknown-mark': { stops: false, isOfPhotos: false },
   'shown-after-closing': { stops: false, isOfPhotos: false },
   'closed-with-gaps': { stops: false, isOfPhotos: false },
+  'closed-without-release': { stops: false, isOfPhotos: false },
 } as const satisfies Record<string, Trait>;
 
 export type FindingKind = keyof typeof KINDS;

@@ -3,6 +3,7 @@ import type { FindingKind } from './kinds.ts';
 /** What each kind is called, on screen and in files: a part of a sentence, or a heading. */
 export const FINDING_NAMES = {
   en: {
+    disputed: 'disputed',
     'stage-goes-back': 'stage goes back',
     'stages-at-once': 'two stages at once',
     'places-at-once': 'two places at once',
@@ -19,8 +20,10 @@ export const FINDING_NAMES = {
     'unknown-mark': 'mark not in the schedule',
     'shown-after-closing': 'seen after closing',
     'closed-with-gaps': 'closed without a record',
+    'closed-without-release': 'closed without release',
   },
   ja: {
+    disputed: '異議あり',
     'stage-goes-back': '段階の逆戻り',
     'stages-at-once': '同時に二つの段階',
     'places-at-once': '同時に二つの場所',
@@ -37,5 +40,6 @@ export const FINDING_NAMES = {
     'unknown-mark': '部材表にない番付',
     'shown-after-closing': 'ふさいだ後に写っている',
     'closed-with-gaps': '記録のないままふさいだ',
+    'closed-without-release': '検査の承認なしにふさいだ',
   },
 } as const satisfies Record<'en' | 'ja', Record<FindingKind, string>>;

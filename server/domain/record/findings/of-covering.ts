@@ -8,6 +8,10 @@ export interface CoveringEvidence {
   readonly kind: CoveringKind;
   /** Epoch milliseconds; null while it is open. */
   readonly closedMs: number | null;
+  /** Whether it closed under a release. */
+  readonly released: boolean;
+  /** Why it closed without one; null where nobody said. */
+  readonly without: string | null;
   /** Marks without a record, now lost. */
   readonly lost: readonly string[];
   /** Tags of what it hides whose photos' dates stand. */
@@ -26,12 +30,16 @@ export interface CoveringEvidence {
  * wall is open is seen from there.
  */
 export function findingsOfCovering(evidence: CoveringEvidence): Finding[] {
-  const { covering, name, kind, closedMs, lost, sightings } = evidence;
+  const { covering, name, kind, closedMs, released, without, lost, sightings } = evidence;
   if (closedMs === null) return [];
   const found: Finding[] = [];
   if (lost.length > 0)
     found.push(
       finding('closed-with-gaps', [covering], { covering, marks: lost, facts: { name, count: lost.length } }),
+    );
+  if (!released)
+    found.push(
+      finding('closed-without-release', [covering], { covering, facts: { name, why: without ?? '' } }),
     );
   const after = sightings.filter(
     ({ stage, takenMs, uncertaintyMs, hiddenMs }) =>

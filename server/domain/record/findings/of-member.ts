@@ -11,6 +11,8 @@ export interface MemberSighting extends SeenTag {
   readonly uncertaintyMs: number;
   /** See `clockOf`. */
   readonly clock: string | null;
+  /** Who doubted it last, and why. */
+  readonly disputed: { readonly at: string; readonly by: string; readonly reason: string } | null;
   readonly position: { readonly lat: number; readonly lon: number; readonly errorM: number } | null;
 }
 
@@ -31,8 +33,12 @@ export type Distance = (a: { lat: number; lon: number }, b: { lat: number; lon: 
 export function findingsOfMember(member: MemberEvidence, distance: Distance): Finding[] {
   const { mark, known, sightings } = member;
   if (sightings.length === 0) return [];
-  if (!known) return [finding('unknown-mark', [mark], { tags: sightings })];
+  const disputed = sightings.flatMap((seen) =>
+    seen.disputed ? [finding('disputed', [seen.tag], { tags: [seen], facts: { ...seen.disputed } })] : [],
+  );
+  if (!known) return [...disputed, finding('unknown-mark', [mark], { tags: sightings })];
   return [
+    ...disputed,
     ...stageGoesBack(mark, sightings),
     ...stagesAtOnce(mark, sightings),
     ...placesAtOnce(mark, sightings, distance),

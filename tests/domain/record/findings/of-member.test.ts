@@ -12,7 +12,7 @@ const seen = (stage: Stage, takenMs: number | null, more: Partial<MemberSighting
   const n = count++;
   return {
     ...{ tag: `t${String(n)}`, photo: `p${String(n)}`, mark: 'い三', stage, takenMs },
-    ...{ uncertaintyMs: 0, clock: null, position: null },
+    ...{ uncertaintyMs: 0, clock: null, disputed: null, position: null },
     ...more,
   };
 };

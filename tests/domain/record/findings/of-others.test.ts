@@ -86,6 +86,7 @@ describe('a photo', () => {
 const CLOSED = Date.parse('2026-04-20T03:00:00.000Z');
 const covering = (more: Partial<CoveringEvidence>): CoveringEvidence => ({
   ...{ covering: 'c', name: 'North wall', kind: 'plaster', closedMs: CLOSED, lost: [], sightings: [] },
+  ...{ released: true, without: null },
   ...more,
 });
 const sighting = (afterMs: number, uncertaintyMs = 0, stage: 'pegged' | 'plastered' = 'pegged') => ({
@@ -162,14 +163,14 @@ it('an answer about a whole photo stands whatever is tagged on it, one about tag
     expect(of(kind, [TAG]) === of(kind, [TAG, other]), kind).toBe(isOfPhotos(kind));
   expect(of('off-site', [TAG])).not.toBe(of('off-site', [TAG], 4000));
   expect(FINDING_KINDS.filter((kind) => !isOfPhotos(kind))).toEqual([
-    ...['stage-goes-back', 'stages-at-once', 'places-at-once', 'stage-outside-track', 'unreadable'],
-    ...['unknown-mark', 'shown-after-closing', 'closed-with-gaps'],
+    ...['disputed', 'stage-goes-back', 'stages-at-once', 'places-at-once', 'stage-outside-track'],
+    ...['unreadable', 'unknown-mark', 'shown-after-closing', 'closed-with-gaps', 'closed-without-release'],
   ]);
 });
 
 it('what a person may know better does not stop a record, what contradicts it does', () => {
   expect(FINDING_KINDS.filter(stopsRecords)).toEqual([
-    ...['stage-goes-back', 'stages-at-once', 'places-at-once', 'stage-outside-track'],
+    ...['disputed', 'stage-goes-back', 'stages-at-once', 'places-at-once', 'stage-outside-track'],
     ...['same-picture', 'off-site', 'readers-differ'],
   ]);
 });

@@ -1,0 +1,74 @@
+import { z } from 'zod';
+import { CaptureShape } from './capture.ts';
+import { ReleaseFacts } from './hold.ts';
+import { ReportLineView } from './report-views.ts';
+import { CoveringKindShape, Day, Id, Instant, MarkShape, PersonShape, Sha256 } from './shapes.ts';
+import { CoveringView, TagView } from './views.ts';
+
+/** A tag as evidence: with its photo's name and time, and the address of what it shows. */
+export const EvidenceTagView = z.object({
+  tag: TagView,
+  fileName: z.string(),
+  capture: CaptureShape,
+  crop: z.string().meta({ description: 'Address of the crop.' }),
+});
+export type EvidenceTagView = z.infer<typeof EvidenceTagView>;
+
+export const ReviewLineView = ReportLineView.extend({
+  basis: Sha256.meta({
+    description: 'Of all that speaks for and against it: another one is to be looked at anew.',
+  }),
+  own: z.boolean().meta({ description: 'Whoever asks has alone recorded it, or a part of it.' }),
+});
+export type ReviewLineView = z.infer<typeof ReviewLineView>;
+
+export const ReviewView = z
+  .object({
+    covering: CoveringView.omit({ hides: true }),
+    today: Day,
+    fourEyes: z.boolean(),
+    lines: z.array(ReviewLineView),
+    evidence: z.array(EvidenceTagView).meta({
+      description: 'Every tag that is named in the lines, as a record or as the nearest miss.',
+    }),
+  })
+  .meta({ id: 'Review' });
+export type ReviewView = z.infer<typeof ReviewView>;
+
+/** What has become of one member of a release since. */
+export const ReleaseChangeView = z.object({
+  mark: MarkShape,
+  what: z.enum(['hidden-since', 'more-hidden', 'hidden-no-more', 'records']).meta({
+    description:
+      'hidden-since: not in the release; more-hidden: more of it than in the release; ' +
+      'hidden-no-more: the covering hides it no more; records: other tags count.',
+  }),
+  gone: z.array(Id).meta({ description: 'Tags that the release rests on and that count no more.' }),
+  come: z.array(Id).meta({ description: 'Tags that count now and are not in the release.' }),
+});
+export type ReleaseChangeView = z.infer<typeof ReleaseChangeView>;
+
+export const ReleaseView = z
+  .object({
+    ...ReleaseFacts.omit({ release: true, covering: true }).shape,
+    id: Id,
+    seq: z.int().meta({ description: 'Its entry in the ledger.' }),
+    at: Instant,
+    by: PersonShape.nullable(),
+    covering: z.object({
+      id: Id,
+      name: z.string(),
+      kind: CoveringKindShape,
+      closedAt: Instant.nullable(),
+    }),
+    house: z.object({ id: Id, name: z.string(), zone: z.string() }),
+    withdrawn: z.object({ at: Instant, by: PersonShape.nullable(), reason: z.string() }).nullable(),
+    evidence: z.array(EvidenceTagView).meta({
+      description: 'The tags that it rests on, as they were said, and those that have come since.',
+    }),
+    since: z.array(ReleaseChangeView).meta({
+      description: 'What is otherwise now. It does not alter the release.',
+    }),
+  })
+  .meta({ id: 'Release' });
+export type ReleaseView = z.infer<typeof ReleaseView>;

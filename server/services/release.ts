@@ -1,0 +1,180 @@
+import type { ReleaseFacts, ReleaseRequest, Reviewed } from '#domain/contract/hold';
+import type { ReleaseView, ReviewLineView } from '#domain/contract/review-views';
+import type { AccountView } from '#domain/contract/views';
+import { changesSince, linesToRelease, needsWaiver, releasedMember } from '#domain/record/release';
+import { speaker, type Context } from './context.ts';
+import { Failure } from './failure.ts';
+import { readOpen } from './holds.ts';
+import type { KeptRelease, RecordReader } from './record-store.ts';
+import { reviewable, toEvidence } from './review.ts';
+import { sameContent } from './same-content.ts';
+import { someMarks } from './some-marks.ts';
+
+interface Place {
+  readonly house: string;
+  readonly covering: string;
+}
+
+/**
+ * Releases a covering: every member that it hides was looked at as it stands now, what has no record is
+ * waived by name and reason, and, unless the house does without, somebody else than the releasing person
+ * recorded each. It names the tree head that all of this lies under.
+ */
+export async function releaseCovering(
+  context: Context,
+  account: AccountView,
+  place: Place,
+  { id, members, note }: ReleaseRequest,
+): Promise<ReleaseView> {
+  return context.store.write(place.house, speaker(account), async (writing) => {
+    const before = await writing.release(id);
+    if (before) {
+      assertSaidBefore(before, account, place.covering, { id, members, note });
+      return viewOf(context, writing, before);
+    }
+    const covering = await readOpen(writing, place.covering);
+    const { name, hold } = covering;
+    if (hold.state === 'released') throw new Failure('already-released', { covering: name });
+    if (hold.state !== 'ready') throw new Failure('not-ready', { covering: name });
+    const { fourEyes = true } = (await writing.house(place.house, account.id)) ?? {};
+    const review = await reviewable(context, writing, place, account.id);
+    const lines = linesToRelease(review.lines);
+    const waived = assertReviewed(name, lines, members);
+    if (fourEyes) assertOthersRecorded(name, lines);
+    const { size, head: hash } = await writing.ledgerState(place.house);
+    const hides = lines.map(releasedMember);
+    const facts = {
+      release: id,
+      covering: place.covering,
+      head: { size, hash },
+      fourEyes,
+      hides,
+      waived,
+      note,
+    };
+    await writing.say({ kind: 'covering.released', version: 1, payload: facts });
+    return readReleaseIn(context, writing, id);
+  });
+}
+
+export async function withdrawRelease(
+  context: Context,
+  account: AccountView,
+  { house, release }: { house: string; release: string },
+  reason: string,
+): Promise<ReleaseView> {
+  return context.store.write(house, speaker(account), async (writing) => {
+    const before = await readKept(writing, release);
+    if (before.withdrawn?.reason === reason) return viewOf(context, writing, before);
+    if (before.withdrawn) throw new Failure('release-withdrawn');
+    const payload = { release, covering: before.facts.covering, reason };
+    await writing.say({ kind: 'release.withdrawn', version: 1, payload });
+    return readReleaseIn(context, writing, release);
+  });
+}
+
+export function readRelease(context: Context, release: string): Promise<ReleaseView> {
+  return readReleaseIn(context, context.store.read, release);
+}
+
+async function readReleaseIn(context: Context, read: RecordReader, release: string): Promise<ReleaseView> {
+  return viewOf(context, read, await readKept(read, release));
+}
+
+async function readKept(read: RecordReader, release: string): Promise<KeptRelease> {
+  const kept = await read.release(release);
+  if (!kept) throw new Failure('not-found', { what: 'release' });
+  return kept;
+}
+
+/** What somebody says of each line must be about what it says now; resolves to the waivers. */
+function assertReviewed(
+  covering: string,
+  lines: readonly ReviewLineView[],
+  members: readonly Reviewed[],
+): ReleaseFacts['waived'] {
+  const said = new Map<string, Reviewed>(members.map((member) => [member.mark, member]));
+  const hidden = new Set<string>(lines.map(({ mark }) => mark));
+  refuse(
+    'not-hidden',
+    covering,
+    members.filter(({ mark }) => !hidden.has(mark)),
+  );
+  refuse(
+    'not-reviewed',
+    covering,
+    lines.filter(({ mark }) => !said.has(mark)),
+  );
+  refuse(
+    'evidence-changed',
+    covering,
+    lines.filter(({ mark, basis }) => said.get(mark)?.basis !== basis),
+  );
+  const lacking = lines.filter(needsWaiver);
+  refuse(
+    'not-waived',
+    covering,
+    lacking.filter(({ mark }) => said.get(mark)?.waived === null),
+  );
+  return lacking.map(({ mark }) => ({ mark, reason: said.get(mark)?.waived ?? '' }));
+}
+
+function assertOthersRecorded(covering: string, lines: readonly ReviewLineView[]): void {
+  refuse(
+    'four-eyes',
+    covering,
+    lines.filter(({ own }) => own),
+  );
+}
+
+function refuse(
+  code: 'not-hidden' | 'not-reviewed' | 'evidence-changed' | 'not-waived' | 'four-eyes',
+  covering: string,
+  found: readonly { mark: string }[],
+): void {
+  if (found.length > 0) throw new Failure(code, { covering, ...someMarks(found.map(({ mark }) => mark)) });
+}
+
+/** The same request again, whatever has been said since. */
+function assertSaidBefore(
+  { facts, by }: KeptRelease,
+  account: AccountView,
+  covering: string,
+  { id, members, note }: ReleaseRequest,
+): void {
+  const waived = members.flatMap(({ mark, waived: reason }) => (reason === null ? [] : [{ mark, reason }]));
+  const lacking = new Set(facts.waived.map(({ mark }) => mark));
+  const isSame =
+    by?.id === account.id &&
+    facts.covering === covering &&
+    facts.note === note &&
+    sameContent(facts.hides.map(({ mark }) => mark).toSorted(), members.map(({ mark }) => mark).toSorted()) &&
+    sameContent(byMark(facts.waived), byMark(waived.filter(({ mark }) => lacking.has(mark))));
+  if (!isSame) throw new Failure('id-used-for-something-else', { id });
+}
+
+function byMark<T extends { mark: string }>(marked: readonly T[]): T[] {
+  return marked.toSorted((a, b) => (a.mark < b.mark ? -1 : 1));
+}
+
+async function viewOf(context: Context, read: RecordReader, kept: KeptRelease): Promise<ReleaseView> {
+  const { facts, house } = kept;
+  const { release: id, covering, ...said } = facts;
+  const { lines } = await reviewable(context, read, { house: house.id, covering }, '');
+  const since = changesSince(facts.hides, lines);
+  const named = [...facts.hides.flatMap(({ tags }) => tags), ...since.flatMap(({ come }) => come)];
+  const evidence = await read.sightingsOf([...new Set(named)]);
+  const { seq, at, by, withdrawn } = kept;
+  return {
+    ...said,
+    id,
+    seq,
+    at,
+    by,
+    house,
+    covering: { id: covering, ...kept.covering },
+    withdrawn,
+    evidence: evidence.map(toEvidence),
+    since,
+  };
+}

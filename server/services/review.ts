@@ -1,0 +1,98 @@
+import { createHash } from 'node:crypto';
+import type { EvidenceTagView, ReviewLineView, ReviewView } from '#domain/contract/review-views';
+import type { AccountView } from '#domain/contract/views';
+import { canonicalJson } from '#domain/ledger/canonical-json';
+import { recordedAlone } from '#domain/record/release';
+import type { ReportLine } from '#domain/record/report-line';
+import type { Context } from './context.ts';
+import { cropAddress } from './crop-address.ts';
+import { Failure } from './failure.ts';
+import type { RecordReader, Sighting } from './record-store.ts';
+import { reportOf } from './report.ts';
+
+/** What a covering hides, as it is reviewed. */
+export interface Reviewable {
+  readonly today: string;
+  readonly lines: ReviewLineView[];
+  /** Every tag that the lines name. */
+  readonly evidence: Sighting[];
+}
+
+export async function readReview(
+  context: Context,
+  account: AccountView,
+  house: string,
+  covering: string,
+): Promise<ReviewView> {
+  const { read } = context.store;
+  const [view, facts] = [await read.covering(covering), await read.house(house, account.id)];
+  if (!view || !facts) throw new Failure('not-found', { what: 'covering' });
+  const { today, lines, evidence } = await reviewable(context, read, { house, covering }, account.id);
+  const { hides: _, ...rest } = view;
+  return {
+    covering: rest,
+    today,
+    fourEyes: facts.fourEyes,
+    lines,
+    evidence: evidence.map(toEvidence),
+  };
+}
+
+/** `person`: whose own records are told from those of others. Inside a write it sees what was said so far. */
+export async function reviewable(
+  context: Context,
+  read: RecordReader,
+  { house, covering }: { house: string; covering: string },
+  person: string,
+): Promise<Reviewable> {
+  const zone = await read.zone(house);
+  const material = await read.reportMaterial(house, { coverings: [covering] });
+  const report = reportOf(context, material, zone);
+  const lines = linesOf(report);
+  const named = new Set(lines.flatMap((line) => evidenceOf(line)));
+  const evidence = await read.sightingsOf([...named]);
+  const own = new Set(evidence.filter(({ tag }) => tag.by?.id === person).map(({ tag }) => tag.id));
+  const others = { ...material, tags: material.tags.filter(({ id }) => !own.has(id)) };
+  const alone = own.size === 0 ? [] : recordedAlone(lines, linesOf(reportOf(context, others, zone)));
+  const isOwn = new Set(alone);
+  return {
+    today: report.today,
+    lines: lines.map((line) => ({ ...line, basis: basisOf(line), own: isOwn.has(line.mark) })),
+    evidence,
+  };
+}
+
+export function toEvidence({ tag, fileName, capture }: Sighting): EvidenceTagView {
+  return { tag, fileName, capture, crop: cropAddress(tag) };
+}
+
+function linesOf({ days }: ReturnType<typeof reportOf>): ReportLine[] {
+  return days.flatMap(({ coverings }) => coverings.flatMap(({ lines }) => lines));
+}
+
+function evidenceOf({ records, nearestMiss }: ReportLine): string[] {
+  return [...records, ...(nearestMiss?.tag ? [nearestMiss.tag] : [])].map(({ tag }) => tag);
+}
+
+/**
+ * All that speaks for and against a line; the names of its parts and other layers are no evidence. That a
+ * region turns out to be clear is no news to whoever has looked at it.
+ */
+function basisOf(line: ReportLine): string {
+  const { mark, least, views, state, hidden, missing } = line;
+  const records = line.records.map(({ legibility, ...record }) => ({
+    ...record,
+    weak: legibility === 'weak',
+  }));
+  const part = (stretch: { from: number; to: number }) => ({ from: stretch.from, to: stretch.to });
+  const said = {
+    mark,
+    least,
+    views,
+    state,
+    hidden: hidden && part(hidden),
+    missing: missing.map(part),
+    records,
+  };
+  return createHash('sha256').update(canonicalJson(said)).digest('hex');
+}

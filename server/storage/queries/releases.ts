@@ -1,0 +1,34 @@
+import type { CoveringKind } from '#domain/contract/shapes';
+import type { KeptRelease } from '../../services/record-store.ts';
+import type { Db } from '../open-database.ts';
+
+export async function readRelease(db: Db, release: string): Promise<KeptRelease | undefined> {
+  const row = await db
+    .selectFrom('release')
+    .innerJoin('covering', 'covering.id', 'release.coveringId')
+    .innerJoin('house', 'house.id', 'release.houseId')
+    .where('release.id', '=', release)
+    .selectAll('release')
+    .select(['covering.name', 'covering.kind', 'covering.closedAt'])
+    .select(['house.name as houseName', 'house.zone'])
+    .executeTakeFirst();
+  if (!row) return undefined;
+  const { withdrawnAt, withdrawnBy, withdrawReason } = row;
+  return {
+    facts: row.facts,
+    seq: row.seq,
+    at: row.saidAt.toISOString(),
+    by: row.saidBy,
+    house: { id: row.houseId, name: row.houseName, zone: row.zone },
+    covering: {
+      name: row.name,
+      kind: row.kind as CoveringKind,
+      closedAt: row.closedAt && row.closedAt.toISOString(),
+    },
+    withdrawn: withdrawnAt && {
+      at: withdrawnAt.toISOString(),
+      by: withdrawnBy,
+      reason: withdrawReason ?? '',
+    },
+  };
+}

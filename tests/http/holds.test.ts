@@ -1,0 +1,300 @@
+import { randomUUID } from 'node:crypto';
+import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest';
+import type { FindingsView } from '#domain/contract/findings';
+import type { ReleaseView, ReviewLineView, ReviewView } from '#domain/contract/review-views';
+import type { CoveringView, HouseView, TagView, UploadOutcome } from '#domain/contract/views';
+import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { makeJpeg, takenAt } from '../support/pictures.ts';
+import { codeOf, newHouse, startServer, type Client, type TestServer } from '../support/server.ts';
+
+const REGION = { shape: 'rectangle', x: 0.1, y: 0.1, w: 0.4, h: 0.4 };
+const MARKS = ['い一', 'い二', 'い三'] as const;
+
+describeOverBothDatabases('the hold before a covering closes', (make) => {
+  let place: PlaceForDatabase;
+  let server: TestServer;
+  let owner: Client;
+  let carpenter: Client;
+  let inspector: Client;
+  let house: HouseView;
+  let photo: string;
+  let covering: string;
+
+  beforeAll(async () => {
+    place = await make();
+    server = await startServer(place);
+    owner = server.owner;
+    house = await newHouse(owner, '谷の舟小屋');
+    carpenter = await server.join(house.id, 'haru@example.org');
+    inspector = await server.join(house.id, 'sato@example.org', 'inspector');
+    for (const mark of MARKS)
+      await owner.put(`/houses/${house.id}/members/${encodeURIComponent(mark)}`, { kind: '柱' });
+    const bytes = await makeJpeg(61, takenAt('2026-04-01T09:30:00'));
+    const { results } = await carpenter.upload<{ results: UploadOutcome[] }>(house.id, [
+      { name: 'north.jpg', bytes },
+    ]);
+    const [outcome] = results;
+    if (!outcome || outcome.outcome === 'refused') throw new Error('refused');
+    photo = outcome.photo.id;
+  });
+  afterAll(async () => {
+    await server.close();
+    await place.remove();
+  });
+
+  const plan = async (marks: readonly string[]) => {
+    const id = randomUUID();
+    const hides = marks.map((mark) => ({ mark, least: 'raised' }));
+    const facts = { name: 'North wall', kind: 'plaster', plannedDay: '2099-05-01', hides };
+    await owner.post(`/houses/${house.id}/coverings`, { id, ...facts });
+    return id;
+  };
+  /** Once its region is measured: what a machine finds out later is news to whoever reviews. */
+  const tag = async (who: Client, mark: string, stage = 'raised') => {
+    const placed = await who.post<TagView>(`/photos/${photo}/tags`, {
+      ...{ id: randomUUID(), mark, stage, region: REGION },
+    });
+    const verdict = async () => {
+      const { allTags } = await owner.get<{ allTags: TagView[] }>(`/photos/${photo}`);
+      return allTags.find(({ id }) => id === placed.id)?.legibility.verdict;
+    };
+    await expect.poll(verdict, { timeout: 20_000, interval: 30 }).not.toBeNull();
+    return placed;
+  };
+  const ready = (id = covering) => carpenter.post<CoveringView>(`/coverings/${id}/ready`, {});
+  const review = (who = inspector, id = covering) => who.get<ReviewView>(`/coverings/${id}/review`);
+  const asSeen = (lines: readonly ReviewLineView[], waived: Record<string, string> = {}) =>
+    lines.map(({ mark, basis }) => ({ mark, basis, waived: waived[mark] ?? null }));
+  const release = (who: Client, members: unknown, id: string = randomUUID(), of = covering) =>
+    who.post<ReleaseView>(`/coverings/${of}/releases`, { id, members });
+  const read = async (id = covering) =>
+    (await owner.get<{ coverings: CoveringView[] }>(`/houses/${house.id}/coverings`)).coverings.find(
+      (one) => one.id === id,
+    );
+  const withdrawAll = async () => {
+    const { allTags } = await owner.get<{ allTags: TagView[] }>(`/photos/${photo}`);
+    for (const { id, state } of allTags) if (state === 'standing') await owner.delete(`/tags/${id}`);
+  };
+
+  beforeEach(async () => {
+    await withdrawAll();
+    covering = await plan(MARKS);
+  });
+
+  it('goes from planned over ready to released, and closes under the release', async () => {
+    const tags = [];
+    for (const mark of MARKS) tags.push((await tag(carpenter, mark)).id);
+    expect((await read())?.hold).toMatchObject({ state: 'planned', said: null, release: null });
+    expect(await codeOf(release(inspector, []))).toBe('not-ready');
+    expect((await ready()).hold).toMatchObject({ state: 'ready', said: { by: { name: 'haru' } } });
+    const { lines, evidence } = await review();
+    expect(lines.map(({ mark, state, own }) => [mark, state, own])).toEqual(
+      MARKS.map((mark) => [mark, 'on-record', false]),
+    );
+    expect(evidence.map((one) => [one.tag.id, one.fileName]).sort()).toEqual(
+      tags.map((id) => [id, 'north.jpg']).sort(),
+    );
+    const { size, head } = await owner.get<{ size: number; head: string }>(`/houses/${house.id}/ledger`);
+    const released = await release(inspector, asSeen(lines));
+    expect(released).toMatchObject({
+      head: { size, hash: head },
+      seq: size,
+      by: { name: 'sato' },
+      since: [],
+    });
+    expect(released.hides.flatMap((member) => member.tags).sort()).toEqual([...tags].sort());
+    const closed = await carpenter.post<CoveringView>(`/coverings/${covering}/close`, {});
+    expect(closed.closed).toMatchObject({ release: released.id, without: null });
+    expect(await findings('closed-without-release')).toEqual([]);
+  });
+
+  const findings = async (kind: string) =>
+    (await owner.get<FindingsView>(`/houses/${house.id}/findings?kind=${kind}`)).findings.filter(
+      (found) => found.covering === covering || found.tags.some(({ photo: on }) => on === photo),
+    );
+
+  it('closes without release only with a reason, which stays on record and is a finding', async () => {
+    expect(await codeOf(carpenter.post(`/coverings/${covering}/close`, {}))).toBe('not-released');
+    expect((await read())?.closed).toBeNull();
+    const closed = await carpenter.post<CoveringView>(`/coverings/${covering}/close`, {
+      withoutRelease: 'Rain was coming.',
+    });
+    expect(closed.closed).toMatchObject({ release: null, without: 'Rain was coming.' });
+    expect(await findings('closed-without-release')).toMatchObject([{ facts: { why: 'Rain was coming.' } }]);
+  });
+
+  it('is not released by a word of later than the closing', async () => {
+    for (const mark of MARKS) await tag(carpenter, mark);
+    await ready();
+    await release(inspector, asSeen((await review()).lines));
+    const close = (withoutRelease: string | null) =>
+      carpenter.post<CoveringView>(`/coverings/${covering}/close`, {
+        closedAt: '2026-04-02T03:00:00.000Z',
+        withoutRelease,
+      });
+    expect(await codeOf(close(null))).toBe('not-released');
+    expect((await close('The plasterers were early.')).closed).toMatchObject({ release: null });
+  });
+
+  it('is refused with what is missing, and released once that is there or waived by name', async () => {
+    await tag(carpenter, 'い一');
+    await ready();
+    const refusal = { lacking: [{ mark: 'い二', note: 'no photo of the peg' }], note: 'See い二.' };
+    expect(await codeOf(inspector.post(`/coverings/${covering}/refusal`, { lacking: [] }))).toBe(
+      'invalid-request',
+    );
+    const other = { lacking: [{ mark: 'へ九', note: '' }] };
+    expect(await codeOf(inspector.post(`/coverings/${covering}/refusal`, other))).toBe('not-hidden');
+    const refused = await inspector.post<CoveringView>(`/coverings/${covering}/refusal`, refusal);
+    expect(refused.hold).toMatchObject({ state: 'refused', lacking: refusal.lacking });
+    await tag(carpenter, 'い二');
+    await ready();
+    const { lines } = await review();
+    expect(await codeOf(release(inspector, asSeen(lines).slice(1)))).toBe('not-reviewed');
+    expect(await codeOf(release(inspector, asSeen(lines)))).toBe('not-waived');
+    const waived = { い三: 'Seen on site, stands dry.', い一: 'not needed' };
+    const { waived: kept, hides } = await release(inspector, asSeen(lines, waived));
+    expect(kept).toEqual([{ mark: 'い三', reason: 'Seen on site, stands dry.' }]);
+    expect(hides.map(({ mark, state }) => [mark, state]).sort()).toEqual([
+      ['い一', 'on-record'],
+      ['い三', 'waived'],
+      ['い二', 'on-record'],
+    ]);
+  });
+
+  it('wants whoever releases to have seen what speaks for a member as it stands', async () => {
+    for (const mark of MARKS) await tag(carpenter, mark);
+    await ready();
+    const { lines } = await review();
+    await tag(carpenter, 'い二');
+    expect(await codeOf(release(inspector, asSeen(lines)))).toBe('evidence-changed');
+    await release(inspector, asSeen((await review()).lines));
+  });
+
+  it('lets nobody release what they alone recorded, until the keeper says otherwise', async () => {
+    for (const mark of MARKS) await tag(mark === 'い二' ? owner : carpenter, mark);
+    await ready();
+    const { lines } = await review(owner);
+    expect(lines.filter(({ own }) => own).map(({ mark }) => mark)).toEqual(['い二']);
+    expect(await codeOf(release(owner, asSeen(lines)))).toBe('four-eyes');
+    expect(await codeOf(carpenter.put(`/houses/${house.id}/release-rule`, rule(false)))).toBe(
+      'not-permitted',
+    );
+    await owner.put(`/houses/${house.id}/release-rule`, rule(false));
+    expect((await release(owner, asSeen(lines))).fourEyes).toBe(false);
+    await owner.put(`/houses/${house.id}/release-rule`, rule(true));
+  });
+  const rule = (fourEyes: boolean) => ({ fourEyes, reason: 'I build alone.' });
+
+  it('lets carpenters release nothing, and inspectors record nothing', async () => {
+    await ready();
+    expect(await codeOf(release(carpenter, []))).toBe('not-permitted');
+    expect(await codeOf(tag(inspector, 'い一'))).toBe('not-permitted');
+    const placed = await tag(carpenter, 'い一');
+    expect(await codeOf(carpenter.post(`/tags/${placed.id}/dispute`, { reason: 'no' }))).toBe(
+      'not-permitted',
+    );
+    expect(await codeOf(inspector.post(`/coverings/${covering}/close`, {}))).toBe('not-permitted');
+  });
+
+  it('does not count a disputed tag until somebody answers', async () => {
+    const placed = await tag(carpenter, 'い一');
+    const lineOf = async () => (await review()).lines.find(({ mark }) => mark === 'い一');
+    expect((await lineOf())?.state).toBe('on-record');
+    const disputed = await inspector.post<TagView>(`/tags/${placed.id}/dispute`, { reason: 'This is い二.' });
+    expect(disputed.disputed).toMatchObject({ by: { name: 'sato' }, reason: 'This is い二.' });
+    expect(await lineOf()).toMatchObject({ state: 'gap', nearestMiss: { reasons: ['contradicted'] } });
+    const [found] = await findings('disputed');
+    const answer = { findings: [{ key: found?.key, basis: found?.basis }], reason: 'The ink mark is い一.' };
+    await carpenter.post(`/houses/${house.id}/findings/accept`, answer);
+    expect((await lineOf())?.state).toBe('on-record');
+    // Doubted anew, in the same words, it is another doubt.
+    await inspector.post(`/tags/${placed.id}/dispute`, { reason: 'This is い二.' });
+    expect((await lineOf())?.state).toBe('gap');
+    await owner.delete(`/tags/${placed.id}`);
+    expect(await codeOf(inspector.post(`/tags/${placed.id}/dispute`, { reason: 'no' }))).toBe(
+      'tag-not-standing',
+    );
+    expect(await findings('disputed')).toEqual([]);
+  });
+
+  it('keeps a release as it was said, and shows beside it what has changed', async () => {
+    const first = await tag(carpenter, 'い一');
+    const others = [await tag(carpenter, 'い二'), await tag(carpenter, 'い三')];
+    await ready();
+    const released = await release(inspector, asSeen((await review()).lines));
+    const better = await carpenter.put<TagView>(`/tags/${first.id}`, {
+      ...{ id: randomUUID(), mark: 'い一', stage: 'pegged', region: REGION },
+    });
+    const now = await inspector.get<ReleaseView>(`/releases/${released.id}`);
+    const { since: _, evidence: __, ...said } = now;
+    const { since: ___, evidence: ____, ...before } = released;
+    expect(said).toEqual(before);
+    expect(now.since).toEqual([{ mark: 'い一', what: 'records', gone: [first.id], come: [better.id] }]);
+    expect(now.evidence.map((one) => [one.tag.id, one.tag.state]).sort()).toEqual(
+      [[first.id, 'superseded'], [better.id, 'standing'], ...others.map(({ id }) => [id, 'standing'])].sort(),
+    );
+  });
+
+  it('does not close under a release of less than it hides', async () => {
+    for (const mark of MARKS) await tag(carpenter, mark);
+    const id = await plan(['い一', 'い二']);
+    await ready(id);
+    const { id: given } = await release(
+      inspector,
+      asSeen((await review(inspector, id)).lines),
+      undefined,
+      id,
+    );
+    const hides = MARKS.map((mark) => ({ mark, least: 'raised' }));
+    await owner.put(`/coverings/${id}`, { name: 'North wall', kind: 'plaster', hides });
+    expect((await owner.get<ReleaseView>(`/releases/${given}`)).since).toMatchObject([
+      { mark: 'い三', what: 'hidden-since' },
+    ]);
+    const refused = await owner.raw('POST', `/coverings/${id}/close`, {
+      body: '{}',
+      headers: { 'content-type': 'application/json' },
+    });
+    expect(await refused.json()).toMatchObject({ code: 'released-for-less', params: { marks: 'い三' } });
+  });
+
+  it('takes a release back with a reason; it stays on record', async () => {
+    for (const mark of MARKS) await tag(carpenter, mark);
+    await ready();
+    const { id } = await release(inspector, asSeen((await review()).lines));
+    expect(await codeOf(ready())).toBe('already-released');
+    const reason = encodeURIComponent('The wrong wall.');
+    expect(await codeOf(carpenter.delete(`/releases/${id}?reason=${reason}`))).toBe('not-permitted');
+    const back = await inspector.delete<ReleaseView>(`/releases/${id}?reason=${reason}`);
+    expect(back.withdrawn).toMatchObject({ reason: 'The wrong wall.', by: { name: 'sato' } });
+    expect((await read())?.hold).toMatchObject({
+      state: 'refused',
+      said: { note: 'The wrong wall.' },
+      release: null,
+    });
+    expect(await codeOf(carpenter.post(`/coverings/${covering}/close`, {}))).toBe('not-released');
+  });
+
+  it('repeats nothing that comes twice, and refuses an id with another content', async () => {
+    for (const mark of MARKS) await tag(carpenter, mark);
+    await ready();
+    await ready();
+    const { lines } = await review();
+    const id = randomUUID();
+    const once = await release(inspector, asSeen(lines), id);
+    const twice = await release(inspector, asSeen(lines), id);
+    expect(twice).toEqual(once);
+    const other = inspector.post(`/coverings/${covering}/releases`, {
+      id,
+      members: asSeen(lines),
+      note: 'x',
+    });
+    expect(await codeOf(other)).toBe('id-used-for-something-else');
+    expect(await codeOf(release(inspector, asSeen(lines)))).toBe('already-released');
+    const { entries } = await owner.get<{ entries: { kind: string; payload: { covering?: string } }[] }>(
+      `/houses/${house.id}/ledger?limit=500`,
+    );
+    const said = entries.filter(({ payload }) => payload.covering === covering).map(({ kind }) => kind);
+    expect(said).toEqual(['covering.planned', 'covering.ready', 'covering.released']);
+  });
+});
