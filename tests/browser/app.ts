@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe } from 'vitest';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import type { DatabaseConfig } from '../../server/config.ts';
 import { findChromium, launchBrowser } from '../support/chromium.ts';
-import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverBothDatabases, makeServer, type PlaceForDatabase } from '../support/databases.ts';
 import { temporaryFolder } from '../support/record.ts';
 import { ServerProcess } from '../support/server-process.ts';
 
@@ -24,8 +24,11 @@ export const DESKTOP = {
   colorScheme: 'light',
 } as const satisfies BrowserContextOptions;
 
-/** Without `make` on the embedded database, in the data folder as `npm start` has it. */
-export async function startApp(make = makeEmbedded): Promise<App> {
+/**
+ * Without `make` on PostgreSQL where there is one, which starts sooner and leaves the server's own core alone;
+ * else on the embedded database, in the data folder as `npm start` has it.
+ */
+export async function startApp(make = makeQuick): Promise<App> {
   const place = await make();
   const { folder, remove } = await temporaryFolder();
   const server = await ServerProcess.start({ dataFolder: folder, database: place.config, owner: false });
@@ -71,7 +74,8 @@ async function openPage(
   return page;
 }
 
-async function makeEmbedded(): Promise<PlaceForDatabase> {
+async function makeQuick(): Promise<PlaceForDatabase> {
+  if (process.env['ARAKABE_TEST_POSTGRES'] !== undefined) return makeServer();
   return { config: { kind: 'embedded', folder: 'in the data folder' }, remove: () => Promise.resolve() };
 }
 

@@ -10,7 +10,7 @@ import { nameless } from './checks/names.ts';
 import { spilt } from './checks/overflow.ts';
 import { smallTargets } from './checks/targets.ts';
 import { signIn } from './hands.ts';
-import { openScreen, photograph, resultFile } from './screens.ts';
+import { isLookedAt, openScreen, photograph, resultFile } from './screens.ts';
 import { KEEPER, prepareSite, type Site } from './site.ts';
 import { momentsOf, prepareMore, screensOf, type View } from './views.ts';
 
@@ -63,7 +63,7 @@ describeInBrowser('every screen', () => {
   it('passes axe in English by day and by night, and shows where the focus is', async () => {
     const check: Check = async (page, { name, enter }) => {
       await photograph(page, `desktop-light-${name}`);
-      if (!enter) await print(page, name);
+      if (!enter && isLookedAt) await print(page, name);
       const found = [...(await violations(page, 'light')), ...(await nameless(page))];
       await page.emulateMedia({ colorScheme: 'dark' });
       await photograph(page, `desktop-dark-${name}`);

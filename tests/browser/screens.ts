@@ -11,8 +11,12 @@ export async function resultFile(name: string): Promise<string> {
   return path.join(FOLDER, name);
 }
 
+/** Where nobody looks at the pictures, none are made: they take a good part of the time. */
+export const isLookedAt = process.env['CI'] !== 'true';
+
 /** The whole screen with its pictures; of a dialog only what is in the window, since its veil ends there. */
 export async function photograph(page: Page, name: string): Promise<void> {
+  if (!isLookedAt) return;
   const isAsking = await page.evaluate(async () => {
     for (const image of Array.from(document.images)) image.loading = 'eager';
     await Promise.all(Array.from(document.images, (image) => image.decode().catch(() => undefined)));

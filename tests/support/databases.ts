@@ -33,7 +33,7 @@ async function makeEmbedded(): Promise<PlaceForDatabase> {
   };
 }
 
-async function makeServer(): Promise<PlaceForDatabase> {
+export async function makeServer(): Promise<PlaceForDatabase> {
   const database = await createTestDatabase();
   if (!database) throw new Error('ARAKABE_TEST_POSTGRES is not set.');
   return { config: { kind: 'server', url: database.url }, remove: () => database.drop() };
