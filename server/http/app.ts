@@ -79,12 +79,14 @@ function api(parts: AppParts): express.Router {
 }
 
 function instanceHandlers({ isHealthy, version }: AppParts): Handlers {
+  // Anyone may ask for it, and making it takes longer than most answers.
+  let document: ReturnType<typeof openApiDocument> | undefined;
   return {
     health: async () => {
       await isHealthy();
       return { status: 'ok', version };
     },
-    openapi: () => Promise.resolve(openApiDocument(version)),
+    openapi: () => Promise.resolve((document ??= openApiDocument(version))),
   };
 }
 

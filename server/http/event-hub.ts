@@ -32,6 +32,8 @@ export class EventHub {
       'cache-control': 'no-cache, no-transform',
       'x-accel-buffering': 'no',
     });
+    // Whoever asks by HEAD hears nothing, and waits for the end.
+    if (req.method === 'HEAD') return void res.end();
     res.write('retry: 2000\n\n');
     const others = this.#listeners.get(house) ?? new Set();
     this.#listeners.set(house, others.add(res));

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { rolesThatMay } from '#domain/contract/acts';
 import { PROBLEMS, ProblemShape } from '#domain/contract/problems';
 import { ROUTES, type Route } from '#domain/contract/routes';
 
@@ -28,11 +29,20 @@ function operation(name: string, route: Route): Document {
   return {
     operationId: name,
     summary: route.summary,
+    ...whoMay(route),
     security: route.access === 'anyone' ? [] : [{ session: [] }, { token: [] }],
     parameters: [...pathParameters(route), ...queryParameters(route)],
     ...requestBody(route),
     responses: { [route.status]: response(route), default: problemResponse() },
   };
+}
+
+/** Who may, in words and, where a role is asked for, in `x-roles` for programs. */
+function whoMay({ access }: Route): Document {
+  if (access === 'anyone') return { description: 'For anyone.' };
+  if (access === 'account') return { description: 'For anyone with an account.' };
+  const roles = rolesThatMay(access);
+  return { description: `For these roles in the house: ${roles.join(', ')}.`, 'x-roles': roles };
 }
 
 function pathParameters({ path }: Route): Document[] {

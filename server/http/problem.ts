@@ -48,6 +48,8 @@ export function toFailure(error: unknown): Failure {
   if (error instanceof Failure) return error;
   const { code, type, status } = error as { code?: unknown; type?: unknown; status?: unknown };
   if (code === 'ENOSPC' || code === 'EDQUOT' || code === '53100') return new Failure('storage-full');
+  // A text with U+0000, which PostgreSQL cannot hold (its error 22021, character_not_in_repertoire).
+  if (code === '22021') return new Failure('invalid-request');
   if (type === 'entity.parse.failed') return new Failure('invalid-json');
   if (type === 'entity.too.large') return new Failure('request-too-large');
   if (type === 'encoding.unsupported' || type === 'charset.unsupported')

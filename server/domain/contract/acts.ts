@@ -1,4 +1,4 @@
-import type { Role } from './shapes.ts';
+import { ROLES, type Role } from './shapes.ts';
 
 /**
  * What a role allows in its house. `contribute`: photos, notes, answers to findings; `record`: whatever the
@@ -18,4 +18,8 @@ const ALLOWED: Record<Role, readonly Act[]> = {
 
 export function mayAct(role: Role, act: Act): boolean {
   return ALLOWED[role].includes(act);
+}
+
+export function rolesThatMay(act: Act): Role[] {
+  return ROLES.filter((role) => mayAct(role, act));
 }

@@ -38,7 +38,8 @@ export async function readPhotos(
   let ids = matching.select('photo.id');
   if (after !== undefined) {
     const key = RISING[order];
-    ids = ids.where(sql<boolean>`(${key}) > (select ${key} from photo where photo.id = ${after})`);
+    const last = sql`select ${key} from photo where photo.id = ${after} and photo.house_id = ${house}`;
+    ids = ids.where(sql<boolean>`(${key}) > (${last})`);
   }
   // First which, then what they hold: the wide rows of those passed over are never read.
   const page = ids
