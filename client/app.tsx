@@ -12,6 +12,53 @@ import { NotFound } from './shell/not-found.tsx';
 import { Protected } from './shell/protected.tsx';
 import { Spinner } from './parts/spinner.tsx';
 
+/** Forms of the record, for whoever may change it. */
+const forms: RouteObject[] = [
+  {
+    path: 'grid',
+    lazy: async () => ({ Component: (await import('./screens/grid/grid-screen.tsx')).GridScreen }),
+  },
+  {
+    path: 'lexicon/new',
+    lazy: async () => ({
+      Component: (await import('./screens/lexicon/term-form-screen.tsx')).TermFormScreen,
+    }),
+  },
+  {
+    path: 'lexicon/:kind/change',
+    lazy: async () => ({
+      Component: (await import('./screens/lexicon/term-form-screen.tsx')).TermFormScreen,
+    }),
+  },
+  {
+    path: 'schedule',
+    lazy: async () => ({
+      Component: (await import('./screens/schedule/schedule-screen.tsx')).ScheduleScreen,
+    }),
+  },
+  {
+    path: 'coverings/new',
+    lazy: async () => ({
+      Component: (await withLaterWords(import('./screens/coverings/covering-form-screen.tsx')))
+        .CoveringFormScreen,
+    }),
+  },
+  {
+    path: 'protection/new',
+    lazy: async () => ({
+      Component: (await withLaterWords(import('./screens/protection/protection-form-screen.tsx')))
+        .ProtectionFormScreen,
+    }),
+  },
+  {
+    path: 'protection/:protection',
+    lazy: async () => ({
+      Component: (await withLaterWords(import('./screens/protection/protection-form-screen.tsx')))
+        .ProtectionFormScreen,
+    }),
+  },
+];
+
 const houseScreens: RouteObject[] = [
   {
     index: true,
@@ -58,34 +105,12 @@ const houseScreens: RouteObject[] = [
     }),
   },
   {
-    path: 'grid',
-    lazy: async () => ({ Component: (await import('./screens/grid/grid-screen.tsx')).GridScreen }),
-  },
-  {
     path: 'lexicon',
     lazy: async () => ({ Component: (await import('./screens/lexicon/lexicon-screen.tsx')).LexiconScreen }),
   },
   {
-    path: 'lexicon/new',
-    lazy: async () => ({
-      Component: (await import('./screens/lexicon/term-form-screen.tsx')).TermFormScreen,
-    }),
-  },
-  {
     path: 'lexicon/:kind',
     lazy: async () => ({ Component: (await import('./screens/lexicon/term-screen.tsx')).TermScreen }),
-  },
-  {
-    path: 'lexicon/:kind/change',
-    lazy: async () => ({
-      Component: (await import('./screens/lexicon/term-form-screen.tsx')).TermFormScreen,
-    }),
-  },
-  {
-    path: 'schedule',
-    lazy: async () => ({
-      Component: (await import('./screens/schedule/schedule-screen.tsx')).ScheduleScreen,
-    }),
   },
   {
     path: 'coverings',
@@ -94,30 +119,9 @@ const houseScreens: RouteObject[] = [
     }),
   },
   {
-    path: 'coverings/new',
-    lazy: async () => ({
-      Component: (await withLaterWords(import('./screens/coverings/covering-form-screen.tsx')))
-        .CoveringFormScreen,
-    }),
-  },
-  {
     path: 'coverings/:covering',
     lazy: async () => ({
       Component: (await withLaterWords(import('./screens/coverings/covering-screen.tsx'))).CoveringScreen,
-    }),
-  },
-  {
-    path: 'protection/new',
-    lazy: async () => ({
-      Component: (await withLaterWords(import('./screens/protection/protection-form-screen.tsx')))
-        .ProtectionFormScreen,
-    }),
-  },
-  {
-    path: 'protection/:protection',
-    lazy: async () => ({
-      Component: (await withLaterWords(import('./screens/protection/protection-form-screen.tsx')))
-        .ProtectionFormScreen,
     }),
   },
   {
@@ -157,6 +161,12 @@ const houseScreens: RouteObject[] = [
   {
     path: 'settings',
     lazy: async () => ({ Component: (await import('./screens/houses/settings-screen.tsx')).SettingsScreen }),
+  },
+  {
+    lazy: async () => ({
+      Component: (await withLaterWords(import('./shell/for-recorders.tsx'))).ForRecorders,
+    }),
+    children: forms,
   },
   { path: '*', Component: NotFound },
 ];

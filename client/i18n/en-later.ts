@@ -2,9 +2,10 @@ import { hold } from './en/hold.ts';
 import { ledger } from './en/ledger.ts';
 import { people } from './en/people.ts';
 import { protection } from './en/protection.ts';
+import { roles } from './en/roles.ts';
 import { shots } from './en/shots.ts';
 import { walls } from './en/walls.ts';
 import { zones } from './en/zones.ts';
 
 /** Words of screens that nobody sees on a first visit; fetched with those screens. */
-export const enLater = { hold, ledger, people, protection, shots, walls, zones } as const;
+export const enLater = { hold, ledger, people, protection, roles, shots, walls, zones } as const;

@@ -2,9 +2,10 @@ import { hold } from './ja/hold.ts';
 import { ledger } from './ja/ledger.ts';
 import { people } from './ja/people.ts';
 import { protection } from './ja/protection.ts';
+import { roles } from './ja/roles.ts';
 import { shots } from './ja/shots.ts';
 import { walls } from './ja/walls.ts';
 import { zones } from './ja/zones.ts';
 
 /** Words of screens that nobody sees on a first visit; fetched with those screens. */
-export const jaLater = { hold, ledger, people, protection, shots, walls, zones } as const;
+export const jaLater = { hold, ledger, people, protection, roles, shots, walls, zones } as const;

@@ -5,8 +5,10 @@ import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
 import { NotFound } from '../../shell/not-found.tsx';
 import { useHouse } from '../../shell/use-house.ts';
+import { useMay } from '../../shell/use-may.ts';
 import { filterAddress, readFilter } from '../photos/photo-filter.ts';
 import { Bench } from './bench.tsx';
+import { LookingBench } from './looking-bench.tsx';
 import { PhotoTurner } from './photo-turner.tsx';
 import { usePhoto } from './use-photo.ts';
 import './bench.css';
@@ -16,6 +18,7 @@ export function BenchScreen() {
   const { t } = useWords();
   const { id: house } = useHouse();
   const { photo = '' } = useParams();
+  const mayTag = useMay('record');
   const account = useSession().data?.account?.id ?? '';
   const [search] = useSearchParams();
   const filter = readFilter(search);
@@ -30,10 +33,12 @@ export function BenchScreen() {
       actions={<PhotoTurner house={house} photo={photo} filter={filter} />}
     >
       <QueryState query={query}>
-        {(detail) => (
+        {(detail) => {
           // Another person's bench has another one's drawings.
-          <Bench key={`${account} ${detail.id}`} photo={detail} filter={filter} wanted={search.get('tag')} />
-        )}
+          const key = `${account} ${detail.id}`;
+          const at = { photo: detail, filter, wanted: search.get('tag') };
+          return mayTag ? <Bench {...at} key={key} /> : <LookingBench {...at} key={key} />;
+        }}
       </QueryState>
     </Page>
   );

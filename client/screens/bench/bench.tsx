@@ -9,7 +9,7 @@ import type { TagActs } from './tag-acts-row.tsx';
 import { InARow } from './in-a-row.tsx';
 import { nextInRow } from './next-in-row.ts';
 import { KeysHelp } from './keys-help.tsx';
-import type { BenchHands } from './obey.ts';
+import { obey, type BenchHands } from './obey.ts';
 import { Onward } from './onward.tsx';
 import { HandOn } from './hand-on.tsx';
 import { PhotoFacts } from './photo-facts.tsx';
@@ -37,6 +37,7 @@ export interface BenchProps {
   wanted: string | null;
 }
 
+/** The bench of whoever may tag. */
 export function Bench({ photo, filter, wanted }: BenchProps) {
   const { index } = useMembers(photo.house);
   const neighbours = useNeighbours(photo.house, photo.id, filter);
@@ -108,7 +109,7 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
     onWithdraw: setWithdrawing,
   };
   const next = neighbours?.next ? address(neighbours.next) : null;
-  useBenchKeys(hands);
+  useBenchKeys((order, target) => obey(order, hands, target));
 
   return (
     <div ref={root} className="bench">
@@ -131,6 +132,7 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
           tags={tags}
           viewer={viewer}
           onDrawn={drawn}
+          mayDraw
           rowNext={isInARow && desk.fresh.stage !== null ? desk.fresh : null}
         />
       </div>

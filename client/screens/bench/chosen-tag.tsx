@@ -3,8 +3,8 @@ import { StageName } from '../../parts/stage-name.tsx';
 import type { BenchTag } from './bench-tags.ts';
 import { TagActsRow, type TagActs } from './tag-acts-row.tsx';
 
-/** The tag that is looked at, with what can be done about it, right below the picture. */
-export function ChosenTag({ tag, acts }: { tag: BenchTag; acts: TagActs }) {
+/** The tag that is looked at, with what one may do about it, right below the picture. */
+export function ChosenTag({ tag, acts }: { tag: BenchTag; acts?: TagActs }) {
   const { t } = useWords();
   const { mark, stage } = tag;
   return (
@@ -12,7 +12,7 @@ export function ChosenTag({ tag, acts }: { tag: BenchTag; acts: TagActs }) {
       <p className="row">
         <strong>{mark}</strong> <StageName stage={stage} />
       </p>
-      <TagActsRow tag={tag} acts={acts} />
+      {acts ? <TagActsRow tag={tag} acts={acts} /> : null}
     </div>
   );
 }

@@ -22,13 +22,16 @@ const KEYS = [
   'sharpest',
 ] as const;
 
-export function KeysHelp() {
+/** Those that move nothing but the picture. */
+const LOOKING = ['zoom', 'turn', 'sharpest'] as const;
+
+export function KeysHelp({ isLooking = false }: { isLooking?: boolean }) {
   const { t } = useWords();
   return (
     <details className="bench-keys">
       <summary>{t('bench.keys.title')}</summary>
       <ul>
-        {KEYS.map((key) => (
+        {(isLooking ? LOOKING : KEYS).map((key) => (
           <li key={key}>{t(`bench.keys.list.${key}`)}</li>
         ))}
       </ul>

@@ -22,11 +22,12 @@ export interface BenchHands {
 }
 
 const DRAFT = '[data-hit=draft]';
-const PICTURE = '.bench-stage';
+export const PICTURE = '.bench-stage';
 /** Where arrows and Enter have a meaning of their own. */
 const HAS_ARROWS = '[role=radiogroup], [role=listbox], [role=combobox]';
 const HAS_ENTER = 'a, button, summary, label, [role=button]';
-const PAN = 8;
+/** Widths of a step by which the arrows move the picture. */
+export const PAN = 8;
 
 /** Does what a key asked for; false where it means nothing here, so that the browser may have it. */
 export function obey(order: KeyOrder, hands: BenchHands, target: Element): boolean {

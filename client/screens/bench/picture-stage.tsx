@@ -25,6 +25,7 @@ export interface PictureStageProps {
   /** Filled while there is a picture to look at. */
   viewer: RefObject<Viewer | null>;
   onDrawn: () => void;
+  mayDraw: boolean;
   /** What the next drawing is placed as without being asked. */
   rowNext: Entry | null;
 }
@@ -72,7 +73,7 @@ type PictureProps = PictureStageProps & {
 };
 
 function Picture(props: PictureProps) {
-  const { photo, tallness, store, bench, tags, viewer, onDrawn, onMissed, rowNext, levels } = props;
+  const { photo, tallness, store, bench, tags, viewer, onDrawn, onMissed, mayDraw, rowNext, levels } = props;
   const { t } = useWords();
   const element = useRef<HTMLDivElement>(null);
   const follow = useRef<((view: View) => void) | null>(null);
@@ -113,6 +114,7 @@ function Picture(props: PictureProps) {
         const tag = store.tag(id);
         return tag ? { on: 'tag', tag } : null;
       },
+      mayDraw,
       act: store.tell,
       onDrawn: () => drawn.current(),
     });
@@ -125,7 +127,7 @@ function Picture(props: PictureProps) {
       setMade(null);
       created.destroy();
     };
-  }, [photo.id, tallness, store, viewer]);
+  }, [photo.id, tallness, store, viewer, mayDraw]);
   return (
     <div
       id={PICTURE_ID}
@@ -134,10 +136,10 @@ function Picture(props: PictureProps) {
       tabIndex={0}
       role="group"
       aria-label={t('bench.picture')}
-      aria-description={t('bench.pictureHelp')}
+      aria-description={t(mayDraw ? 'bench.pictureHelp' : 'bench.toolHelp.look')}
     >
       <div ref={element} className="bench-viewer" />
-      {isSeen ? null : <p className="bench-over">{t('bench.coming')}</p>}
+      {isSeen ? null : <p className="bench-over">{t(mayDraw ? 'bench.coming' : 'common.loading')}</p>}
       {isSeen && rowNext ? <NextInRow entry={rowNext} /> : null}
       {made
         ? createPortal(

@@ -20,6 +20,8 @@ export interface PointerParts {
   readonly isReady: () => boolean;
   /** Shows what lies under a finger. */
   readonly loupe: Loupe;
+  /** Whether a press can take hold of a region; else the picture is all that moves. */
+  readonly mayDraw: boolean;
   /** A drawing was finished by hand: what it shows can be typed at once. */
   readonly onDrawn: () => void;
 }
@@ -62,7 +64,7 @@ export function listenToPointers(layer: HTMLElement, parts: PointerParts): () =>
     if ((event.pointerType === 'mouse' && event.button !== 0) || !parts.isReady()) return;
     const bench = parts.bench();
     const hit = hitOf(event.target, parts);
-    if (isForViewer(bench, hit)) {
+    if (!parts.mayDraw || isForViewer(bench, hit)) {
       press(event, hit);
       return;
     }

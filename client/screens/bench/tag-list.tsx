@@ -17,7 +17,8 @@ export interface TagListProps {
   index: MemberIndex;
   selected: string | null;
   tell: (event: DeskEvent) => void;
-  acts: TagActs;
+  /** None for whoever may not tag. */
+  acts?: TagActs;
   photo: PhotoDetailView;
 }
 
@@ -35,10 +36,10 @@ export function TagList({ tags, index, selected, tell, acts, photo }: TagListPro
     <section className="section">
       <h2>{t('bench.list.title')}</h2>
       {standing.length === 0 ? (
-        <EmptyState title={t('bench.list.none')}>{t('bench.list.noneText')}</EmptyState>
+        <EmptyState title={t('bench.list.none')}>{acts ? t('bench.list.noneText') : null}</EmptyState>
       ) : (
         <>
-          <p className="soft bench-hint">{t('bench.list.alsoMeans')}</p>
+          {acts ? <p className="soft bench-hint">{t('bench.list.alsoMeans')}</p> : null}
           <ul className="plain-list bench-tags">
             {standing.map((tag) => (
               <TagRow

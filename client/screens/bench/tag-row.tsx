@@ -19,7 +19,8 @@ export interface TagRowProps {
   rivals: readonly BenchTag[];
   isSelected: boolean;
   onSelect: () => void;
-  acts: TagActs;
+  /** None for whoever may not tag. */
+  acts?: TagActs | undefined;
   photo: PhotoDetailView;
 }
 
@@ -39,7 +40,7 @@ export function TagRow(props: TagRowProps) {
       <TagRemarks tag={tag} />
       <UnderProtection photo={photo} mark={mark} isSaid />
       <RivalsNote rivals={rivals} />
-      <TagActsRow tag={tag} acts={acts} />
+      {acts ? <TagActsRow tag={tag} acts={acts} /> : null}
     </li>
   );
 }

@@ -1,6 +1,7 @@
 import { Link } from 'react-router';
 import type { PhotoView } from '#domain/contract/views';
 import { useWords } from '../../i18n/use-words.ts';
+import { IfMay } from '../../shell/if-may.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { againstLines, captureSentence, rejectedLines } from '../photos/capture-sentence.ts';
 import { TimeActs } from './time-acts.tsx';
@@ -26,7 +27,9 @@ export function TakenFact({ photo }: { photo: PhotoView }) {
           <Lines lines={rejected} />
         </details>
       ) : null}
-      <TimeActs photo={photo} />
+      <IfMay act="record">
+        <TimeActs photo={photo} />
+      </IfMay>
       <Link className="alone" to={`/houses/${house}/cameras`}>
         {t('clock.toCameras')}
       </Link>

@@ -81,7 +81,15 @@ const NAMES = {
 } as const satisfies Record<ActSign, string>;
 
 /** One short word to be read, the whole name to be heard and on hovering. */
-function Act({ sign, isOff = false, onPress }: { sign: ActSign; isOff?: boolean; onPress: () => void }) {
+export function Act({
+  sign,
+  isOff = false,
+  onPress,
+}: {
+  sign: ActSign;
+  isOff?: boolean;
+  onPress: () => void;
+}) {
   const { t } = useWords();
   const name = t(NAMES[sign]);
   return (

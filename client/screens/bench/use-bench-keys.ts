@@ -1,20 +1,19 @@
 import { useEffect, useRef } from 'react';
 import { keyOrder, type KeyOrder } from './bench-keys.ts';
-import { obey, type BenchHands } from './obey.ts';
 
 /** Where letters are letters. */
 const FIELDS = 'input:not([type=radio]):not([type=checkbox]), textarea, select';
 /** Where one is at the bench: its own page, or nowhere in particular. */
 const HERE = '.page:has(.bench), body, main, html';
 
-/** The keys of the bench, wherever on its page the focus is. */
-export function useBenchKeys(hands: BenchHands): void {
-  const latest = useRef(hands);
-  latest.current = hands;
+/** The keys of the bench, wherever on its page the focus is. `obey` is false where a key means nothing. */
+export function useBenchKeys(obey: (order: KeyOrder, target: Element) => boolean): void {
+  const latest = useRef(obey);
+  latest.current = obey;
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent) => {
       const order = orderOf(event);
-      if (order && obey(order, latest.current, event.target as Element)) event.preventDefault();
+      if (order && latest.current(order, event.target as Element)) event.preventDefault();
     };
     document.addEventListener('keydown', onKeyDown);
     return () => document.removeEventListener('keydown', onKeyDown);

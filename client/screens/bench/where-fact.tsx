@@ -1,4 +1,5 @@
 import { Link } from 'react-router';
+import { mayAct } from '#domain/contract/acts';
 import { COMPLAINTS } from '#domain/contract/complaints';
 import type { Place, PlaceHeading } from '#domain/contract/place';
 import type { PhotoView } from '#domain/contract/views';
@@ -67,7 +68,7 @@ function OnSite({ place: { site, position }, house }: { place: Place; house: Pla
     return (
       <p>
         {t('place.noSite')}{' '}
-        {house.role === 'owner' ? (
+        {mayAct(house.role, 'rule') ? (
           <Link className="alone" to={`/houses/${house.id}/settings`}>
             {t('place.enterSite')}
           </Link>

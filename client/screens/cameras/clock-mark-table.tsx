@@ -8,6 +8,7 @@ import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { ReasonDialog } from '../../parts/reason-dialog.tsx';
 import { Table } from '../../parts/table.tsx';
+import { IfMay } from '../../shell/if-may.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { useTimeSaid } from '../bench/use-time-said.ts';
 
@@ -68,9 +69,11 @@ function MarkRow({ mark, wasSet, onWithdraw }: MarkRowProps) {
         {mark.note === '' ? null : <div className="soft">{mark.note}</div>}
       </td>
       <td>
-        <Button aria-label={t('clock.withdrawNamed', { when })} onPress={onWithdraw}>
-          {t('clock.withdraw')}
-        </Button>
+        <IfMay act="record">
+          <Button aria-label={t('clock.withdrawNamed', { when })} onPress={onWithdraw}>
+            {t('clock.withdraw')}
+          </Button>
+        </IfMay>
       </td>
     </tr>
   );

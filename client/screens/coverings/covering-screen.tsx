@@ -6,7 +6,9 @@ import { Button, LinkButton } from '../../parts/button.tsx';
 import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
 import { NotFound } from '../../shell/not-found.tsx';
+import { NotYourRole } from '../../shell/not-your-role.tsx';
 import { useHouse } from '../../shell/use-house.ts';
+import { useMay } from '../../shell/use-may.ts';
 import { useReport } from '../report/use-report.ts';
 import { CloseDialog } from './close-dialog.tsx';
 import { findCovering, isTimeToClose } from './closing-preview.ts';
@@ -23,7 +25,8 @@ export function CoveringScreen() {
   const { covering: id = '' } = useParams();
   const [search] = useSearchParams();
   const query = useCoverings(house);
-  if (search.has('change')) return <CoveringFormScreen />;
+  const mayChange = useMay('record');
+  if (search.has('change')) return mayChange ? <CoveringFormScreen /> : <NotYourRole />;
   return (
     <QueryState query={query}>
       {({ coverings }) => {
@@ -41,12 +44,21 @@ function OneCovering({ covering }: { covering: CoveringView }) {
   const close = () => setAsks(false);
   const found = findCovering(useReport(house).data, covering.id);
   const gaps = found?.counts.gaps ?? 0;
+  const mayRecord = useMay('record');
   const next = covering.zone ? (
     <LinkButton to={`/houses/${house}/coverings/new?over=${covering.id}`}>
       {LAYER_WORDS[lang].next}
     </LinkButton>
   ) : null;
-  const actions = covering.closed ? (
+  const toGaps =
+    gaps > 0 && !covering.closed ? (
+      <LinkButton look="act" to={`/houses/${house}/report?only=missing`}>
+        {t('coverings.one.toGaps', { count: gaps })}
+      </LinkButton>
+    ) : null;
+  const actions = !mayRecord ? (
+    toGaps
+  ) : covering.closed ? (
     <>
       {next}
       <Button onPress={() => setAsks(true)}>{t('coverings.one.reopen')}</Button>
@@ -55,11 +67,7 @@ function OneCovering({ covering }: { covering: CoveringView }) {
     <>
       {next}
       <LinkButton to="?change">{t('coverings.one.change')}</LinkButton>
-      {gaps > 0 ? (
-        <LinkButton look="act" to={`/houses/${house}/report?only=missing`}>
-          {t('coverings.one.toGaps', { count: gaps })}
-        </LinkButton>
-      ) : null}
+      {toGaps}
       <Button look={found && isTimeToClose(found) ? 'act' : 'plain'} onPress={() => setAsks(true)}>
         {t('coverings.one.close')}
       </Button>

@@ -12,6 +12,7 @@ import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
 import { Table } from '../../parts/table.tsx';
 import { useHouse } from '../../shell/use-house.ts';
+import { useMay } from '../../shell/use-may.ts';
 import { ProtectionSection } from '../protection/protection-section.tsx';
 import { useReport } from '../report/use-report.ts';
 import { findCovering } from './closing-preview.ts';
@@ -27,17 +28,18 @@ export function CoveringsScreen() {
   const { id: house } = useHouse();
   const query = useCoverings(house);
   const report = useReport(house).data;
-  const add = (
+  const mayPlan = useMay('record');
+  const add = mayPlan ? (
     <LinkButton look="act" to={`/houses/${house}/coverings/new`}>
       {t('coverings.add')}
     </LinkButton>
-  );
+  ) : null;
   return (
     <Page title={t('coverings.title')} lead={t('coverings.lead')} actions={add}>
       <QueryState query={query}>
         {({ coverings }) =>
           coverings.length === 0 ? (
-            <EmptyState title={t('coverings.none')}>{t('coverings.noneText')}</EmptyState>
+            <EmptyState title={t('coverings.none')}>{mayPlan ? t('coverings.noneText') : null}</EmptyState>
           ) : (
             <CoveringTable coverings={coverings} report={report} />
           )

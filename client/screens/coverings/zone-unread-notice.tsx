@@ -1,6 +1,7 @@
 import { Link } from 'react-router';
 import { useWords } from '../../i18n/use-words.ts';
 import { Notice } from '../../parts/notice.tsx';
+import { IfMay } from '../../shell/if-may.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { ZONE_UNREAD_WORDS } from './zone-unread.ts';
 
@@ -11,9 +12,11 @@ export function ZoneUnreadNotice({ why }: { why: 'lines' | 'shape' }) {
   return (
     <Notice
       actions={
-        <Link className="alone" to={`/houses/${house}/grid`}>
-          {t('schedule.place.toGrid')}
-        </Link>
+        <IfMay act="record">
+          <Link className="alone" to={`/houses/${house}/grid`}>
+            {t('schedule.place.toGrid')}
+          </Link>
+        </IfMay>
       }
     >
       {ZONE_UNREAD_WORDS[lang][why]}

@@ -5,6 +5,7 @@ import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { LinkButton } from '../../parts/button.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
+import { IfMay } from '../../shell/if-may.tsx';
 import { useHouse, useHouseCounts } from '../../shell/use-house.ts';
 import { DaysLeft } from '../coverings/days-left.tsx';
 import { NextCovering } from './next-covering.tsx';
@@ -16,7 +17,11 @@ export function ClosesNext({ journal: { next, openCoverings } }: { journal: Jour
   const { id: house } = useHouse();
   const counts = useHouseCounts();
   if (openCoverings === 0) {
-    const plan = <LinkButton to={`/houses/${house}/coverings/new`}>{t('days.plan')}</LinkButton>;
+    const plan = (
+      <IfMay act="record">
+        <LinkButton to={`/houses/${house}/coverings/new`}>{t('days.plan')}</LinkButton>
+      </IfMay>
+    );
     const title = counts.coverings === 0 ? t('days.nextNone') : t('days.nextAllClosed');
     return <EmptyState title={title} action={plan} />;
   }
@@ -34,9 +39,11 @@ export function ClosesNext({ journal: { next, openCoverings } }: { journal: Jour
       <Quiet label={t('days.hidesNothing')} named={next.hidesNothing} />
       {next.gaps.length > 0 ? (
         <div className="row">
-          <LinkButton look="act" to={`/houses/${house}/photos`}>
-            {t('days.addPhotos')}
-          </LinkButton>
+          <IfMay act="contribute">
+            <LinkButton look="act" to={`/houses/${house}/photos`}>
+              {t('days.addPhotos')}
+            </LinkButton>
+          </IfMay>
           <LinkButton to={`/houses/${house}/shots${daysOf(next.gaps)}`}>{t('common.toShots')}</LinkButton>
           <LinkButton to={`/houses/${house}/report?only=missing`}>{t('days.toPrint')}</LinkButton>
         </div>

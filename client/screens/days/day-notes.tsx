@@ -2,6 +2,7 @@ import type { DayView } from '#domain/contract/views';
 import { useSession } from '../../api/use-session.ts';
 import { formatInstant } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
+import { IfMay } from '../../shell/if-may.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { OwnNote } from './own-note.tsx';
 
@@ -25,7 +26,9 @@ export function DayNotes({ day }: { day: DayView }) {
           </p>
         </article>
       ))}
-      <OwnNote date={day.day} saved={own?.text ?? ''} />
+      <IfMay act="contribute">
+        <OwnNote date={day.day} saved={own?.text ?? ''} />
+      </IfMay>
     </section>
   );
 }

@@ -20,7 +20,7 @@ import './days.css';
 /** The front page of a house: what closes next and what is missing for it, then the days, the newest first. */
 export function JournalScreen() {
   const { t, lang } = useWords();
-  const { id: house } = useHouse();
+  const { id: house, role } = useHouse();
   const query = useQuery({
     queryKey: keys.journal(house),
     queryFn: ({ signal }) => call('readJournal', { params: { house }, signal }),
@@ -32,6 +32,7 @@ export function JournalScreen() {
     : undefined;
   return (
     <Page title={t('days.title')} lead={lead}>
+      <p className="soft">{t('houses.role', { role: t(`common.role.${role}`) })}</p>
       <QueryState query={query}>{(journal) => <FrontPage journal={journal} />}</QueryState>
     </Page>
   );

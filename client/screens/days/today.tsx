@@ -5,6 +5,7 @@ import { formatDay } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button, LinkButton } from '../../parts/button.tsx';
 import { useHouse } from '../../shell/use-house.ts';
+import { useMay } from '../../shell/use-may.ts';
 import { BriefDay } from './brief-day.tsx';
 import { BriefNotes } from './brief-notes.tsx';
 import { OwnNote } from './own-note.tsx';
@@ -14,6 +15,7 @@ export function Today({ journal: { today, ahead } }: { journal: JournalView }) {
   const { t, lang } = useWords();
   const { id: house } = useHouse();
   const me = useSession().data?.account?.id;
+  const mayWrite = useMay('contribute');
   const [writes, setWrites] = useState(false);
   const own = today.notes.find(({ by }) => by?.id === me);
   return (
@@ -23,7 +25,7 @@ export function Today({ journal: { today, ahead } }: { journal: JournalView }) {
       <BriefNotes day={today.day} notes={writes ? today.notes.filter((note) => note !== own) : today.notes} />
       {writes ? <OwnNote date={today.day} saved={own?.text ?? ''} /> : null}
       <div className="row">
-        {writes ? null : (
+        {writes || !mayWrite ? null : (
           <Button onPress={() => setWrites(true)}>{own ? t('days.changeNote') : t('days.writeNote')}</Button>
         )}
         <LinkButton look="quiet" to={`/houses/${house}/days/${today.day}`}>

@@ -2,6 +2,7 @@ import type { FindingView } from '#domain/contract/findings';
 import type { FindingKind } from '#domain/record/findings/kinds';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
+import { useMay } from '../../shell/use-may.ts';
 import { FindingItem } from './finding-item.tsx';
 import type { Answering } from './use-answering.tsx';
 
@@ -14,6 +15,7 @@ export interface FindingGroupProps {
 /** The findings of one kind, with what is to be done about it said once. */
 export function FindingGroup({ kind, findings, answering }: FindingGroupProps) {
   const { t } = useWords();
+  const mayAnswer = useMay('contribute');
   const open = findings.filter(({ answer }) => !answer?.stands);
   return (
     <section className="section finding-group">
@@ -30,7 +32,7 @@ export function FindingGroup({ kind, findings, answering }: FindingGroupProps) {
           </li>
         ))}
       </ul>
-      {open.length > 1 ? (
+      {open.length > 1 && mayAnswer ? (
         <div className="row">
           <Button onPress={() => answering.accept(open)}>
             {t('findings.acceptAll', { count: open.length })}

@@ -6,6 +6,7 @@ import { useWords } from '../../i18n/use-words.ts';
 import type { Words } from '../../i18n/words.ts';
 import { Button } from '../../parts/button.tsx';
 import { Thumb } from '../../parts/thumb.tsx';
+import { IfMay } from '../../shell/if-may.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { findingSentence } from './finding-sentence.ts';
 import { findingWays } from './finding-ways.ts';
@@ -39,7 +40,9 @@ export function FindingItem({ finding, answering, isBrief = false }: FindingItem
               {t(`findings.way.${word}`)}
             </Link>
           ))}
-          <FindingActs finding={finding} answering={answering} sentence={sentence} />
+          <IfMay act="contribute">
+            <FindingActs finding={finding} answering={answering} sentence={sentence} />
+          </IfMay>
         </div>
       </div>
     </article>

@@ -9,6 +9,7 @@ import { EmptyState } from '../../parts/empty-state.tsx';
 import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
 import { useHouse } from '../../shell/use-house.ts';
+import { useMay } from '../../shell/use-may.ts';
 import { dayWithin } from './day-steps.ts';
 import { DaySlider } from './day-slider.tsx';
 import { FilterFields } from './filter-fields.tsx';
@@ -62,7 +63,8 @@ function Frame({ model }: { model: FrameModel }) {
 
 function NothingDrawn({ house, hasGrid }: { house: string; hasGrid: boolean }) {
   const { t } = useWords();
-  const action = hasGrid ? (
+  const mayRecord = useMay('record');
+  const way = hasGrid ? (
     <LinkButton look="act" to={`/houses/${house}/schedule`}>
       {t('frame.toSchedule')}
     </LinkButton>
@@ -72,7 +74,7 @@ function NothingDrawn({ house, hasGrid }: { house: string; hasGrid: boolean }) {
     </LinkButton>
   );
   return (
-    <EmptyState title={hasGrid ? t('frame.empty') : t('frame.noGrid')} action={action}>
+    <EmptyState title={hasGrid ? t('frame.empty') : t('frame.noGrid')} action={mayRecord ? way : null}>
       {hasGrid ? t('frame.emptyText') : t('frame.noGridText')}
     </EmptyState>
   );

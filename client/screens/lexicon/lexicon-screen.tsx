@@ -10,6 +10,7 @@ import { useWords } from '../../i18n/use-words.ts';
 import { LinkButton } from '../../parts/button.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Page } from '../../parts/page.tsx';
+import { IfMay } from '../../shell/if-may.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { useLexicon } from '../../shell/use-lexicon.ts';
 import { KindList } from './kind-list.tsx';
@@ -28,7 +29,11 @@ export function LexiconScreen() {
     <Page
       title={t('lexicon.title')}
       breadcrumb={[{ to: `/houses/${house}/members`, label: t('common.nav.members') }]}
-      actions={<LinkButton to={`/houses/${house}/lexicon/new`}>{t('lexicon.add')}</LinkButton>}
+      actions={
+        <IfMay act="record">
+          <LinkButton to={`/houses/${house}/lexicon/new`}>{t('lexicon.add')}</LinkButton>
+        </IfMay>
+      }
       lead={t('lexicon.lead')}
     >
       <div className="form" role="search">

@@ -11,6 +11,7 @@ import { LinkButton } from '../../parts/button.tsx';
 import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
 import { NotFound } from '../../shell/not-found.tsx';
+import { IfMay } from '../../shell/if-may.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { useLexicon } from '../../shell/use-lexicon.ts';
 import { KindMembers } from './kind-members-list.tsx';
@@ -48,12 +49,12 @@ function TermPage({ kind, own }: { kind: Kind; own: TermView | undefined }) {
       title={kind.kanji || kind.en}
       breadcrumb={[{ to: `/houses/${house}/lexicon`, label: t('lexicon.title') }]}
       actions={
-        <>
+        <IfMay act="record">
           <LinkButton to={`/houses/${house}/lexicon/${kind.id}/change`}>{t('lexicon.change')}</LinkButton>
           {own ? (
             <RemoveTerm term={own.id} name={nameOfKind(kind, lang)} isBuiltIn={kind.id in ABOUT} />
           ) : null}
-        </>
+        </IfMay>
       }
     >
       <p className="lexicon-does">{own?.does || does}</p>

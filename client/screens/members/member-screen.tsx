@@ -7,6 +7,7 @@ import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
 import { StageStrokes } from '../../parts/stage-strokes.tsx';
 import { useHouse } from '../../shell/use-house.ts';
+import { useMay } from '../../shell/use-may.ts';
 import { listAddress, readListPlace } from './list-address.ts';
 import { MemberActions } from './member-actions.tsx';
 import { MemberHistory } from './member-history.tsx';
@@ -23,12 +24,13 @@ export function MemberScreen() {
     queryFn: ({ signal }) => call('readMember', { params: { house, mark }, signal }),
   });
   const member = query.data?.member;
+  const mayChange = useMay('record');
   return (
     <Page
       title={mark}
       badge={member ? <StageStrokes stage={member.stage} track={member.track} size="large" /> : null}
       breadcrumb={[{ to: `/houses/${house}/members${list}`, label: t('common.nav.members') }]}
-      actions={member ? <MemberActions key={mark} member={member} /> : null}
+      actions={member && mayChange ? <MemberActions key={mark} member={member} /> : null}
     >
       <QueryState query={query}>{(history) => <MemberHistory history={history} />}</QueryState>
     </Page>

@@ -9,6 +9,7 @@ import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
 import { useMembers } from '../../finding/use-members.ts';
 import { useHouse } from '../../shell/use-house.ts';
+import { useMay } from '../../shell/use-may.ts';
 import { AddMember } from './add-member.tsx';
 import { MemberFinder } from './member-finder.tsx';
 import './members.css';
@@ -22,14 +23,17 @@ export function MembersScreen() {
     queryFn: ({ signal }) => call('listMembers', { params: { house }, signal }),
   });
   const { index } = useMembers(house);
+  const mayRecord = useMay('record');
   const isEmpty = query.data?.members.length === 0;
   const ways = (
     <>
-      <LinkButton look={isEmpty ? 'act' : 'plain'} to={`/houses/${house}/schedule`}>
-        {t('members.import')}
-      </LinkButton>
+      {mayRecord ? (
+        <LinkButton look={isEmpty ? 'act' : 'plain'} to={`/houses/${house}/schedule`}>
+          {t('members.import')}
+        </LinkButton>
+      ) : null}
       <LinkButton to={`/houses/${house}/lexicon`}>{t('lexicon.title')}</LinkButton>
-      <Button onPress={() => setIsAdding(true)}>{t('members.add')}</Button>
+      {mayRecord ? <Button onPress={() => setIsAdding(true)}>{t('members.add')}</Button> : null}
     </>
   );
   return (
@@ -39,7 +43,7 @@ export function MembersScreen() {
           <>
             {isEmpty ? (
               <EmptyState title={t('members.none')} action={ways}>
-                {t('members.noneText')}
+                {mayRecord ? t('members.noneText') : null}
               </EmptyState>
             ) : (
               <MemberFinder index={index} />

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { CoveringForm } from '#domain/record/covering-form';
 import { useWords } from '../../i18n/use-words.ts';
 import { Table } from '../../parts/table.tsx';
+import { IfMay } from '../../shell/if-may.tsx';
 import { AddNeed } from './add-need.tsx';
 import { NeedRow } from './need-row.tsx';
 import type { Need } from './needs-draft.ts';
@@ -35,7 +36,9 @@ export function FormNeeds({ form, needs, onChange, onBack }: FormNeedsProps) {
           <NeedRow key={need.kind} need={need} onChange={onChange} onBack={onBack} />
         ))}
       </Table>
-      <AddNeed form={form} needs={needs} onAdd={onChange} />
+      <IfMay act="record">
+        <AddNeed form={form} needs={needs} onAdd={onChange} />
+      </IfMay>
     </details>
   );
 }

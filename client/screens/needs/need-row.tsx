@@ -5,6 +5,8 @@ import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { Checkbox } from '../../parts/checkbox.tsx';
 import { Select } from '../../parts/select.tsx';
+import { IfMay } from '../../shell/if-may.tsx';
+import { useMay } from '../../shell/use-may.ts';
 import { usualLeast, type Need } from './needs-draft.ts';
 
 interface NeedRowProps {
@@ -16,9 +18,11 @@ interface NeedRowProps {
 /** In words until somebody changes it: dozens of rows of fields would be in everybody's way. */
 export function NeedRow({ need, onChange, onBack }: NeedRowProps) {
   const { lang } = useWords();
+  const mayChange = useMay('record');
   const [isChanging, setChanging] = useState(need.isOwn);
   const name = need.known ? nameOfKind(need.known, lang) : need.kind;
-  if (!isChanging) return <SaidRow need={need} name={name} onChange={() => setChanging(true)} />;
+  if (!isChanging || !mayChange)
+    return <SaidRow need={need} name={name} onChange={() => setChanging(true)} />;
   const back = () => {
     setChanging(false);
     onBack(need);
@@ -36,9 +40,11 @@ function SaidRow({ need, name, onChange }: { need: Need; name: string; onChange:
       <td>{t('needs.usual', { stage: t(`common.stage.${need.least ?? usual}`) })}</td>
       <td>{t('common.count.photos', { count: need.views })}</td>
       <td>
-        <Button onPress={onChange} aria-label={t('needs.changeOf', { kind: name })}>
-          {t('needs.change')}
-        </Button>
+        <IfMay act="record">
+          <Button onPress={onChange} aria-label={t('needs.changeOf', { kind: name })}>
+            {t('needs.change')}
+          </Button>
+        </IfMay>
       </td>
     </tr>
   );

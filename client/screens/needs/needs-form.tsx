@@ -6,6 +6,7 @@ import { keys } from '../../api/keys.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { SaveRow } from '../../parts/save-row.tsx';
 import { useUnsaved } from '../../parts/unsaved.tsx';
+import { IfMay } from '../../shell/if-may.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { useLexicon } from '../../shell/use-lexicon.ts';
 import { FormNeeds } from './form-needs.tsx';
@@ -47,7 +48,9 @@ export function NeedsForm({ rows }: { rows: readonly StatedRequirement[] }) {
         />
       ))}
       <p className="soft">{t('needs.caution')}</p>
-      <SaveRow save={save} saved={t('needs.saved')} />
+      <IfMay act="record">
+        <SaveRow save={save} saved={t('needs.saved')} />
+      </IfMay>
       {unsaved.question}
     </form>
   );

@@ -4,6 +4,7 @@ import { keys } from '../../api/keys.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { EmptyState } from '../../parts/empty-state.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
+import { useMay } from '../../shell/use-may.ts';
 import { filterAddress, isFiltered, type PhotoFilter } from './photo-filter.ts';
 import { PhotoWall } from './photo-wall.tsx';
 import { UNDATED } from './wall-day.tsx';
@@ -41,9 +42,10 @@ export function PhotoList({ house, filter, at }: { house: string; filter: PhotoF
 
 function NoPhotos({ isFiltered: narrowed }: { isFiltered: boolean }) {
   const { t } = useWords();
+  const mayAdd = useMay('contribute');
   return narrowed ? (
     <EmptyState title={t('photos.list.noMatch')}>{t('photos.list.noMatchText')}</EmptyState>
   ) : (
-    <EmptyState title={t('photos.list.none')}>{t('photos.list.noneText')}</EmptyState>
+    <EmptyState title={t('photos.list.none')}>{mayAdd ? t('photos.list.noneText') : null}</EmptyState>
   );
 }

@@ -3,6 +3,7 @@ import { useWords } from '../../i18n/use-words.ts';
 import { LinkButton } from '../../parts/button.tsx';
 import { Page } from '../../parts/page.tsx';
 import { useHouse, useHouseCounts } from '../../shell/use-house.ts';
+import { useMay } from '../../shell/use-may.ts';
 import { AddPhotos } from './add-photos.tsx';
 import { FilterBar } from './filter-bar.tsx';
 import { OthersNotice } from './others-notice.tsx';
@@ -16,13 +17,14 @@ export function PhotosScreen() {
   const { t } = useWords();
   const { id: house } = useHouse();
   const counts = useHouseCounts();
+  const mayAdd = useMay('contribute');
   const [search, setSearch] = useSearchParams();
   const filter = readFilter(search);
   return (
     // Where there are photos already, the room is theirs.
     <Page
       title={t('photos.title')}
-      lead={counts.photos === 0 ? t('photos.lead') : null}
+      lead={counts.photos === 0 && mayAdd ? t('photos.lead') : null}
       actions={
         counts.photos === 0 ? null : (
           <>
@@ -33,7 +35,7 @@ export function PhotosScreen() {
       }
     >
       <OthersNotice house={house} />
-      <AddPhotos house={house} />
+      {mayAdd ? <AddPhotos house={house} /> : null}
       <UploadList house={house} />
       <FilterBar
         house={house}

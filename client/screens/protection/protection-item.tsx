@@ -5,6 +5,7 @@ import { dayIn, formatDay, formatInstant } from '../../i18n/format.ts';
 import { joinWords } from '../../i18n/join-words.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button, LinkButton } from '../../parts/button.tsx';
+import { IfMay } from '../../shell/if-may.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { LiftDialog } from './lift-dialog.tsx';
 import { TakeBackDialog } from './take-back-dialog.tsx';
@@ -28,34 +29,36 @@ export function ProtectionItem({ protection }: { protection: ProtectionView }) {
       <Over protection={protection} />
       {note === '' ? null : <p className="protection-note">{note}</p>}
       {lifted && lifted.note !== '' ? <p className="protection-note">{lifted.note}</p> : null}
-      <div className="row">
-        {lifted ? (
-          <Button aria-label={t('protection.backNamed', { name })} onPress={() => setAsks('back')}>
-            {t('protection.back')}
-          </Button>
-        ) : (
-          <Button
-            look={isDue(protection.liftingDay, zone) ? 'act' : 'plain'}
-            aria-label={t('protection.liftNamed', { name })}
-            onPress={() => setAsks('lift')}
+      <IfMay act="record">
+        <div className="row">
+          {lifted ? (
+            <Button aria-label={t('protection.backNamed', { name })} onPress={() => setAsks('back')}>
+              {t('protection.back')}
+            </Button>
+          ) : (
+            <Button
+              look={isDue(protection.liftingDay, zone) ? 'act' : 'plain'}
+              aria-label={t('protection.liftNamed', { name })}
+              onPress={() => setAsks('lift')}
+            >
+              {t('protection.lift')}
+            </Button>
+          )}
+          <LinkButton
+            to={`/houses/${house}/protection/${id}`}
+            aria-label={t('protection.changeNamed', { name })}
           >
-            {t('protection.lift')}
+            {t('protection.change')}
+          </LinkButton>
+          <Button
+            look="quiet"
+            aria-label={t('protection.mistakeNamed', { name })}
+            onPress={() => setAsks('mistake')}
+          >
+            {t('protection.mistake')}
           </Button>
-        )}
-        <LinkButton
-          to={`/houses/${house}/protection/${id}`}
-          aria-label={t('protection.changeNamed', { name })}
-        >
-          {t('protection.change')}
-        </LinkButton>
-        <Button
-          look="quiet"
-          aria-label={t('protection.mistakeNamed', { name })}
-          onPress={() => setAsks('mistake')}
-        >
-          {t('protection.mistake')}
-        </Button>
-      </div>
+        </div>
+      </IfMay>
       {asks === 'lift' ? <LiftDialog protection={protection} onClose={close} /> : null}
       {asks === 'back' ? <TakeBackDialog protection={protection} what="takeBack" onClose={close} /> : null}
       {asks === 'mistake' ? <TakeBackDialog protection={protection} what="withdraw" onClose={close} /> : null}

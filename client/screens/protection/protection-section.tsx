@@ -2,6 +2,7 @@ import type { ProtectionView } from '#domain/contract/protection';
 import { useWords } from '../../i18n/use-words.ts';
 import { LinkButton } from '../../parts/button.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
+import { IfMay } from '../../shell/if-may.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { ProtectionItem } from './protection-item.tsx';
 import { useProtections } from './use-protections.ts';
@@ -16,9 +17,11 @@ export function ProtectionSection() {
       <h2 id="protection">{t('protection.title')}</h2>
       <p>{t('protection.lead')}</p>
       <p className="soft">{t('protection.caution')}</p>
-      <div className="row">
-        <LinkButton to={`/houses/${house}/protection/new`}>{t('protection.lay')}</LinkButton>
-      </div>
+      <IfMay act="record">
+        <div className="row">
+          <LinkButton to={`/houses/${house}/protection/new`}>{t('protection.lay')}</LinkButton>
+        </div>
+      </IfMay>
       <QueryState query={useProtections(house, false)}>
         {({ protections }) => (
           <>

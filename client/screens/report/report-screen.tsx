@@ -10,6 +10,7 @@ import { Notice } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
 import { useHouse } from '../../shell/use-house.ts';
+import { useMay } from '../../shell/use-may.ts';
 import { PageMargins } from './page-margins.tsx';
 import { ReportDays } from './report-days.tsx';
 import { onlyMissing } from './only-missing.ts';
@@ -50,18 +51,21 @@ function Report({ report }: { report: ClosingReportView }) {
   const { t, lang } = useWords();
   const { id: house, name, zone } = useHouse();
   const [search, setSearch] = useSearchParams();
+  const mayPlan = useMay('record');
   const isNarrow = search.get('only') === 'missing';
   if (report.days.length === 0) {
     return (
       <EmptyState
         title={t('report.none')}
         action={
-          <LinkButton look="act" to={`/houses/${house}/coverings/new`}>
-            {t('report.plan')}
-          </LinkButton>
+          mayPlan ? (
+            <LinkButton look="act" to={`/houses/${house}/coverings/new`}>
+              {t('report.plan')}
+            </LinkButton>
+          ) : null
         }
       >
-        {t('report.noneText')}
+        {mayPlan ? t('report.noneText') : null}
       </EmptyState>
     );
   }

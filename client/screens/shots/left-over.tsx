@@ -1,6 +1,7 @@
 import { Link } from 'react-router';
 import { groupBy } from '#domain/group-by';
 import { useWords } from '../../i18n/use-words.ts';
+import { IfMay } from '../../shell/if-may.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { keyOfShot, onPaper, ShotRow, type AboutShots } from './shot-row.tsx';
 
@@ -49,9 +50,11 @@ function Placeless({ about }: { about: AboutShots }) {
           <h2>{t('shots.placeless')}</h2>
           <p>
             {t('shots.placelessText')}{' '}
-            <Link className="line-link no-print" to={`/houses/${house}/schedule`}>
-              {t('shots.toSchedule')}
-            </Link>
+            <IfMay act="record">
+              <Link className="line-link no-print" to={`/houses/${house}/schedule`}>
+                {t('shots.toSchedule')}
+              </Link>
+            </IfMay>
           </p>
         </>
       )}

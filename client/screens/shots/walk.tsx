@@ -8,6 +8,7 @@ import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
+import { IfMay } from '../../shell/if-may.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { useLexicon } from '../../shell/use-lexicon.ts';
 import { PageMargins } from '../report/page-margins.tsx';
@@ -61,9 +62,11 @@ function Ordered({ walk, now, days, order }: OrderedProps) {
       {walk.grid === null && shots.length > 0 ? (
         <Notice>
           {t('shots.noGrid')}{' '}
-          <Link className="line-link" to={`/houses/${house}/grid`}>
-            {t('shots.toGrid')}
-          </Link>
+          <IfMay act="record">
+            <Link className="line-link" to={`/houses/${house}/grid`}>
+              {t('shots.toGrid')}
+            </Link>
+          </IfMay>
         </Notice>
       ) : null}
       {shots.length === 0 ? (

@@ -1,4 +1,4 @@
-import { ROLES, type Role } from './shapes.ts';
+import type { Role } from './shapes.ts';
 
 /**
  * What a role allows in its house. `contribute`: photos, notes, answers to findings; `record`: whatever the
@@ -21,5 +21,5 @@ export function mayAct(role: Role, act: Act): boolean {
 }
 
 export function rolesThatMay(act: Act): Role[] {
-  return ROLES.filter((role) => mayAct(role, act));
+  return (Object.keys(ALLOWED) as Role[]).filter((role) => mayAct(role, act));
 }

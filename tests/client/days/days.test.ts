@@ -138,7 +138,9 @@ describe('the first steps of a fresh house', () => {
     ]);
   });
   test('are not asked of those who may not do them', () => {
-    expect(words({ ...fresh, role: 'builder' })).toEqual(['schedule', 'photos', 'covering']);
+    expect(words({ ...fresh, role: 'carpenter' })).toEqual(['schedule', 'photos', 'covering']);
+    expect(words({ ...fresh, role: 'inspector' })).toEqual(['photos']);
+    expect(words({ ...fresh, role: 'builder' })).toEqual([]);
   });
   test('are over once the record runs, even without a first day', () => {
     expect(words({ ...fresh, counts: { members: 1, photos: 1, tags: 0, coverings: 1 } })).toEqual([]);
