@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import type { ReviewView } from '#domain/contract/review-views';
 import type { UploadOutcome } from '#domain/contract/views';
 import { makeJpeg, takenAt } from './pictures.ts';
 import { newHouse, type Client } from './server.ts';
@@ -13,12 +14,12 @@ export interface FurnishedHouse {
 
 const NAILER = { kanji: '胴縁木', en: 'nailer', family: 'floor', track: 'floor', lies: 'level' };
 
-/** A house of this day with one member, photo, tag, covering, protection, clock mark and term, and one person invited. */
+/** A house of this day with one member, photo, tag, released covering, protection, clock mark and term, and one person invited. */
 export async function furnishHouse(owner: Client, mark: string, day: string): Promise<FurnishedHouse> {
   const noon = `${day}T03:00:00.000Z`;
   const { id: house } = await newHouse(owner, `House of ${mark}`);
   const [tag, covering, protection, clockMark] = [randomUUID(), randomUUID(), randomUUID(), randomUUID()];
-  const term = randomUUID();
+  const [term, release] = [randomUUID(), randomUUID()];
   await owner.put(`/houses/${house}/members/${encodeURIComponent(mark)}`, { kind: '柱' });
   const bytes = await makeJpeg(71, takenAt(`${day}T09:30:00`), { width: 96, height: 64 });
   const { results } = await owner.upload<{ results: UploadOutcome[] }>(house, [{ name: 'a.jpg', bytes }]);
@@ -32,6 +33,13 @@ export async function furnishHouse(owner: Client, mark: string, day: string): Pr
     ...{ id: covering, name: 'North wall', kind: 'plaster', plannedDay: '2026-05-01' },
     hides: [{ mark, least: 'raised' }],
   });
+  await owner.put(`/houses/${house}/release-rule`, { fourEyes: false, reason: 'One person.' });
+  await owner.post(`/coverings/${covering}/ready`, {});
+  const { lines } = await owner.get<ReviewView>(`/coverings/${covering}/review`);
+  await owner.post(`/coverings/${covering}/releases`, {
+    id: release,
+    members: lines.map((line) => ({ mark: line.mark, basis: line.basis, waived: 'Seen on site.' })),
+  });
   await owner.post(`/houses/${house}/protections`, {
     ...{ id: protection, name: 'Sill', what: 'boards', hides: [mark], laidAt: noon },
   });
@@ -40,6 +48,6 @@ export async function furnishHouse(owner: Client, mark: string, day: string): Pr
     email: `${house}@example.org`,
     role: 'builder',
   });
-  const things = { house, photo, tag, covering, protection, clockMark, term, kind: term };
+  const things = { house, photo, tag, covering, release, protection, clockMark, term, kind: term };
   return { house, content, things: { ...things, mark: encodeURIComponent(mark), date: day, link } };
 }

@@ -6,6 +6,7 @@ export type Who = 'anyone' | 'account' | readonly Role[];
 const everyRole: Who = ['owner', 'carpenter', 'inspector', 'builder'];
 const crew: Who = ['owner', 'carpenter', 'inspector'];
 const recorders: Who = ['owner', 'carpenter'];
+const reviewers: Who = ['owner', 'inspector'];
 const keeper: Who = ['owner'];
 
 /**
@@ -84,6 +85,16 @@ export const WHO_MAY: Readonly<Record<string, Who>> = {
   changeCovering: recorders,
   closeCovering: recorders,
   reopenCovering: recorders,
+
+  readReview: everyRole,
+  readRelease: everyRole,
+  readyCovering: recorders,
+  withdrawReady: recorders,
+  releaseCovering: reviewers,
+  refuseCovering: reviewers,
+  withdrawRelease: reviewers,
+  disputeTag: reviewers,
+  stateReleaseRule: keeper,
 
   listProtections: everyRole,
   layProtection: recorders,
