@@ -1,38 +1,52 @@
-import type { Page } from 'playwright-core';
+import type { Page, Request } from 'playwright-core';
 
 const BUTTONS = '.page button:not([disabled]), .page [role=button]:not([aria-disabled=true])';
 const DIALOG = '[role=dialog], [role=alertdialog]';
 
+/** What the server refuses to the role of whoever is at the page, and how many changes it was asked for and has not answered. */
+export function hearRefusals(page: Page) {
+  const refused: string[] = [];
+  const waiting = new Set<Request>();
+  page.on('request', (request) => void (request.method() !== 'GET' && waiting.add(request)));
+  page.on('requestfinished', (request) => waiting.delete(request));
+  page.on('requestfailed', (request) => waiting.delete(request));
+  page.on('response', (response) => {
+    if (response.status() === 403) refused.push(`${response.request().method()} ${response.url()}`);
+  });
+  return { refused, waiting };
+}
+
 /** Presses every button of the screen, and in what opens fills every field and sends it off. */
 export async function pressEverything(page: Page): Promise<void> {
-  const count = await page.locator(BUTTONS).count();
-  for (let i = 0; i < count; i++) {
-    const isPressed = await page.evaluate(pressNth, [BUTTONS, i] as const);
-    if (!isPressed) continue;
-    if ((await page.locator(DIALOG).count()) > 0) await answerDialog(page);
+  for (let from: number | null = 0; from !== null;) {
+    from = await page.evaluate(pressFrom, [BUTTONS, DIALOG, from] as const);
+    if (from !== null) await answerDialog(page);
   }
   await page.evaluate(fillAndSend, '.page form');
-  await page.waitForLoadState('networkidle');
 }
 
 async function answerDialog(page: Page): Promise<void> {
   await page.evaluate(fillAndSend, `:is(${DIALOG}) form`);
-  await page.waitForLoadState('networkidle');
   if ((await page.locator(DIALOG).count()) > 0) await page.keyboard.press('Escape');
 }
 
-/** What runs in the page stands alone there. Printing would wait for a person. */
-async function pressNth([selector, n]: readonly [string, number]): Promise<boolean> {
+/** Presses one after the other until something asks, and resolves to where to go on. Stands alone, since it runs in the page. */
+async function pressFrom([buttons, dialog, from]: readonly [string, string, number]): Promise<number | null> {
+  // Printing would wait for a person.
   window.print = () => undefined;
-  const button = document.querySelectorAll<HTMLElement | SVGElement>(selector)[n];
-  if (!button || document.querySelector('[role=dialog], [role=alertdialog]')) return false;
-  button.dispatchEvent(new MouseEvent('click', { bubbles: true, cancelable: true }));
-  await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 0)));
-  return true;
+  for (let n = from; ; n++) {
+    const button = document.querySelectorAll(buttons)[n];
+    if (!button) return null;
+    button.dispatchEvent(new MouseEvent('click', { bubbles: true, cancelable: true }));
+    await new Promise((resolve) => requestAnimationFrame(() => setTimeout(resolve, 0)));
+    if (document.querySelector(dialog)) return n + 1;
+  }
 }
 
 async function fillAndSend(selector: string): Promise<void> {
   for (const form of Array.from(document.querySelectorAll<HTMLFormElement>(selector))) {
+    // Without a field and a button nobody can send it.
+    if (!form.querySelector('input, textarea, select, [type=submit]')) continue;
     for (const field of Array.from(
       form.querySelectorAll<HTMLInputElement | HTMLTextAreaElement>('input, textarea'),
     )) {

@@ -1,4 +1,4 @@
 export const roles = {
-  title: 'Not with your role',
-  text: 'Your role in this house is {{role}}. This page changes the record, which your role does not allow. Ask the keeper of the record.',
+  title: 'Your role does not allow this',
+  text: 'This page changes the record, and your role in this house is {{role}}. If something must be changed, ask the keeper of the record.',
 } as const;
