@@ -1,5 +1,6 @@
 import { createContext, useContext } from 'react';
 import { useQuery } from '@tanstack/react-query';
+import { mayAct, type Act } from '#domain/contract/acts';
 import type { HouseView } from '#domain/contract/views';
 import { houseQuery } from '../api/house-query.ts';
 
@@ -13,6 +14,11 @@ export function useHouse(): PlainHouse {
   const house = useContext(HouseContext);
   if (!house) throw new Error('useHouse is used outside of a house.');
   return house;
+}
+
+/** Whether one's role in the house allows an act: what it does not allow is not offered. */
+export function useMay(act: Act): boolean {
+  return mayAct(useHouse().role, act);
 }
 
 const NONE: HouseView['counts'] = { members: 0, photos: 0, tags: 0, coverings: 0 };

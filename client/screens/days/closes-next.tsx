@@ -5,8 +5,7 @@ import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { LinkButton } from '../../parts/button.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
-import { IfMay } from '../../shell/if-may.tsx';
-import { useHouse, useHouseCounts } from '../../shell/use-house.ts';
+import { useHouse, useHouseCounts, useMay } from '../../shell/use-house.ts';
 import { DaysLeft } from '../coverings/days-left.tsx';
 import { NextCovering } from './next-covering.tsx';
 
@@ -16,12 +15,11 @@ export function ClosesNext({ journal: { next, openCoverings } }: { journal: Jour
   const lexicon = useLexicon();
   const { id: house } = useHouse();
   const counts = useHouseCounts();
+  const [mayPlan, mayAdd] = [useMay('record'), useMay('contribute')];
   if (openCoverings === 0) {
-    const plan = (
-      <IfMay act="record">
-        <LinkButton to={`/houses/${house}/coverings/new`}>{t('days.plan')}</LinkButton>
-      </IfMay>
-    );
+    const plan = mayPlan ? (
+      <LinkButton to={`/houses/${house}/coverings/new`}>{t('days.plan')}</LinkButton>
+    ) : null;
     const title = counts.coverings === 0 ? t('days.nextNone') : t('days.nextAllClosed');
     return <EmptyState title={title} action={plan} />;
   }
@@ -39,11 +37,11 @@ export function ClosesNext({ journal: { next, openCoverings } }: { journal: Jour
       <Quiet label={t('days.hidesNothing')} named={next.hidesNothing} />
       {next.gaps.length > 0 ? (
         <div className="row">
-          <IfMay act="contribute">
+          {mayAdd ? (
             <LinkButton look="act" to={`/houses/${house}/photos`}>
               {t('days.addPhotos')}
             </LinkButton>
-          </IfMay>
+          ) : null}
           <LinkButton to={`/houses/${house}/shots${daysOf(next.gaps)}`}>{t('common.toShots')}</LinkButton>
           <LinkButton to={`/houses/${house}/report?only=missing`}>{t('days.toPrint')}</LinkButton>
         </div>

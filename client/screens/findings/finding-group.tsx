@@ -2,7 +2,7 @@ import type { FindingView } from '#domain/contract/findings';
 import type { FindingKind } from '#domain/record/findings/kinds';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
-import { useMay } from '../../shell/use-may.ts';
+import { useMay } from '../../shell/use-house.ts';
 import { FindingItem } from './finding-item.tsx';
 import type { Answering } from './use-answering.tsx';
 

@@ -4,8 +4,7 @@ import { LinkButton } from '../../parts/button.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
 import { IfMay } from '../../shell/if-may.tsx';
-import { useHouse } from '../../shell/use-house.ts';
-import { useMay } from '../../shell/use-may.ts';
+import { useHouse, useMay } from '../../shell/use-house.ts';
 import { HouseFactsList } from './house-facts-list.tsx';
 import { SettingsForm } from './settings-form.tsx';
 

@@ -6,7 +6,7 @@ import { Button } from '../../parts/button.tsx';
 import { Checkbox } from '../../parts/checkbox.tsx';
 import { Select } from '../../parts/select.tsx';
 import { IfMay } from '../../shell/if-may.tsx';
-import { useMay } from '../../shell/use-may.ts';
+import { useMay } from '../../shell/use-house.ts';
 import { usualLeast, type Need } from './needs-draft.ts';
 
 interface NeedRowProps {

@@ -4,7 +4,7 @@ import { keys } from '../../api/keys.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { EmptyState } from '../../parts/empty-state.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
-import { useMay } from '../../shell/use-may.ts';
+import { useMay } from '../../shell/use-house.ts';
 import { filterAddress, isFiltered, type PhotoFilter } from './photo-filter.ts';
 import { PhotoWall } from './photo-wall.tsx';
 import { UNDATED } from './wall-day.tsx';
