@@ -10,6 +10,7 @@ const SERVER_ENTRIES = {
   main: 'server/main.ts',
   rebuild: 'server/rebuild.ts',
   invent: 'server/invent.ts',
+  'reset-link': 'server/reset-link.ts',
   'heic-worker': 'server/imaging/heic-worker.ts',
 };
 const COMMON_INPUTS = ['package.json', 'package-lock.json', 'tsconfig.json', 'server/build.mjs'];

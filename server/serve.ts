@@ -6,7 +6,9 @@ import { compose, type ComposeOptions, type Core } from './compose.ts';
 import type { Config } from './config.ts';
 import { API, createApp } from './http/app.ts';
 import { EventHub } from './http/event-hub.ts';
+import { LINK_DAYS } from '#domain/contract/link-days';
 import { packageRoot } from './package-root.ts';
+import { addDays } from './services/add-days.ts';
 import { Failure } from './services/failure.ts';
 import { adoptHouses } from './services/people.ts';
 import { CHANNEL } from './storage/ledger-store.ts';
@@ -113,8 +115,9 @@ async function prepareOwner({ context }: Core, { owner, role }: Config): Promise
 
 async function firstLink({ context }: Core, origin: string): Promise<string | null> {
   if (await context.accounts.anyExists()) return null;
-  const nobody = { email: null, houseId: null, role: null, madeBy: null };
-  return `${origin}/link/${await context.accounts.makeLink({ purpose: 'first-account', ...nobody })}`;
+  const nobody = { email: null, houseId: null, role: null, personId: null, madeBy: null };
+  const until = addDays(context.now(), LINK_DAYS.usual);
+  return `${origin}/link/${await context.accounts.makeLink({ purpose: 'first-account', ...nobody, until })}`;
 }
 
 function readVersion(): string {

@@ -1,9 +1,10 @@
-import express, { type Express } from 'express';
+import express, { type Express, type RequestHandler } from 'express';
 import helmet from 'helmet';
 import type { Logger } from 'pino';
 import type { Context } from '../services/context.ts';
 import { compressAnswers } from './compress.ts';
 import type { EventHub } from './event-hub.ts';
+import { GuessGuard } from './guess-guard.ts';
 import { implement, type Handlers } from './implement.ts';
 import { openApiDocument } from './openapi.ts';
 import { notFound, problemHandler } from './problem.ts';
@@ -13,6 +14,7 @@ import { siteHandlers } from './routes/site.ts';
 import { coveringHandlers } from './routes/coverings.ts';
 import { findingHandlers } from './routes/findings.ts';
 import { holdHandlers } from './routes/holds.ts';
+import { guestHandlers } from './routes/guests.ts';
 import { houseHandlers } from './routes/houses.ts';
 import { memberHandlers } from './routes/members.ts';
 import { protectionHandlers } from './routes/protection.ts';
@@ -20,7 +22,6 @@ import { photoHandlers } from './routes/photos.ts';
 import { sessionHandlers } from './routes/session.ts';
 import { termHandlers } from './routes/terms.ts';
 import { serveClient } from './serve-client.ts';
-import { SignInGuard } from './sign-in-guard.ts';
 
 export interface AppParts {
   readonly context: Context;
@@ -43,6 +44,7 @@ export function createApp(parts: AppParts): Express {
   // Only a proxy on this machine may say whom it speaks for.
   app.set('trust proxy', 'loopback');
   app.use(securityHeaders(parts.secure));
+  app.use(['/guest', '/link', `${API}/guest`, `${API}/links`], unlisted);
   app.use(API, api(parts));
   if (parts.clientFolder) app.use(serveClient(parts.clientFolder));
   app.use(notFound);
@@ -58,10 +60,12 @@ function api(parts: AppParts): express.Router {
     next();
   });
   router.use(compressAnswers());
+  const guard = new GuessGuard(context.now);
   const handlers: Handlers = {
     ...instanceHandlers(parts),
-    ...sessionHandlers(context, new SignInGuard(context.now)),
+    ...sessionHandlers(context, guard),
     ...houseHandlers(context, hub),
+    ...guestHandlers(context, guard),
     ...memberHandlers(context),
     ...photoHandlers(context, log, wakeJobs),
     ...clockHandlers(context),
@@ -89,6 +93,13 @@ function instanceHandlers({ isHealthy, version }: AppParts): Handlers {
     openapi: () => Promise.resolve((document ??= openApiDocument(version))),
   };
 }
+
+/** An address that holds a secret is in no list of a search engine, and its pages tell no other site of it. */
+const unlisted: RequestHandler = (_req, res, next) => {
+  res.setHeader('x-robots-tag', 'noindex, nofollow');
+  res.setHeader('referrer-policy', 'no-referrer');
+  next();
+};
 
 function securityHeaders(secure: boolean) {
   return helmet({

@@ -3,11 +3,16 @@ import { z } from 'zod';
 import { BEAT_MS } from '#domain/contract/live';
 import { HouseEvent, type HouseStateView } from '#domain/contract/house-events';
 
-const Announcement = z.object({ house: z.string(), event: HouseEvent });
+const Announcement = z.union([
+  z.object({ house: z.string(), event: HouseEvent }),
+  z.object({ ended: z.string().meta({ description: 'The person whose sessions have ended.' }) }),
+]);
 
 /** Hands on what the database announces to the browsers that look at a house. */
 export class EventHub {
   readonly #listeners = new Map<string, Set<Response>>();
+  /** Who listens. */
+  readonly #people = new WeakMap<Response, string>();
   readonly #read: (house: string) => Promise<HouseStateView>;
   #beat: NodeJS.Timeout | undefined;
 
@@ -19,6 +24,7 @@ export class EventHub {
   hear(payload: string): void {
     const parsed = Announcement.safeParse(safeJson(payload));
     if (!parsed.success) return;
+    if ('ended' in parsed.data) return this.#end(parsed.data.ended);
     const { house, event } = parsed.data;
     this.#say(this.#listeners.get(house), event);
     // Whoever has lost the role finds the door shut on coming back; the others come back.
@@ -26,7 +32,7 @@ export class EventHub {
       for (const res of this.#listeners.get(house) ?? []) res.end();
   }
 
-  stream(house: string, req: Request, res: Response): void {
+  stream(house: string, person: string, req: Request, res: Response): void {
     res.writeHead(200, {
       'content-type': 'text/event-stream',
       'cache-control': 'no-cache, no-transform',
@@ -37,6 +43,7 @@ export class EventHub {
     res.write('retry: 2000\n\n');
     const others = this.#listeners.get(house) ?? new Set();
     this.#listeners.set(house, others.add(res));
+    this.#people.set(res, person);
     void this.#sayHere(house, new Set([res]));
     this.#beat ??= setInterval(() => this.#sayHereToAll(), BEAT_MS);
     req.on('close', () => {
@@ -50,6 +57,12 @@ export class EventHub {
     this.#rest();
     for (const listeners of this.#listeners.values()) for (const res of listeners) res.end();
     this.#listeners.clear();
+  }
+
+  /** Whoever may come back does; the others find the door shut. */
+  #end(person: string): void {
+    for (const listeners of this.#listeners.values())
+      for (const res of listeners) if (this.#people.get(res) === person) res.end();
   }
 
   #rest(): void {

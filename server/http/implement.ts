@@ -99,7 +99,7 @@ async function authoriseHouse(context: Context, act: Act, req: Request, who: Acc
 
 function checkParams(req: Request): void {
   const { date } = req.params;
-  for (const thing of [...OWNED, 'token'])
+  for (const thing of [...OWNED, 'token', 'guest', 'invitation'])
     if (thing in req.params && !UUID.test(String(req.params[thing])))
       throw new Failure('not-found', { what: thing });
   if (date !== undefined && !Day.safeParse(date).success) throw new Failure('not-found', { what: 'day' });

@@ -15,11 +15,19 @@ export const PROBLEM_SENTENCES: Record<ProblemCode, readonly [title: string, det
     'E-mail or password is wrong',
     'No account has this e-mail with this password. Check both and try again.',
   ],
+  'present-password-wrong': [
+    'The present password is wrong',
+    'Type the password with which you sign in now.',
+  ],
   'cross-site-request': [
     'The request came from another site',
     'Changes are accepted only from the pages of this server or with an access token.',
   ],
   'not-permitted': ['Your role does not allow this', 'Ask the keeper of the record (role `owner`).'],
+  'password-link-not-yours': [
+    'You cannot make this link',
+    '{name} is not only in houses that you keep. Whoever runs the program makes the link: npm run reset-link.',
+  ],
   'not-found': ['Nothing here', 'There is nothing at this address, or it is not yours to see.'],
   'method-not-allowed': ['This cannot be done here', 'The address exists, but not for this method.'],
   'id-used-for-something-else': [

@@ -32,10 +32,15 @@ export function problemHandler(log: Logger): ErrorRequestHandler {
   return (error: unknown, req, res, next) => {
     const failure = toFailure(error);
     if (PROBLEMS[failure.code] >= 500)
-      log.error({ err: error, method: req.method, path: req.path }, 'request failed');
+      log.error({ err: error, method: req.method, path: withoutSecret(req.path) }, 'request failed');
     if (res.headersSent) return next(error);
     sendProblem(res, failure);
   };
+}
+
+/** What opens something must not lie in a log. */
+export function withoutSecret(path: string): string {
+  return path.replace(/\/(guest|link|links)\/[^/]+/, '/$1/…');
 }
 
 export function sendProblem(res: Response, failure: Failure): void {

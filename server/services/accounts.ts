@@ -1,4 +1,4 @@
-import type { AccountView, InvitedView, LinkView, TokenView } from '#domain/contract/views';
+import type { AccountView, InvitedView, LinkView, SessionView, TokenView } from '#domain/contract/views';
 import type { Person, Role } from '#domain/contract/shapes';
 
 /** Who people are. Accounts are never in a house's ledger, which names people by id and name only. */
@@ -7,12 +7,20 @@ export interface Accounts {
   identify(headers: Headers): Promise<{ account: AccountView; by: 'session' | 'token' } | null>;
   /** Throws Failure('wrong-credentials') without saying which half was wrong. */
   signIn(email: string, password: string, headers: Headers): Promise<SignedIn>;
-  /** The cookies that end the session. */
+  /** The cookies that end the session. Whatever streams the person still has open are ended, too. */
   signOut(headers: Headers): Promise<string[]>;
+  sessions(person: string, headers: Headers): Promise<SessionView[]>;
+  /** Every session of the person, and the access tokens where that is asked. */
+  endSessions(person: string, also: { tokens: boolean }): Promise<void>;
+  /** Ends all sessions. Throws Failure('present-password-wrong'). */
+  changePassword(person: string, change: PasswordChange): Promise<void>;
+  /** Spends a one-time link, sets the password and ends all sessions and tokens. Throws 'link-used-or-expired'. */
+  renewPassword(secret: string, password: string): Promise<void>;
   /** Throws Failure('email-in-use'). */
   create(person: NewPerson & { keeper: boolean }): Promise<AccountView>;
   /** Spends a one-time link and makes the account, both or neither. Throws 'link-used-or-expired', 'email-in-use'. */
   createByLink(secret: string, person: NewPerson): Promise<{ account: AccountView; link: ReadLink }>;
+  find(person: string): Promise<AccountView | undefined>;
   findByEmail(email: string): Promise<AccountView | undefined>;
   anyExists(): Promise<boolean>;
   /** Whoever keeps the instance; undefined while there is nobody. */
@@ -21,8 +29,18 @@ export interface Accounts {
   makeLink(link: LinkRequest): Promise<string>;
   /** Throws Failure('link-used-or-expired'). */
   readLink(secret: string): Promise<ReadLink>;
-  /** Those whose link for the house can still be used. */
+  /** Links into the house that can still be used. */
   invited(house: string): Promise<InvitedView[]>;
+  endInvitation(house: string, invitation: string): Promise<boolean>;
+
+  /** What a guest's link is opened by; a guest may have several, and all end with the guest. */
+  makeGuestSecret(guest: string): Promise<string>;
+  /** The id of the guest whose secret this is, whether or not the link still holds. */
+  guestOf(secret: string): Promise<string | undefined>;
+  /** That the guest was there now. */
+  noteGuest(secret: string): Promise<void>;
+  /** When each of these guests was last there, as far as they were. */
+  guestUses(guests: readonly string[]): Promise<ReadonlyMap<string, string>>;
 
   tokens(person: string): Promise<TokenView[]>;
   createToken(person: string, token: NewToken): Promise<{ token: TokenView; secret: string }>;
@@ -35,7 +53,18 @@ export interface NewPerson {
   readonly password: string;
 }
 
-export type ReadLink = LinkView & { readonly houseId: string | null; readonly madeBy: Person | null };
+export interface PasswordChange {
+  readonly present: string;
+  readonly password: string;
+  readonly tokens: boolean;
+}
+
+export type ReadLink = Omit<LinkView, 'by'> & {
+  readonly houseId: string | null;
+  readonly madeBy: Person | null;
+  /** Whose password the link renews. */
+  readonly personId: string | null;
+};
 
 export interface SignedIn {
   readonly account: AccountView;
@@ -43,12 +72,15 @@ export interface SignedIn {
 }
 
 export interface LinkRequest {
-  readonly purpose: 'first-account' | 'join-house';
+  readonly purpose: LinkView['purpose'];
   readonly email: string | null;
   readonly houseId: string | null;
   readonly role: Role | null;
-  /** In whose name the role is given; null for the first account, which the machine offers. */
+  /** Whose password the link renews; null for other purposes. */
+  readonly personId: string | null;
+  /** In whose name; null for what the machine or whoever runs it offers. */
   readonly madeBy: Person | null;
+  readonly until: Date;
 }
 
 export interface NewToken {

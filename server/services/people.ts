@@ -1,8 +1,10 @@
 import type { Role } from '#domain/contract/shapes';
-import type { AccountView, PersonInHouseView } from '#domain/contract/views';
+import type { AccountView, LinkView, PersonInHouseView } from '#domain/contract/views';
 import type { NewPerson } from './accounts.ts';
+import { addDays } from './add-days.ts';
 import { speaker, type Context } from './context.ts';
 import { Failure } from './failure.ts';
+import { assertLinkHolds } from './passwords.ts';
 import type { HouseWriting } from './record-store.ts';
 
 /** Gives a role to an account, or, where there is none yet, makes the one-time link to hand on. */
@@ -10,12 +12,15 @@ export async function addPerson(
   context: Context,
   owner: AccountView,
   house: string,
-  { email, role }: { email: string; role: Role },
+  { email, role, days }: { email: string; role: Role; days: number },
 ): Promise<{ person: PersonInHouseView | null; link: string | null }> {
   const account = await context.accounts.findByEmail(email);
   if (!account) {
-    const link = { email: email.toLowerCase(), houseId: house, role, madeBy: speaker(owner) };
-    return { person: null, link: await context.accounts.makeLink({ purpose: 'join-house', ...link }) };
+    const link = await context.accounts.makeLink({
+      ...{ purpose: 'join-house', email: email.toLowerCase(), houseId: house, role, personId: null },
+      ...{ madeBy: speaker(owner), until: addDays(context.now(), days) },
+    });
+    return { person: null, link };
   }
   await context.store.write(house, speaker(owner), (writing) => grant(writing, account, role));
   return { person: { ...speaker(account), role, email: account.email }, link: null };
@@ -35,6 +40,14 @@ export async function removePerson(
     const payload = { person: { id: leaving.id, name: leaving.name } };
     await writing.say({ kind: 'role.withdrawn', version: 1, payload });
   });
+}
+
+/** What a one-time link is for, and by whom. */
+export async function readLink(context: Context, secret: string): Promise<LinkView> {
+  const link = await context.accounts.readLink(secret);
+  await assertLinkHolds(context, link);
+  const { purpose, email, house, role, madeBy, until } = link;
+  return { purpose, email, house, role, by: madeBy && madeBy.name, until };
 }
 
 /** Makes the account that a one-time link stands for, with what comes with it: a role is the word of who made the link. */

@@ -1,6 +1,7 @@
 import type { Capture } from '#domain/contract/capture';
 import type { FindingView, FindingsView, FINDING_STATES } from '#domain/contract/findings';
 import type { FindingKind } from '#domain/record/findings/kinds';
+import type { GuestShows } from '#domain/contract/guests';
 import type { BriefDayView, JournalView } from '#domain/contract/journal-views';
 import type { Camera, CameraView, ClockMarkView } from '#domain/contract/clock';
 import type { ReleaseFacts } from '#domain/contract/hold';
@@ -142,6 +143,22 @@ export interface KeptRelease extends Pick<ReleaseView, 'seq' | 'at' | 'by' | 'ho
 /** Members that were ever tagged on a photo, or all. */
 export type FramePart = 'all' | { readonly photo: string };
 
+/** Who may read one covering or one member without an account. */
+export interface Guest {
+  readonly id: string;
+  readonly house: string;
+  readonly shows: GuestShows;
+  /** Of the covering, or the mark. */
+  readonly name: string;
+  readonly label: string;
+  readonly until: string;
+  readonly admittedAt: string;
+  readonly by: Person | null;
+  readonly ended: boolean;
+  /** Whether whoever made the link keeps the record: a link is somebody's word and holds no longer. */
+  readonly isVouchedFor: boolean;
+}
+
 /** Reads the tables; inside a write it sees what was said so far. */
 export interface RecordReader {
   /** The house of a thing and the person's role in it; undefined without a role, as if there were no such thing. */
@@ -152,7 +169,12 @@ export interface RecordReader {
   /** Houses of which no owner has an account any more. */
   housesWithoutOwner(): Promise<string[]>;
   zone(house: string): Promise<string>;
+  houseName(house: string): Promise<{ name: string; zone: string }>;
   people(house: string): Promise<PersonInHouseView[]>;
+  /** One, whether or not the link still holds. */
+  guest(guest: string): Promise<Guest | undefined>;
+  /** Those whose links hold at `now`, the first that ends first. */
+  guests(house: string, now: Date): Promise<Guest[]>;
 
   members(house: string): Promise<MemberView[]>;
   member(house: string, mark: string): Promise<MemberView | undefined>;

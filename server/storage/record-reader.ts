@@ -7,12 +7,14 @@ import { readCovering, readCoverings } from './queries/coverings.ts';
 import { readDays, readNotes } from './queries/days.ts';
 import {
   readAccess,
+  readHouseName,
   readHouses,
   readHousesWithoutOwner,
   readPeople,
   readZone,
   roleIn,
 } from './queries/houses.ts';
+import { readGuest, readGuests } from './queries/guests.ts';
 import { readFrameGround, readFrameMembers } from './queries/frame.ts';
 import { readFindingCounts, readFindings } from './queries/findings.ts';
 import { readHouseState, readStatementsFrom } from './queries/changes.ts';
@@ -36,7 +38,10 @@ export function recordReader(db: Db): RecordReader {
     houses: (person) => readHouses(db, person),
     housesWithoutOwner: () => readHousesWithoutOwner(db),
     zone: (house) => readZone(db, house),
+    houseName: (house) => readHouseName(db, house),
     people: (house) => readPeople(db, house),
+    guest: (guest) => readGuest(db, guest),
+    guests: (house, now) => readGuests(db, house, now),
     members: (house) => readMembers(db, house),
     member: async (house, mark) => (await readMembers(db, house, mark))[0],
     grid: async (house) => (await readFrameGround(db, house)).stated,

@@ -39,10 +39,22 @@ export interface Tables {
     createdAt: Generated<Date>;
     updatedAt: Generated<Date>;
   };
+  /** Written by the sign-in library. */
+  personSession: {
+    id: string;
+    userId: string;
+    createdAt: Date;
+    updatedAt: Date;
+    expiresAt: Date;
+    userAgent: string | null;
+  };
   personCredential: { id: string; userId: string; accountId: string; providerId: string; password: string };
   accountLink: {
+    id: Generated<string>;
     secretHash: Buffer;
-    purpose: 'first-account' | 'join-house';
+    purpose: 'first-account' | 'join-house' | 'new-password';
+    /** Whose password; of the other purposes null. */
+    personId: string | null;
     email: string | null;
     houseId: string | null;
     role: Role | null;
@@ -60,6 +72,7 @@ export interface Tables {
     lastUsedAt: TimeOrNull;
     expiresAt: TimeOrNull;
   };
+  guestSecret: { secretHash: Buffer; guestId: string; lastUsedAt: TimeOrNull };
   instanceSecret: { name: string; value: string };
   ledger: { houseId: string; size: number; frontier: Buffer; head: Buffer };
   ledgerEntry: {
@@ -238,6 +251,20 @@ export interface Tables {
     saidAt: Time;
     text: string;
   };
+  /** Shows one covering or one member: the other is null. */
+  guest: {
+    id: string;
+    houseId: string;
+    coveringId: string | null;
+    mark: string | null;
+    label: string;
+    until: Time;
+    admittedAt: Time;
+    admittedBy: JsonOrNull<Person>;
+    endedAt: TimeOrNull;
+    endedBy: JsonOrNull<Person>;
+    endReason: string | null;
+  };
   term: {
     houseId: string;
     id: string;
@@ -291,6 +318,7 @@ export type Row<T extends keyof Tables> = Selectable<Tables[T]>;
 /** The tables that follow from the ledger alone, in an order in which they can be emptied. */
 export const PROJECTED = [
   'statementSubject',
+  'guest',
   'findingAnswer',
   'term',
   'coveringHides',

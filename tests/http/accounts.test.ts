@@ -1,5 +1,6 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { Answer } from '#domain/contract/routes';
 import type { HouseView, LedgerEntryView } from '#domain/contract/views';
 import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
 import { OWNER, newHouse, startServer, type Client, type TestServer, codeOf } from '../support/server.ts';
@@ -76,6 +77,8 @@ describeOverBothDatabases('accounts and roles', (make) => {
       email: 'inspector@example.org',
       house: house.name,
       role: 'inspector',
+      by: 'owner',
+      until: expect.any(String) as string,
     });
     const entering = { name: 'Inspector', email: 'inspector@example.org', password: OWNER.password };
     const both = await Promise.allSettled([
@@ -158,6 +161,69 @@ describeOverBothDatabases('accounts and roles', (make) => {
     const taken = stranger.post('/houses', { id: house.id, name: 'Mine', zone: 'Asia/Tokyo' });
     expect(await codeOf(taken)).toBe('id-used-for-something-else');
   });
+
+  it('begins a new session at every sign-in, and ends it for good at the sign-out', async () => {
+    const signIn = (cookie?: string) => askWith(cookie, 'POST', '/session', OWNER);
+    const first = cookieOf(await signIn());
+    // A session that somebody else has put into the browser beforehand is not the one that is used then.
+    const second = cookieOf(await signIn(first));
+    expect(second).not.toBe(first);
+    expect([await isSignedIn(first), await isSignedIn(second)]).toEqual([false, true]);
+    await askWith(second, 'DELETE', '/session');
+    expect(await isSignedIn(second)).toBe(false);
+  });
+
+  it('changes a password for who knows the present one, and ends every other session', async () => {
+    const email = 'changing@example.org';
+    await server.join(house.id, email);
+    const [here, there] = await Promise.all(
+      [0, 1].map(async () => cookieOf(await askWith(undefined, 'POST', '/session', { ...OWNER, email }))),
+    );
+    const id = randomUUID();
+    const { secret } = (await (await askWith(here, 'POST', '/tokens', { id, name: 'script' })).json()) as {
+      secret: string;
+    };
+    const streams = await Promise.all(
+      [here, there].map((cookie) => askWith(cookie, 'GET', `/houses/${house.id}/events`)),
+    );
+    const change = (present: string, tokens = false) =>
+      askWith(here, 'PUT', '/session/password', { present, password: 'another long password', tokens });
+    expect((await change('a wrong password')).status).toBe(403);
+    expect(await isSignedIn(there)).toBe(true);
+    const changed = await change(OWNER.password);
+    const fresh = cookieOf(changed);
+    expect([await isSignedIn(fresh), await isSignedIn(here), await isSignedIn(there)]).toEqual([
+      ...[true, false, false],
+    ]);
+    // They would otherwise hear of the house for as long as they stay open.
+    for (const stream of streams) await stream.text();
+    expect(await codeOf(server.anonymous().withToken(secret).get('/houses'))).toBe('no problem');
+    const old = server.anonymous().post('/session', { ...OWNER, email });
+    expect(await codeOf(old)).toBe('wrong-credentials');
+
+    const { sessions } = (await (await askWith(fresh, 'GET', '/sessions')).json()) as Answer<'listSessions'>;
+    expect(sessions).toMatchObject([{ here: true, userAgent: 'Mozilla/5.0 (test)' }]);
+    const ended = await askWith(fresh, 'DELETE', '/sessions?tokens=1');
+    expect(ended.status).toBe(204);
+    expect(await isSignedIn(fresh)).toBe(false);
+    expect(await codeOf(server.anonymous().withToken(secret).get('/houses'))).toBe('not-signed-in');
+  });
+
+  const askWith = (cookie: string | undefined, method: string, address: string, body?: unknown) =>
+    fetch(`${server.running.origin}/api/v1${address}`, {
+      ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+      method,
+      headers: {
+        'content-type': 'application/json',
+        'user-agent': 'Mozilla/5.0 (test)',
+        ...(cookie === undefined ? {} : { cookie }),
+      },
+    });
+  const cookieOf = (response: Response) => response.headers.getSetCookie()[0]?.split(';')[0] ?? '';
+  const isSignedIn = async (cookie: string | undefined) => {
+    const response = await askWith(cookie, 'GET', '/session');
+    return ((await response.json()) as Answer<'readSession'>).account !== null;
+  };
 
   it('leaves people and the house’s own facts to its owners', async () => {
     expect(await codeOf(carpenter.patch(`/houses/${house.id}`, { name: 'Mine' }))).toBe('not-permitted');

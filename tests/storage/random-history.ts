@@ -26,6 +26,7 @@ import {
 import { readReview } from '../../server/services/review.ts';
 import { releaseCovering, withdrawRelease } from '../../server/services/release.ts';
 import { linesToRelease, needsWaiver } from '#domain/record/release';
+import { admitGuest, endGuest } from '../../server/services/guests.ts';
 import { deleteMember, putMember } from '../../server/services/members.ts';
 import {
   changeProtection,
@@ -105,6 +106,8 @@ export interface Act {
     | 'lift'
     | 'lay-again'
     | 'never-laid'
+    | 'guest'
+    | 'guest-end'
     | 'term'
     | 'term-remove'
     | 'ready'
@@ -151,6 +154,8 @@ export const anyAct: fc.Arbitrary<Act> = fc.record({
       'clock-withdraw',
       'date',
       'date-withdraw',
+      'guest',
+      'guest-end',
       'term',
       'term-remove',
       'ready',
@@ -190,10 +195,11 @@ export async function play(record: TestRecord, house: string, acts: readonly Act
   const coverings = [0, 1, 2, 3, 4].map(() => randomUUID());
   const releases: string[] = [];
   const protections = [0, 1].map(() => randomUUID());
+  const guests = [0, 1, 2, 3, 4].map(() => randomUUID());
   let refused = 0;
   for (const act of acts) {
     try {
-      await perform(record, house, act, { tags, coverings, protections, clockMarks, releases });
+      await perform(record, house, act, { tags, coverings, protections, clockMarks, releases, guests });
     } catch (error) {
       if (!(error instanceof Failure)) throw error;
       refused++;
@@ -212,7 +218,8 @@ async function perform(
     protections,
     clockMarks,
     releases,
-  }: Record<'tags' | 'coverings' | 'protections' | 'clockMarks' | 'releases', string[]>,
+    guests,
+  }: Record<'tags' | 'coverings' | 'protections' | 'clockMarks' | 'releases' | 'guests', string[]>,
 ): Promise<void> {
   const who = second ? AKI : HARU;
   const covering = { house, covering: coverings[n] as string };
@@ -390,6 +397,15 @@ async function perform(
     }
     case 'date-withdraw':
       await withdrawDate(context, who, { house, photo: await addPhoto(context, house, n) }, 'wrong day');
+      return;
+    case 'guest': {
+      const shows = second ? { mark: mark(m) } : { covering: coverings[m]! };
+      const asked = { id: guests[n]!, shows, label: `Guest ${n}`, days: 1 + m };
+      await admitGuest(context, HARU, house, asked);
+      return;
+    }
+    case 'guest-end':
+      await endGuest(context, HARU, { house, guest: guests[n]! }, second ? 'left' : '');
       return;
     case 'term': {
       const names = {

@@ -7,6 +7,7 @@ import type { DatabaseConfig } from '../../server/config.ts';
 import { someReadings } from './some-readings.ts';
 import type { Context } from '../../server/services/context.ts';
 import { photoId } from '../../server/services/ingest-photo.ts';
+import { makeGuestSecret } from '../../server/storage/accounts/guest-secrets.ts';
 import { LedgerFolder } from '../../server/storage/ledger-folder.ts';
 import { migrate } from '../../server/storage/migrate.ts';
 import { openDatabase, type Database } from '../../server/storage/open-database.ts';
@@ -47,8 +48,10 @@ export async function openRecord(config: DatabaseConfig, houses?: string): Promi
     enqueuePictures: () => Promise.resolve(),
     enqueueLegibility: () => Promise.resolve(),
   });
-  // Accounts, files and imaging are absent on purpose: a test that reaches for them fails loudly.
-  const context = { store, now } as Context;
+  // Files and imaging are absent on purpose, and of accounts all but the secrets of guests: a test that reaches
+  // for them fails loudly.
+  const accounts = { makeGuestSecret: (guest) => makeGuestSecret(database.db, guest) } as Context['accounts'];
+  const context = { store, now, accounts } as Context;
   return {
     database,
     context,

@@ -20,9 +20,9 @@ export interface TestServer {
   close(): Promise<void>;
 }
 
-export async function startServer(place: PlaceForDatabase): Promise<TestServer> {
+export async function startServer(place: PlaceForDatabase, now = () => new Date()): Promise<TestServer> {
   const { folder, remove } = await temporaryFolder();
-  const running = await serve(configFor(place.config, folder), { log: pino({ level: 'silent' }) });
+  const running = await serve(configFor(place.config, folder), { log: pino({ level: 'silent' }), now });
   const anonymous = () => new Client(running.origin);
   const owner = anonymous();
   await owner.post('/session', OWNER);

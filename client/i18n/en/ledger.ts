@@ -16,6 +16,7 @@ export const ledger = {
   none: 'No entry yet',
   unknown: 'Said something for which this version of the program has no words ({{kind}}).',
   aCovering: 'a covering',
+  theProgram: 'whoever runs the program',
   noDay: 'no day yet',
   firstDay: 'first day on site {{day}}',
   noFirstDay: 'no first day on site',
@@ -36,6 +37,14 @@ export const ledger = {
     role: {
       granted: 'Gave {{person}} the role of {{role}}.',
       withdrawn: 'Took back the role of {{person}}.',
+    },
+    guest: {
+      admitted: 'Made a guest link to {{what}} for {{label}}, until {{when}}.',
+      ended: 'Ended a guest link.',
+    },
+    password: {
+      'link-made': 'Made a link by which {{person}} can set a new password, until {{when}}.',
+      renewed: 'The password of {{person}} was set anew with a link made by {{by}}.',
     },
     schedule: {
       imported:

@@ -52,9 +52,12 @@ export const problems = {
     'invalid-json': 'What was sent arrived garbled. Load the page again and repeat it.',
     'not-signed-in': 'You are not signed in any more. Sign in and repeat what you did.',
     'wrong-credentials': 'E-mail and password do not belong together. Check both and try again.',
+    'present-password-wrong': 'This is not your present password. Type the one with which you sign in now.',
     'cross-site-request':
       'This was sent from another site and was refused. Open this page from its own address.',
     'not-permitted': 'Your role in this house does not allow this. Ask the keeper of the record.',
+    'password-link-not-yours':
+      'You cannot make this link: {{name}} is not only in houses that you keep. Ask whoever runs the program.',
     'not-found': 'This is not here, or it belongs to a house that you do not work on.',
     'method-not-allowed': 'The server does not do this at that address. Load the page again.',
     'id-used-for-something-else':

@@ -18,6 +18,7 @@ export const ledger = {
   none: '項目はまだありません',
   unknown: 'この版のプログラムでは文にできない項目です（{{kind}}）。',
   aCovering: 'ふさぎ工事',
+  theProgram: '運用している人',
   noDay: '日付未定',
   firstDay: '現場の初日 {{day}}',
   noFirstDay: '現場の初日なし',
@@ -35,6 +36,14 @@ export const ledger = {
     role: {
       granted: '{{person}}に「{{role}}」の役割を与えた。',
       withdrawn: '{{person}}の役割を外した。',
+    },
+    guest: {
+      admitted: '{{label}}のために、{{what}}の閲覧リンクを作った（期限 {{when}}）。',
+      ended: '閲覧リンクを無効にした。',
+    },
+    password: {
+      'link-made': '{{person}}がパスワードを作り直すためのリンクを作った（期限 {{when}}）。',
+      renewed: '{{by}}の作ったリンクで、{{person}}のパスワードが作り直された。',
     },
     schedule: {
       imported:

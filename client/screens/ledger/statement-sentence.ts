@@ -65,6 +65,11 @@ function sentence(telling: Telling, statement: Statement): string | undefined {
       });
     case 'role.withdrawn':
       return t('ledger.say.role.withdrawn', { person: payload.person.name });
+    case 'guest.admitted':
+    case 'guest.ended':
+    case 'password.link-made':
+    case 'password.renewed':
+      return linkSentence(telling, statement);
     case 'schedule.imported':
       return t('ledger.say.schedule.imported', {
         file: payload.source.fileName,
@@ -261,6 +266,33 @@ function protectionSentence(telling: Telling, { kind, payload }: ProtectionState
       return withReason(t, t('protection.say.lifting-withdrawn', { name }), payload.reason);
     case 'protection.withdrawn':
       return withReason(t, t('protection.say.withdrawn', { name }), payload.reason);
+  }
+}
+
+type LinkStatement = StatementOf<
+  'guest.admitted' | 'guest.ended' | 'password.link-made' | 'password.renewed'
+>;
+
+/** Of what can be done without signing in. */
+function linkSentence(telling: Telling, { kind, payload }: LinkStatement): string {
+  const { t, lang, zone } = telling;
+  switch (kind) {
+    case 'guest.admitted': {
+      const { shows, label } = payload;
+      const covering = 'covering' in shows ? telling.coverings.get(shows.covering) : undefined;
+      const what = 'mark' in shows ? shows.mark : (covering ?? t('ledger.aCovering'));
+      return t('ledger.say.guest.admitted', { label, what, when: formatInstant(payload.until, zone, lang) });
+    }
+    case 'guest.ended':
+      return withReason(t, t('ledger.say.guest.ended'), payload.reason);
+    case 'password.link-made': {
+      const when = formatInstant(payload.until, zone, lang);
+      return t('ledger.say.password.link-made', { person: payload.person.name, when });
+    }
+    case 'password.renewed': {
+      const by = payload.linkBy?.name ?? t('ledger.theProgram');
+      return t('ledger.say.password.renewed', { person: payload.person.name, by });
+    }
   }
 }
 

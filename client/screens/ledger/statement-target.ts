@@ -55,11 +55,16 @@ export function statementTarget(
       return `${base}/findings`;
     case 'note.written':
       return `${base}/days/${payload.day}`;
+    case 'guest.admitted':
+    case 'guest.ended':
+      return `${base}/people`;
     case 'house.created':
     case 'house.changed':
     case 'release-rule.stated':
     case 'role.granted':
     case 'role.withdrawn':
+    case 'password.link-made':
+    case 'password.renewed':
     case 'member.removed':
     default:
       return null;

@@ -4,6 +4,7 @@ import { FRAME_ROUTES } from './routes/frame.ts';
 import { COVERING_ROUTES } from './routes/coverings.ts';
 import { FINDING_ROUTES } from './routes/findings.ts';
 import { HOLD_ROUTES } from './routes/holds.ts';
+import { GUEST_ROUTES } from './routes/guests.ts';
 import { HOUSE_ROUTES } from './routes/houses.ts';
 import { JOURNAL_ROUTES } from './routes/journal.ts';
 import { MEMBER_ROUTES } from './routes/members.ts';
@@ -20,6 +21,7 @@ export type { Route };
 export const ROUTES = {
   ...SESSION_ROUTES,
   ...HOUSE_ROUTES,
+  ...GUEST_ROUTES,
   ...MEMBER_ROUTES,
   ...PHOTO_ROUTES,
   ...CLOCK_ROUTES,

@@ -240,10 +240,23 @@ export const TokenView = z
   .meta({ id: 'AccessToken' });
 export type TokenView = z.infer<typeof TokenView>;
 
+export const SessionView = z
+  .object({
+    id: z.string(),
+    createdAt: Instant,
+    seenAt: Instant.meta({ description: 'To the day.' }),
+    userAgent: z.string().nullable(),
+    here: z.boolean().meta({ description: 'The one that asks.' }),
+  })
+  .meta({ id: 'Session' });
+export type SessionView = z.infer<typeof SessionView>;
+
 export const InvitedView = z
   .object({
+    id: Id,
     email: z.string(),
     role: RoleShape,
+    by: z.string().nullable().meta({ description: 'In whose name the role is given.' }),
     until: Instant.meta({ description: 'The one-time link can be used until then.' }),
   })
   .meta({ id: 'Invited' });
@@ -251,10 +264,12 @@ export type InvitedView = z.infer<typeof InvitedView>;
 
 export const LinkView = z
   .object({
-    purpose: z.enum(['first-account', 'join-house']),
+    purpose: z.enum(['first-account', 'join-house', 'new-password']),
     email: z.string().nullable(),
     house: z.string().nullable(),
     role: RoleShape.nullable(),
+    by: z.string().nullable().meta({ description: 'Who made it; null: whoever runs the program.' }),
+    until: Instant,
   })
   .meta({ id: 'AccountLink' });
 export type LinkView = z.infer<typeof LinkView>;

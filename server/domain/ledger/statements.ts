@@ -4,6 +4,7 @@ import { StatedGrid } from '../contract/frame-shapes.ts';
 import { Lacking, ReleaseFacts } from '../contract/hold.ts';
 import { ProtectionFacts } from '../contract/protection.ts';
 import { RequirementRow } from '../contract/requirements.ts';
+import { GuestFacts } from '../contract/guests.ts';
 import { DevicePosition } from '../contract/place.ts';
 import { CameraShape, ClockMarkFacts, DatingFacts, ShownShape } from '../contract/clock.ts';
 import {
@@ -62,6 +63,15 @@ export const STATEMENTS = {
   'house.changed': { 1: PointHouse, 2: HouseFacts },
   'role.granted': { 1: z.strictObject({ person: PersonShape, role: RoleShape }) },
   'role.withdrawn': { 1: z.strictObject({ person: PersonShape }) },
+  'guest.admitted': { 1: GuestFacts.extend({ guest: Id, until: Instant }) },
+  'guest.ended': { 1: z.strictObject({ guest: Id, reason: paragraph(1000) }) },
+  'password.link-made': { 1: z.strictObject({ person: PersonShape, until: Instant }) },
+  'password.renewed': {
+    1: z.strictObject({
+      person: PersonShape,
+      linkBy: PersonShape.nullable().meta({ description: 'null: whoever runs the program.' }),
+    }),
+  },
   'schedule.imported': {
     1: PlainImport.transform(({ added, changed, ...rest }) => ({
       ...rest,

@@ -70,6 +70,8 @@ function listSubjects(statement: Statement): string[] {
       return [`term:${payload.term}`];
     case 'note.written':
       return [`day:${payload.day}`];
+    case 'guest.admitted':
+      return ['mark' in payload.shows ? memberSubject(payload.shows.mark) : covering(payload.shows.covering)];
     case 'house.created':
     case 'house.changed':
     case 'grid.stated':
@@ -77,6 +79,9 @@ function listSubjects(statement: Statement): string[] {
     case 'release-rule.stated':
     case 'role.granted':
     case 'role.withdrawn':
+    case 'guest.ended':
+    case 'password.link-made':
+    case 'password.renewed':
       return [];
   }
 }

@@ -1,7 +1,9 @@
 import type { Context } from '../../services/context.ts';
 import { Failure } from '../../services/failure.ts';
 import { changeHouse, createHouse } from '../../services/houses.ts';
+import { makePasswordLink } from '../../services/passwords.ts';
 import { addPerson, removePerson } from '../../services/people.ts';
+import { identified } from '../authentication.ts';
 import type { EventHub } from '../event-hub.ts';
 import type { Handlers } from '../implement.ts';
 
@@ -19,8 +21,11 @@ export function houseHandlers(context: Context, hub: EventHub): Handlers {
       return view;
     },
     changeHouse: ({ account, house, body }) => changeHouse(context, account, house, body),
-    houseEvents: async ({ house, req, res }) => {
-      hub.stream(house, req, res);
+    houseEvents: async ({ account, house, req, res }) => {
+      hub.stream(house, account.id, req, res);
+      // Session or role may have ended while the request was on its way to the hub.
+      const isStill = (await identified(context, req))?.id === account.id;
+      if (!isStill || !(await read.roleIn(house, account.id))) res.end();
       return undefined;
     },
     houseChanges: async ({ house, query: { after } }) => {
@@ -41,6 +46,14 @@ export function houseHandlers(context: Context, hub: EventHub): Handlers {
       await removePerson(context, account, house, params.person);
       return undefined;
     },
+
+    endInvitation: async ({ house, params }) => {
+      if (!(await context.accounts.endInvitation(house, params.invitation)))
+        throw new Failure('not-found', { what: 'invitation' });
+      return undefined;
+    },
+    makePasswordLink: ({ account, house, params }) =>
+      makePasswordLink(context, account, house, params.person),
 
     readLedger: async ({ house, query: { from, limit } }) => ({
       entries: await read.entries(house, from, limit),

@@ -29,11 +29,20 @@ export async function createByLink(
   person: NewPerson,
 ): Promise<{ account: AccountView; link: ReadLink }> {
   const link = await readLink(db, now, secret);
+  if (link.purpose === 'new-password') throw new Failure('link-used-or-expired');
+  assertInvited(link, person);
   const ready = await hashed(library, person);
   return db.transaction().execute(async (tx) => {
     await spendLink(tx, now, secret);
     return { account: await insertPerson(tx, ready, link.purpose === 'first-account'), link };
   });
+}
+
+/** A role is given to whom it was meant for, not to whoever found the link. */
+function assertInvited({ email: invited }: ReadLink, { email }: NewPerson): void {
+  if (invited === null || email.toLowerCase() === invited) return;
+  const message = 'The link was made for another e-mail address.';
+  throw new Failure('invalid-request', { count: 1 }, [{ path: 'body.email', message }]);
 }
 
 /** The rows that the sign-in library reads: a person and a credential of kind 'credential'. */

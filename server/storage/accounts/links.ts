@@ -1,4 +1,4 @@
-import { LINK_DAYS } from '#domain/contract/link-days';
+import { sql } from 'kysely';
 import type { InvitedView } from '#domain/contract/views';
 import type { LinkRequest, ReadLink } from '../../services/accounts.ts';
 import { Failure } from '../../services/failure.ts';
@@ -6,13 +6,15 @@ import type { Db } from '../open-database.ts';
 import { jsonOrNull } from '../projection/json.ts';
 import { hashSecret, newSecret } from './secrets.ts';
 
-const LINK_LIFE_MS = LINK_DAYS * 24 * 60 * 60 * 1000;
-
-/** A one-time link; making one for the first account ends the ones that were printed before. */
-export async function makeLink(db: Db, now: Date, link: LinkRequest): Promise<string> {
+/** A one-time link. One for the first account or for a new password ends those that were made for it before. */
+export async function makeLink(db: Db, now: Date, { until, ...link }: LinkRequest): Promise<string> {
   const secret = newSecret();
-  if (link.purpose === 'first-account')
-    await db.deleteFrom('accountLink').where('purpose', '=', link.purpose).execute();
+  if (link.purpose !== 'join-house')
+    await db
+      .deleteFrom('accountLink')
+      .where('purpose', '=', link.purpose)
+      .where('personId', 'is not distinct from', link.personId)
+      .execute();
   await db
     .insertInto('accountLink')
     .values({
@@ -20,24 +22,47 @@ export async function makeLink(db: Db, now: Date, link: LinkRequest): Promise<st
       madeBy: jsonOrNull(link.madeBy),
       secretHash: hashSecret(secret),
       createdAt: now,
-      expiresAt: new Date(now.getTime() + LINK_LIFE_MS),
+      expiresAt: until,
       usedAt: null,
     })
     .execute();
   return secret;
 }
 
-export async function readLink(db: Db, now: Date, secret: string): Promise<ReadLink> {
-  const row = await db
+/**
+ * Links that can be used: neither used nor too old, and, being somebody's word, made by somebody who still keeps
+ * the record of the house.
+ */
+function usable(db: Db, now: Date) {
+  return db
     .selectFrom('accountLink')
-    .leftJoin('house', 'house.id', 'accountLink.houseId')
-    .where('secretHash', '=', hashSecret(secret))
     .where('usedAt', 'is', null)
     .where('expiresAt', '>', now)
-    .select(['purpose', 'email', 'role', 'madeBy', 'accountLink.houseId', 'house.name as house'])
+    .where((eb) =>
+      eb.or([
+        eb('accountLink.madeBy', 'is', null),
+        eb.exists(
+          eb
+            .selectFrom('houseRole')
+            .select('personId')
+            .whereRef('houseRole.houseId', '=', 'accountLink.houseId')
+            .where('houseRole.role', '=', 'owner')
+            .where('houseRole.personId', '=', sql<string>`account_link.made_by ->> 'id'`),
+        ),
+      ]),
+    );
+}
+
+export async function readLink(db: Db, now: Date, secret: string): Promise<ReadLink> {
+  const row = await usable(db, now)
+    .leftJoin('house', 'house.id', 'accountLink.houseId')
+    .where('secretHash', '=', hashSecret(secret))
+    .select(['purpose', 'email', 'role', 'madeBy', 'personId', 'expiresAt'])
+    .select(['accountLink.houseId', 'house.name as house'])
     .executeTakeFirst();
   if (!row) throw new Failure('link-used-or-expired');
-  return row;
+  const { expiresAt, ...link } = row;
+  return { ...link, until: expiresAt.toISOString() };
 }
 
 /** Of two who spend the same link, one gets link-used-or-expired. */
@@ -46,26 +71,36 @@ export async function spendLink(db: Db, now: Date, secret: string): Promise<void
     .updateTable('accountLink')
     .set({ usedAt: now })
     .where('secretHash', '=', hashSecret(secret))
-    .where('usedAt', 'is', null)
-    .where('expiresAt', '>', now)
+    .where('id', 'in', usable(db, now).select('accountLink.id'))
     .returning('purpose')
     .execute();
   if (spent.length === 0) throw new Failure('link-used-or-expired');
 }
 
-/** Who was given a role of the house and has no account yet, while the link can be used; each once, by the last link. */
+/** Who was given a role of the house and has no account yet, a row a link. */
 export async function readInvited(db: Db, now: Date, house: string): Promise<InvitedView[]> {
-  const rows = await db
-    .selectFrom('accountLink')
-    .where('houseId', '=', house)
-    .where('usedAt', 'is', null)
-    .where('expiresAt', '>', now)
+  const rows = await usable(db, now)
+    .where('accountLink.houseId', '=', house)
+    .where('purpose', '=', 'join-house')
     .where('email', 'not in', db.selectFrom('person').select('email'))
-    .select(['email', 'role', 'expiresAt'])
+    .select(['id', 'email', 'role', 'madeBy', 'expiresAt'])
     .orderBy('expiresAt')
     .execute();
-  const last = new Map<string, InvitedView>();
-  for (const { email, role, expiresAt } of rows)
-    if (email !== null && role !== null) last.set(email, { email, role, until: expiresAt.toISOString() });
-  return [...last.values()];
+  return rows.flatMap(({ id, email, role, madeBy, expiresAt }) =>
+    email === null || role === null
+      ? []
+      : [{ id, email, role, by: madeBy && madeBy.name, until: expiresAt.toISOString() }],
+  );
+}
+
+export async function endInvitation(db: Db, house: string, invitation: string): Promise<boolean> {
+  const ended = await db
+    .deleteFrom('accountLink')
+    .where('id', '=', invitation)
+    .where('houseId', '=', house)
+    .where('purpose', '=', 'join-house')
+    .where('usedAt', 'is', null)
+    .returning('id')
+    .execute();
+  return ended.length > 0;
 }

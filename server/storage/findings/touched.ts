@@ -103,6 +103,10 @@ export function touch(touched: Touched, { kind, payload }: Entry): void {
     case 'photo.position-added':
     case 'role.granted':
     case 'role.withdrawn':
+    case 'guest.admitted':
+    case 'guest.ended':
+    case 'password.link-made':
+    case 'password.renewed':
     case 'note.written':
       return;
     default:

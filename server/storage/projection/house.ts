@@ -14,6 +14,8 @@ export const projectHouse: Projector<
   | 'release-rule.stated'
   | 'role.granted'
   | 'role.withdrawn'
+  | 'password.link-made'
+  | 'password.renewed'
   | 'note.written'
 > = {
   'house.created': async (tx, { house, at, payload }) => {
@@ -59,6 +61,10 @@ export const projectHouse: Projector<
   'role.withdrawn': async (tx, { house, payload: { person } }) => {
     await tx.deleteFrom('houseRole').where('houseId', '=', house).where('personId', '=', person.id).execute();
   },
+
+  // Passwords are no matter of a house; that one was set by a link is, and stands in the ledger.
+  'password.link-made': () => Promise.resolve(),
+  'password.renewed': () => Promise.resolve(),
 
   'note.written': async (tx, { house, at, by, payload: { day, text } }) => {
     const row = { saidBy: jsonOrNull(by), saidAt: at, text };

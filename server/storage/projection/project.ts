@@ -5,6 +5,7 @@ import { projectClock } from './clock.ts';
 import { projectCovering } from './covering.ts';
 import { projectFinding } from './finding.ts';
 import { projectHold } from './hold.ts';
+import { projectGuest } from './guest.ts';
 import { projectHouse } from './house.ts';
 import { inBatches } from './in-batches.ts';
 import { projectMember } from './member.ts';
@@ -17,6 +18,7 @@ import { projectTerm } from './term.ts';
 /** One function per kind of statement, the same for a live write and for a rebuild. */
 const PROJECTORS: Projector<StatementKind> = {
   ...projectHouse,
+  ...projectGuest,
   ...projectMember,
   ...projectPhoto,
   ...projectClock,

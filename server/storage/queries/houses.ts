@@ -98,6 +98,10 @@ export async function readZone(db: Db, house: string): Promise<string> {
   return (await db.selectFrom('house').select('zone').where('id', '=', house).executeTakeFirstOrThrow()).zone;
 }
 
+export function readHouseName(db: Db, house: string): Promise<Pick<Row<'house'>, 'name' | 'zone'>> {
+  return db.selectFrom('house').select(['name', 'zone']).where('id', '=', house).executeTakeFirstOrThrow();
+}
+
 export async function readPeople(db: Db, house: string): Promise<PersonInHouseView[]> {
   const rows = await db
     .selectFrom('houseRole')

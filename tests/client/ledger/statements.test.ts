@@ -55,6 +55,14 @@ const CASES: Record<StatementKind, readonly [payload: object, names: string[], t
   'requirements.stated': [{ rows: [{}, {}, {}] }, ['3'], '/houses/h/grid'],
   'role.granted': [{ person, role: 'inspector' }, ['Sato'], null],
   'role.withdrawn': [{ person }, ['Sato'], null],
+  'guest.admitted': [
+    { guest: 'g', shows: { mark: 'い三' }, label: 'Family', until: '2026-05-01T03:00:00.000Z' },
+    ['い三', 'Family', '12:00'],
+    '/houses/h/people',
+  ],
+  'guest.ended': [{ guest: 'g', reason: 'sent on' }, ['sent on'], '/houses/h/people'],
+  'password.link-made': [{ person, until: '2026-05-01T03:00:00.000Z' }, ['Sato', '12:00'], null],
+  'password.renewed': [{ person, linkBy: { id: 'k', name: 'Tanaka' } }, ['Sato', 'Tanaka'], null],
   'schedule.imported': [
     { source, added: [member, member], changed: [member], retired: [], badRows: 7 },
     ['部材.csv', '2', '1', '0', '7'],

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { HouseChanges, HouseFacts, Id, RoleShape } from '../shapes.ts';
+import { HouseChanges, HouseFacts, Id, Instant, RoleShape } from '../shapes.ts';
+import { LINK_DAYS } from '../link-days.ts';
 import { HouseStateView, StatementEvent } from '../house-events.ts';
 import { HouseView, InvitedView, PersonInHouseView } from '../views.ts';
 import { route, type Route } from './route.ts';
@@ -79,7 +80,13 @@ export const HOUSE_ROUTES = {
     path: '/houses/{house}/people',
     summary: 'Give a person a role; without an account yet, a one-time link is returned to hand on.',
     access: 'rule',
-    body: z.strictObject({ email, role: RoleShape }),
+    body: z.strictObject({
+      email,
+      role: RoleShape,
+      days: z.number().int().min(1).max(LINK_DAYS.most).default(LINK_DAYS.usual).meta({
+        description: 'How long the link can be used.',
+      }),
+    }),
     status: 201,
     answer: z.object({ person: PersonInHouseView.nullable(), link: z.string().nullable() }),
   }),
@@ -89,5 +96,22 @@ export const HOUSE_ROUTES = {
     summary: 'Take a role back.',
     access: 'rule',
     status: 204,
+  }),
+  endInvitation: route({
+    method: 'DELETE',
+    path: '/houses/{house}/invitations/{invitation}',
+    summary: 'End the one-time link of somebody who has not joined yet.',
+    access: 'rule',
+    status: 204,
+  }),
+  makePasswordLink: route({
+    method: 'POST',
+    path: '/houses/{house}/people/{person}/password-link',
+    summary:
+      'Make a one-time link by which a person who has lost the password sets a new one. ' +
+      'Only for somebody all of whose houses you keep; the ledger of each says so.',
+    access: 'rule',
+    status: 201,
+    answer: z.object({ link: z.string(), until: Instant }),
   }),
 } as const satisfies Record<string, Route>;

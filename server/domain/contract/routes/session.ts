@@ -1,12 +1,14 @@
 import { z } from 'zod';
 import { Id, Instant, line } from '../shapes.ts';
-import { AccountView, LinkView, TokenView } from '../views.ts';
+import { AccountView, LinkView, SessionView, TokenView } from '../views.ts';
 import { route, type Route } from './route.ts';
 
 const password = z.string().min(10).max(200);
 const email = z.email().max(200);
 
-/** Health, sign-in, one-time links, access tokens. */
+const flag = z.enum(['0', '1']).default('0');
+
+/** Health, sign-in, passwords, one-time links, access tokens. */
 export const SESSION_ROUTES = {
   health: route({
     method: 'GET',
@@ -43,6 +45,35 @@ export const SESSION_ROUTES = {
     answer: z.object({ account: AccountView }),
   }),
   signOut: route({ method: 'DELETE', path: '/session', summary: 'Sign out.', access: 'anyone', status: 204 }),
+  changePassword: route({
+    method: 'PUT',
+    path: '/session/password',
+    summary: 'Change your password. All other sessions end, and this one goes on under a new cookie.',
+    access: 'account',
+    body: z.strictObject({
+      present: z.string().min(1).max(200),
+      password,
+      tokens: z.boolean().default(false).meta({ description: 'End the access tokens as well.' }),
+    }),
+    status: 200,
+    answer: z.object({ account: AccountView }),
+  }),
+  listSessions: route({
+    method: 'GET',
+    path: '/sessions',
+    summary: 'Where you are signed in.',
+    access: 'account',
+    status: 200,
+    answer: z.object({ sessions: z.array(SessionView) }),
+  }),
+  endSessions: route({
+    method: 'DELETE',
+    path: '/sessions',
+    summary: 'Sign out everywhere; tokens=1 ends the access tokens as well.',
+    access: 'account',
+    query: z.object({ tokens: flag }),
+    status: 204,
+  }),
   readLink: route({
     method: 'GET',
     path: '/links/{link}',
@@ -62,6 +93,15 @@ export const SESSION_ROUTES = {
       account: AccountView,
       house: Id.nullable().meta({ description: 'The house that the link gave a role in.' }),
     }),
+  }),
+  renewPassword: route({
+    method: 'POST',
+    path: '/links/{link}/password',
+    summary: 'Set a new password with a one-time link. All sessions and access tokens of the account end.',
+    access: 'anyone',
+    body: z.strictObject({ password }),
+    status: 200,
+    answer: z.object({ account: AccountView }),
   }),
   listTokens: route({
     method: 'GET',

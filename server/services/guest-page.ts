@@ -1,0 +1,134 @@
+import type {
+  GuestCoveringView,
+  GuestMemberView,
+  GuestPageView,
+  GuestPictureView,
+} from '#domain/contract/guests';
+import type { ReportCoveringView } from '#domain/contract/report-views';
+import type { MemberHistoryView } from '#domain/contract/views';
+import type { Stage } from '#domain/frame/stage';
+import type { z } from 'zod';
+import type { Context } from './context.ts';
+import { cropAround } from './crop-address.ts';
+import { cropPhoto } from './crop-photo.ts';
+import { Failure } from './failure.ts';
+import { readMemberHistory } from './members.ts';
+import type { Guest } from './record-store.ts';
+import { reportOf } from './report.ts';
+
+/** What a guest sees, built up of what the page needs: nothing else of the house is in it. */
+export async function readGuestPage(context: Context, secret: string): Promise<GuestPageView> {
+  const page = await pageOf(context, await holding(context, secret));
+  await context.accounts.noteGuest(secret);
+  return page;
+}
+
+/** A picture that the page shows, as JPEG of bare pixels: around the region of a tag, or the whole of it. */
+export async function readGuestPicture(
+  context: Context,
+  secret: string,
+  { photo, tag }: { photo: string; tag: string | undefined },
+): Promise<Uint8Array> {
+  const { page } = await pageOf(context, await holding(context, secret));
+  const shown = picturesOn(page).filter((picture) => picture.photo === photo);
+  const one = shown.find((picture) => tag === undefined || picture.tag === tag);
+  const said = one && (await context.store.read.tag(one.tag));
+  if (!said) throw new Failure('not-found', { what: 'photo' });
+  return tag === undefined
+    ? withoutName(cropPhoto(context, photo, 'percent:0,0,100,100', WHOLE_PX))
+    : withoutName(cropPhoto(context, photo, cropAround(said.region), CROP_PX));
+}
+
+/** Pixels across; enough to see the work, and no original. */
+const WHOLE_PX = 1600;
+const CROP_PX = 640;
+
+/** Wrong, too old, ended, or no longer anybody's word: all the same to whoever asks. */
+async function holding({ accounts, store, now }: Context, secret: string): Promise<Guest> {
+  const id = await accounts.guestOf(secret);
+  const guest = id === undefined ? undefined : await store.read.guest(id);
+  const holds = guest?.isVouchedFor && !guest.ended && Date.parse(guest.until) > now().getTime();
+  if (!holds) throw new Failure('not-found', { what: 'guest' });
+  return guest;
+}
+
+async function pageOf(context: Context, guest: Guest): Promise<GuestPageView> {
+  const { house, shows, label, until } = guest;
+  const facts = await context.store.read.houseName(house);
+  const page =
+    'covering' in shows
+      ? await coveringPage(context, house, shows.covering)
+      : memberPage(await readMemberHistory(context, house, shows.mark));
+  return { house: facts.name, zone: facts.zone, label, until, page };
+}
+
+async function coveringPage(context: Context, house: string, covering: string): Promise<GuestCoveringView> {
+  const { read } = context.store;
+  const material = await read.reportMaterial(house, { coverings: [covering] });
+  const { days } = reportOf(context, material, await read.zone(house));
+  const found = days.flatMap(({ coverings }) => coverings).find(({ id }) => id === covering);
+  if (!found) throw new Failure('not-found', { what: 'guest' });
+  const { name, kind, plannedDay, closedAt } = found;
+  const { hidden, onRecord, gaps, lost } = found.counts;
+  return {
+    ...{ shows: 'covering', name, kind, plannedDay, closedAt },
+    counts: { hidden, onRecord, gaps, lost },
+    lines: found.lines.map(toLine),
+  };
+}
+
+/** The best come first; more than a few prove nothing more. */
+const SHOWN = 3;
+
+function toLine({
+  mark,
+  kind,
+  place,
+  least,
+  state,
+  missing,
+  records,
+}: z.infer<typeof ReportCoveringView>['lines'][number]): GuestCoveringView['lines'][number] {
+  const pictures = new Map<string, GuestPictureView>();
+  for (const { tag, photo, stage, instant } of records)
+    if (!pictures.has(photo)) pictures.set(photo, { tag, photo, stage, instant });
+  return { mark, kind, place, least, state, missing, pictures: [...pictures.values()].slice(0, SHOWN) };
+}
+
+function memberPage({ member, stages, sightings, coverings }: MemberHistoryView): GuestMemberView {
+  const { mark, kind, place, retired, track } = member;
+  return {
+    ...{ shows: 'member', mark, kind, place, retired, track },
+    stages: stages.map(({ stage, after, by, contradicted }) => ({
+      ...{ stage, after: after && after.instant, by: by && by.instant, contradicted },
+      pictures: picturesAt(stage, sightings),
+    })),
+    coverings: coverings.map(({ name, kind, plannedDay, closed }) => ({
+      ...{ name, kind, plannedDay },
+      closedAt: closed && closed.at,
+    })),
+  };
+}
+
+function picturesAt(at: Stage, sightings: MemberHistoryView['sightings']): GuestPictureView[] {
+  return sightings.flatMap(({ tag: { id, photo, stage, state }, capture }) =>
+    state === 'standing' && stage === at
+      ? [{ tag: id, photo, stage, instant: capture.state === 'dated' ? capture.instant : null }]
+      : [],
+  );
+}
+
+function picturesOn(page: GuestPageView['page']): GuestPictureView[] {
+  const parts = page.shows === 'covering' ? page.lines : page.stages;
+  return parts.flatMap(({ pictures }) => pictures);
+}
+
+/** What a damaged file is called is nothing to a guest. */
+async function withoutName(making: Promise<Uint8Array>): Promise<Uint8Array> {
+  try {
+    return await making;
+  } catch (error) {
+    if (error instanceof Failure) throw new Failure('picture-not-ready');
+    throw error;
+  }
+}
