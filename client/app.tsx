@@ -173,6 +173,14 @@ const houseScreens: RouteObject[] = [
 
 const routes: RouteObject[] = [
   {
+    path: '/guest/:secret',
+    HydrateFallback: Spinner,
+    ErrorBoundary: Broken,
+    lazy: async () => ({
+      Component: (await withLaterWords(import('./screens/guest/guest-screen.tsx'))).GuestScreen,
+    }),
+  },
+  {
     path: '/',
     Component: Frame,
     ErrorBoundary: Broken,
@@ -200,7 +208,7 @@ const routes: RouteObject[] = [
           {
             path: 'account',
             lazy: async () => ({
-              Component: (await import('./screens/account/account-screen.tsx')).AccountScreen,
+              Component: (await withLaterWords(import('./screens/account/account-screen.tsx'))).AccountScreen,
             }),
           },
           {
@@ -218,9 +226,11 @@ const routes: RouteObject[] = [
 ];
 
 const queryClient = createQueryClient();
-void fetchEarly(queryClient, window.location.pathname);
+// A guest needs no other screen, and nobody to be signed in.
+const isGuest = window.location.pathname.startsWith('/guest/');
+if (!isGuest) void fetchEarly(queryClient, window.location.pathname);
 const router = createBrowserRouter(routes);
-fetchWhenIdle(routes);
+if (!isGuest) fetchWhenIdle(routes);
 
 export function App() {
   return (

@@ -3,6 +3,8 @@ export const keys = {
   session: ['session'] as const,
   link: (link: string) => ['link', link] as const,
   tokens: ['tokens'] as const,
+  sessions: ['sessions'] as const,
+  guestPage: (secret: string) => ['guest', secret] as const,
   houses: ['houses'] as const,
   allOf: (house: string) => ['house', house] as const,
   house: (house: string) => ['house', house, 'facts'] as const,
@@ -13,6 +15,8 @@ export const keys = {
   terms: (house: string) => ['house', house, 'ground', 'terms'] as const,
   frame: (house: string) => ['house', house, 'report', 'frame'] as const,
   people: (house: string) => ['house', house, 'people'] as const,
+  // Below the people: whoever keeps the record no longer vouches for no guest.
+  guests: (house: string) => ['house', house, 'people', 'guests'] as const,
   members: (house: string) => ['house', house, 'members'] as const,
   member: (house: string, mark: string) => ['house', house, 'members', mark] as const,
   // Below the members: a term decides the stages of those of its kind.

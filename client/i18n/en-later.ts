@@ -1,5 +1,7 @@
+import { guest } from './en/guest.ts';
 import { hold } from './en/hold.ts';
 import { ledger } from './en/ledger.ts';
+import { password } from './en/password.ts';
 import { people } from './en/people.ts';
 import { protection } from './en/protection.ts';
 import { roles } from './en/roles.ts';
@@ -8,4 +10,15 @@ import { walls } from './en/walls.ts';
 import { zones } from './en/zones.ts';
 
 /** Words of screens that nobody sees on a first visit; fetched with those screens. */
-export const enLater = { hold, ledger, people, protection, roles, shots, walls, zones } as const;
+export const enLater = {
+  guest,
+  hold,
+  ledger,
+  password,
+  people,
+  protection,
+  roles,
+  shots,
+  walls,
+  zones,
+} as const;

@@ -1,5 +1,7 @@
+import { guest } from './ja/guest.ts';
 import { hold } from './ja/hold.ts';
 import { ledger } from './ja/ledger.ts';
+import { password } from './ja/password.ts';
 import { people } from './ja/people.ts';
 import { protection } from './ja/protection.ts';
 import { roles } from './ja/roles.ts';
@@ -8,4 +10,15 @@ import { walls } from './ja/walls.ts';
 import { zones } from './ja/zones.ts';
 
 /** Words of screens that nobody sees on a first visit; fetched with those screens. */
-export const jaLater = { hold, ledger, people, protection, roles, shots, walls, zones } as const;
+export const jaLater = {
+  guest,
+  hold,
+  ledger,
+  password,
+  people,
+  protection,
+  roles,
+  shots,
+  walls,
+  zones,
+} as const;

@@ -26,7 +26,7 @@ export const PROBLEM_SENTENCES: Record<ProblemCode, readonly [title: string, det
   'not-permitted': ['Your role does not allow this', 'Ask the keeper of the record (role `owner`).'],
   'password-link-not-yours': [
     'You cannot make this link',
-    '{name} is not only in houses that you keep. Whoever runs the program makes the link: npm run reset-link.',
+    'It is only for somebody else, who works in no house but yours. Otherwise whoever runs the program makes it: npm run reset-link.',
   ],
   'not-found': ['Nothing here', 'There is nothing at this address, or it is not yours to see.'],
   'method-not-allowed': ['This cannot be done here', 'The address exists, but not for this method.'],

@@ -100,7 +100,8 @@ function memberPage({ member, stages, sightings, coverings }: MemberHistoryView)
   return {
     ...{ shows: 'member', mark, kind, place, retired, track },
     stages: stages.map(({ stage, after, by, contradicted }) => ({
-      ...{ stage, after: after && after.instant, by: by && by.instant, contradicted },
+      ...{ stage, contradicted, after: after && { instant: after.instant } },
+      by: by && { instant: by.instant, stage: by.stage },
       pictures: picturesAt(stage, sightings),
     })),
     coverings: coverings.map(({ name, kind, plannedDay, closed }) => ({

@@ -21,8 +21,7 @@ export async function makePasswordLink(
   const account = await context.accounts.find(person);
   if (!account || !(await context.store.read.roleIn(house, person)))
     throw new Failure('not-found', { what: 'person' });
-  if (!(await mayRenew(context, owner.id, account)))
-    throw new Failure('password-link-not-yours', { name: account.name });
+  if (!(await mayRenew(context, owner.id, account))) throw new Failure('password-link-not-yours');
   return make(context, account, { houseId: house, madeBy: speaker(owner) });
 }
 

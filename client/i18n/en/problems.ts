@@ -57,7 +57,7 @@ export const problems = {
       'This was sent from another site and was refused. Open this page from its own address.',
     'not-permitted': 'Your role in this house does not allow this. Ask the keeper of the record.',
     'password-link-not-yours':
-      'You cannot make this link: {{name}} is not only in houses that you keep. Ask whoever runs the program.',
+      'You can make this link only for somebody who works in your houses alone. For others whoever runs the program makes it.',
     'not-found': 'This is not here, or it belongs to a house that you do not work on.',
     'method-not-allowed': 'The server does not do this at that address. Load the page again.',
     'id-used-for-something-else':

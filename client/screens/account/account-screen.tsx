@@ -1,6 +1,8 @@
 import { useSession } from '../../api/use-session.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Page } from '../../parts/page.tsx';
+import { PasswordSection } from './password-section.tsx';
+import { SessionSection } from './session-section.tsx';
 import { TokenSection } from './token-section.tsx';
 
 export function AccountScreen() {
@@ -18,6 +20,8 @@ export function AccountScreen() {
           <dd>{account.email}</dd>
         </dl>
       </section>
+      <PasswordSection />
+      <SessionSection />
       <TokenSection />
     </Page>
   );

@@ -1,14 +1,21 @@
+import { lazy, Suspense } from 'react';
 import { useQuery } from '@tanstack/react-query';
 import { useParams } from 'react-router';
 import { call } from '../../api/call.ts';
 import { keys } from '../../api/keys.ts';
 import { useSession } from '../../api/use-session.ts';
+import { withLaterWords } from '../../i18n/start.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { LinkButton } from '../../parts/button.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
 import { LinkForm } from './link-form.tsx';
+
+/** Hardly anybody comes for this. */
+const NewPassword = lazy(async () => ({
+  default: (await withLaterWords(import('./new-password.tsx'))).NewPassword,
+}));
 
 export function LinkScreen() {
   const { t } = useWords();
@@ -21,6 +28,12 @@ export function LinkScreen() {
     staleTime: Infinity,
     refetchOnWindowFocus: false,
   });
+  if (query.data?.purpose === 'new-password')
+    return (
+      <Suspense fallback={null}>
+        <NewPassword link={link} facts={query.data} />
+      </Suspense>
+    );
   const isJoining = query.data?.purpose === 'join-house';
   const role = query.data?.role ? t(`common.role.${query.data.role}`) : '';
   const title = isJoining

@@ -1,5 +1,6 @@
 import { useState, type FormEvent } from 'react';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { LINK_DAYS } from '#domain/contract/link-days';
 import type { Role } from '#domain/contract/shapes';
 import { call } from '../../api/call.ts';
 import { keys } from '../../api/keys.ts';
@@ -10,6 +11,7 @@ import { ProblemNotice } from '../../parts/notice.tsx';
 import { Select } from '../../parts/select.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { looksLikeEmail } from '../account/credentials.ts';
+import { DaysSelect } from './days-select.tsx';
 import { PersonAdded } from './person-added.tsx';
 
 const OFFERED = ['carpenter', 'inspector', 'builder', 'owner'] as const satisfies readonly Role[];
@@ -20,9 +22,11 @@ export function AddPerson() {
   const client = useQueryClient();
   const [email, setEmail] = useState('');
   const [role, setRole] = useState<Role>('carpenter');
+  const [days, setDays] = useState<number>(LINK_DAYS.usual);
   const [tried, setTried] = useState(false);
   const add = useMutation({
-    mutationFn: (body: { email: string; role: Role }) => call('addPerson', { params: { house }, body }),
+    mutationFn: (body: { email: string; role: Role; days: number }) =>
+      call('addPerson', { params: { house }, body }),
     onSuccess: async () => {
       setEmail('');
       setTried(false);
@@ -32,7 +36,7 @@ export function AddPerson() {
   const submit = (event: FormEvent) => {
     event.preventDefault();
     setTried(true);
-    if (looksLikeEmail(email)) add.mutate({ email: email.trim(), role });
+    if (looksLikeEmail(email)) add.mutate({ email: email.trim(), role, days });
   };
   return (
     <section className="section">
@@ -53,6 +57,13 @@ export function AddPerson() {
           onChange={setRole}
           choices={OFFERED.map((value) => ({ value, label: t(`common.role.${value}`) }))}
         />
+        <DaysSelect
+          label={t('people.days')}
+          description={t('people.daysHint')}
+          choices={LINK_DAYS.choices}
+          value={days}
+          onChange={setDays}
+        />
         <ProblemNotice error={add.error} keepsTyped />
         <div className="row">
           <Button type="submit" look="act" isPending={add.isPending}>
@@ -60,7 +71,9 @@ export function AddPerson() {
           </Button>
         </div>
       </form>
-      {add.data ? <PersonAdded answer={add.data} email={add.variables.email} /> : null}
+      {add.data ? (
+        <PersonAdded answer={add.data} email={add.variables.email} days={add.variables.days} />
+      ) : null}
     </section>
   );
 }

@@ -7,6 +7,7 @@ import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { AddPerson } from './add-person.tsx';
+import { GuestSection } from './guest-section.tsx';
 import { PeopleTable } from './people-table.tsx';
 
 export function PeopleScreen() {
@@ -22,7 +23,14 @@ export function PeopleScreen() {
       <QueryState query={query}>
         {({ people, invited }) => <PeopleTable people={people} invited={invited} mayChange={isKeeper} />}
       </QueryState>
-      {isKeeper ? <AddPerson /> : <Notice>{t('people.onlyKeeper')}</Notice>}
+      {isKeeper ? (
+        <>
+          <AddPerson />
+          <GuestSection />
+        </>
+      ) : (
+        <Notice>{t('people.onlyKeeper')}</Notice>
+      )}
     </Page>
   );
 }

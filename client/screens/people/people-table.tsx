@@ -4,12 +4,13 @@ import type { InvitedView, PersonInHouseView } from '#domain/contract/views';
 import { call } from '../../api/call.ts';
 import { keys } from '../../api/keys.ts';
 import { useSession } from '../../api/use-session.ts';
-import { formatInstant } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { Confirm } from '../../parts/confirm.tsx';
 import { Table } from '../../parts/table.tsx';
 import { useHouse } from '../../shell/use-house.ts';
+import { InvitedRow } from './invited-row.tsx';
+import { PasswordLink } from './password-link.tsx';
 
 export interface PeopleTableProps {
   people: readonly PersonInHouseView[];
@@ -21,6 +22,7 @@ export function PeopleTable({ people, invited, mayChange }: PeopleTableProps) {
   const { t } = useWords();
   const me = useSession().data?.account?.id;
   const [leaving, setLeaving] = useState<PersonInHouseView | null>(null);
+  const [lost, setLost] = useState<PersonInHouseView | null>(null);
   const keepers = people.filter(({ role }) => role === 'owner').length;
   const columns = ['name', 'role', 'email', ...(mayChange ? (['action'] as const) : [])] as const;
   return (
@@ -40,43 +42,38 @@ export function PeopleTable({ people, invited, mayChange }: PeopleTableProps) {
             <td>{person.email ?? t('common.none')}</td>
             {mayChange ? (
               <td>
-                {person.role === 'owner' && keepers === 1 ? (
-                  <span className="soft">{t('people.onlyOne')}</span>
-                ) : (
-                  <Button
-                    aria-label={t('people.removeNamed', { name: person.name })}
-                    onPress={() => setLeaving(person)}
-                  >
-                    {t('common.remove')}
-                  </Button>
-                )}
+                <div className="row">
+                  {person.role === 'owner' && keepers === 1 ? (
+                    <span className="soft">{t('people.onlyOne')}</span>
+                  ) : (
+                    <Button
+                      aria-label={t('people.removeNamed', { name: person.name })}
+                      onPress={() => setLeaving(person)}
+                    >
+                      {t('common.remove')}
+                    </Button>
+                  )}
+                  {person.id === me ? null : (
+                    <Button
+                      look="quiet"
+                      aria-label={t('people.password.openNamed', { name: person.name })}
+                      onPress={() => setLost(person)}
+                    >
+                      {t('people.password.open')}
+                    </Button>
+                  )}
+                </div>
               </td>
             ) : null}
           </tr>
         ))}
         {invited.map((one) => (
-          <InvitedRow key={one.email} invited={one} mayChange={mayChange} />
+          <InvitedRow key={one.id} invited={one} mayChange={mayChange} />
         ))}
       </Table>
       <RemovePerson person={leaving} onDone={() => setLeaving(null)} />
+      {lost ? <PasswordLink person={lost} onClose={() => setLost(null)} /> : null}
     </>
-  );
-}
-
-function InvitedRow({ invited, mayChange }: { invited: InvitedView; mayChange: boolean }) {
-  const { t, lang } = useWords();
-  const { zone } = useHouse();
-  return (
-    <tr>
-      <th scope="row">
-        <span className="soft">{t('people.invited')}</span>
-      </th>
-      <td>{t(`common.role.${invited.role}`)}</td>
-      <td>{invited.email}</td>
-      {mayChange ? (
-        <td className="soft">{t('people.linkUntil', { when: formatInstant(invited.until, zone, lang) })}</td>
-      ) : null}
-    </tr>
   );
 }
 

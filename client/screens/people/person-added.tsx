@@ -1,20 +1,20 @@
-import { useEffect, useRef } from 'react';
 import type { Answer } from '#domain/contract/routes';
-import { LINK_DAYS } from '#domain/contract/link-days';
 import { useWords } from '../../i18n/use-words.ts';
 import { CopyLine } from '../../parts/copy-line.tsx';
 import { Notice } from '../../parts/notice.tsx';
+import { Outcome } from './outcome.tsx';
 
-/** Says what came of it: the person is in, or there is a link to hand on. Below the form, so it comes into sight. */
-export function PersonAdded({ answer, email }: { answer: Answer<'addPerson'>; email: string }) {
+export interface PersonAddedProps {
+  answer: Answer<'addPerson'>;
+  email: string;
+  days: number;
+}
+
+/** Says what came of it: the person is in, or there is a link to hand on. */
+export function PersonAdded({ answer, email, days }: PersonAddedProps) {
   const { t } = useWords();
-  const box = useRef<HTMLDivElement>(null);
-  useEffect(() => {
-    box.current?.focus({ preventScroll: true });
-    box.current?.scrollIntoView({ block: 'nearest' });
-  }, [answer]);
   return (
-    <div ref={box} tabIndex={-1}>
+    <Outcome of={answer}>
       {answer.link === null ? (
         <Notice tone="done">{t('people.added', { name: answer.person?.name ?? email })}</Notice>
       ) : (
@@ -22,10 +22,10 @@ export function PersonAdded({ answer, email }: { answer: Answer<'addPerson'>; em
           <p>
             <strong>{t('people.linkTitle', { email })}</strong>
           </p>
-          <p>{t('people.linkText', { count: LINK_DAYS })}</p>
+          <p>{t('people.linkText', { count: days })}</p>
           <CopyLine label={t('people.link')} text={`${window.location.origin}/link/${answer.link}`} />
         </Notice>
       )}
-    </div>
+    </Outcome>
   );
 }

@@ -1,5 +1,4 @@
 import { z } from 'zod';
-import { STAGES } from '../frame/stage.ts';
 import { GUEST_DAYS } from './link-days.ts';
 import { LINE_STATES, NamedStretch } from './report-views.ts';
 import { CoveringFacts, Day, Id, Instant, MarkShape, StageShape, TrackShape, line } from './shapes.ts';
@@ -70,9 +69,11 @@ const GuestMemberView = z.object({
   track: TrackShape,
   stages: z.array(
     z.object({
-      stage: z.enum(STAGES),
-      after: Instant.nullable().meta({ description: 'The latest photo before this stage.' }),
-      by: Instant.nullable().meta({ description: 'The earliest photo at this stage or past it.' }),
+      stage: StageShape,
+      after: z.object({ instant: Instant }).nullable().meta({ description: 'The latest photo before it.' }),
+      by: z.object({ instant: Instant, stage: StageShape }).nullable().meta({
+        description: 'The earliest photo at this stage or past it.',
+      }),
       contradicted: z.boolean(),
       pictures: z.array(GuestPictureView),
     }),

@@ -1,0 +1,27 @@
+/** The page that a guest link shows. */
+export const guest = {
+  forWhom: 'For {{label}}, until {{when}}.',
+  deadTitle: 'This link opens nothing',
+  dead: 'It is too old, or it was ended, or a part of it is missing. Ask whoever gave it to you for another.',
+  house: 'House',
+  kind: 'What it is',
+  closing: 'Closing',
+  noDay: 'no day yet',
+  plannedFor: 'planned for {{day}}',
+  closedAt: 'closed {{when}}',
+  counts: '{{onRecord}} of {{hidden}} members on record',
+  hides: 'Members that it hides',
+  hidesNothing: 'It hides no member.',
+  least: 'needs on record: {{stage}}',
+  missing: 'missing: {{parts}}',
+  place: 'Place',
+  stages: 'Stages',
+  contradicted: 'A later photo shows an earlier stage.',
+  alt: '{{mark}}, {{stage}}',
+  whole: 'The whole picture: {{mark}}, {{stage}}',
+  taken: 'taken {{when}}',
+  undated: 'nobody knows when it was taken',
+  coverings: 'Coverings that hide it',
+  caution:
+    'A photo record does not replace inspection: a member on record is not a member found sound. What must be inspected, and by whom, is decided by local codes and licensed practice.',
+} as const;

@@ -1,0 +1,29 @@
+import type { TranslationOf } from '../catalog.ts';
+import type { guest as english } from '../en/guest.ts';
+
+export const guest = {
+  forWhom: '{{label}}（期限：{{when}}）',
+  deadTitle: 'このリンクは使えません',
+  dead: '期限が過ぎたか、無効になったか、アドレスの一部が欠けています。渡してくれた人に、新しいリンクを頼んでください。',
+  house: '建物',
+  kind: '種別',
+  closing: 'ふさぐ日',
+  noDay: '日付未定',
+  plannedFor: '{{day}}の予定',
+  closedAt: '{{when}}にふさいだ',
+  counts: '{{hidden}}本のうち{{onRecord}}本は記録あり',
+  hides: '隠れる部材',
+  hidesNothing: '隠れる部材はありません。',
+  least: '必要な記録：{{stage}}',
+  missing: '足りない部分：{{parts}}',
+  place: '場所',
+  stages: '段階',
+  contradicted: '後の写真が前の段階を示しています。',
+  alt: '{{mark}}、{{stage}}',
+  whole: '写真全体：{{mark}}、{{stage}}',
+  taken: '{{when}}撮影',
+  undated: '撮影日時不明',
+  coverings: 'これを隠す工事',
+  caution:
+    '写真の記録は検査の代わりにはなりません。記録があることと、部材に問題がないことは別です。何を誰が検査するかは、法令と有資格者の判断によります。',
+} as const satisfies TranslationOf<typeof english>;

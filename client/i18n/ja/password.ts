@@ -1,0 +1,34 @@
+import type { TranslationOf } from '../catalog.ts';
+import type { password as english } from '../en/password.ts';
+
+export const password = {
+  title: 'パスワード',
+  lead: 'パスワードを変えると、ほかの端末でのサインインはすべて切れます。',
+  present: '今のパスワード',
+  next: '新しいパスワード',
+  tokens: 'アクセストークンも無効にする',
+  submit: 'パスワードを変える',
+  changed: 'パスワードを変えました。ほかの端末ではサインアウトしました。',
+  sessions: {
+    title: 'サインイン中の端末',
+    lead: '心当たりのないものがあれば、すべての端末でサインアウトし、パスワードを変えてください。',
+    list: 'サインインの一覧',
+    device: '端末',
+    since: 'サインイン',
+    seen: '最後の利用',
+    here: '（この端末）',
+    unknown: '不明な端末',
+    browserOn: '{{system}}の{{browser}}',
+    end: 'すべての端末でサインアウト',
+    endTitle: 'すべての端末でサインアウトしますか？',
+    endText: 'この端末も含めて、サインインがすべて切れます。この端末で送信を待っている記入は残ります。',
+  },
+  link: {
+    title: 'パスワードを作り直す',
+    by: 'アカウント {{email}} のために、{{name}}が作ったリンクです。使った人はあなたの名前で操作できるため、リンクを作ったことは、あなたが関わるすべての建物の台帳に残ります。',
+    byProgram:
+      'アカウント {{email}} のために、運用している人が作ったリンクです。作ったことは、あなたが関わるすべての建物の台帳に残ります。',
+    ends: 'サインインとアクセストークンは、すべて無効になります。',
+    submit: 'パスワードを決める',
+  },
+} as const satisfies TranslationOf<typeof english>;

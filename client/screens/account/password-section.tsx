@@ -1,0 +1,72 @@
+import { useState, type FormEvent } from 'react';
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { call } from '../../api/call.ts';
+import { keys } from '../../api/keys.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { Button } from '../../parts/button.tsx';
+import { Checkbox } from '../../parts/checkbox.tsx';
+import { Field } from '../../parts/field.tsx';
+import { Notice, ProblemNotice } from '../../parts/notice.tsx';
+import { isLongEnough } from './credentials.ts';
+
+export function PasswordSection() {
+  const { t } = useWords();
+  const client = useQueryClient();
+  const [present, setPresent] = useState('');
+  const [next, setNext] = useState('');
+  const [tokens, setTokens] = useState(false);
+  const [tried, setTried] = useState(false);
+  const change = useMutation({
+    mutationFn: () => call('changePassword', { body: { present, password: next, tokens } }),
+    onSuccess: async () => {
+      setPresent('');
+      setNext('');
+      setTried(false);
+      await client.invalidateQueries({ queryKey: keys.sessions });
+      await client.invalidateQueries({ queryKey: keys.tokens });
+    },
+  });
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    setTried(true);
+    if (present !== '' && isLongEnough(next)) change.mutate();
+  };
+  const shortness = t('account.missing.shortPassword', { count: next.length });
+  return (
+    <section className="section">
+      <h2>{t('password.title')}</h2>
+      <p className="lead">{t('password.lead')}</p>
+      <form className="form" onSubmit={submit} noValidate>
+        <Field
+          label={t('password.present')}
+          type="password"
+          name="password"
+          autoComplete="current-password"
+          value={present}
+          onChange={setPresent}
+          error={tried && present === '' ? t('account.missing.password') : null}
+        />
+        <Field
+          label={t('password.next')}
+          description={t('account.link.passwordHint')}
+          type="password"
+          name="new-password"
+          autoComplete="new-password"
+          value={next}
+          onChange={setNext}
+          error={tried && !isLongEnough(next) ? shortness : null}
+        />
+        <Checkbox isSelected={tokens} onChange={setTokens}>
+          {t('password.tokens')}
+        </Checkbox>
+        <ProblemNotice error={change.error} keepsTyped />
+        {change.isSuccess ? <Notice tone="done">{t('password.changed')}</Notice> : null}
+        <div className="row">
+          <Button type="submit" isPending={change.isPending}>
+            {t('password.submit')}
+          </Button>
+        </div>
+      </form>
+    </section>
+  );
+}
