@@ -6,6 +6,8 @@ import { people } from './en/people.ts';
 import { protection } from './en/protection.ts';
 import { roles } from './en/roles.ts';
 import { shots } from './en/shots.ts';
+import { tokens } from './en/tokens.ts';
+import { unread } from './en/unread.ts';
 import { walls } from './en/walls.ts';
 import { zones } from './en/zones.ts';
 
@@ -19,6 +21,8 @@ export const enLater = {
   protection,
   roles,
   shots,
+  tokens,
+  unread,
   walls,
   zones,
 } as const;

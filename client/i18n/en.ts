@@ -18,7 +18,6 @@ import { place } from './en/place.ts';
 import { problems } from './en/problems.ts';
 import { report } from './en/report.ts';
 import { schedule } from './en/schedule.ts';
-import { unread } from './en/unread.ts';
 
 /** One entry an area of the interface; keys are `area.key`. The English one types them all. */
 export const en = {
@@ -42,5 +41,4 @@ export const en = {
   problems,
   report,
   schedule,
-  unread,
 } as const;

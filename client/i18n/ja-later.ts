@@ -6,6 +6,8 @@ import { people } from './ja/people.ts';
 import { protection } from './ja/protection.ts';
 import { roles } from './ja/roles.ts';
 import { shots } from './ja/shots.ts';
+import { tokens } from './ja/tokens.ts';
+import { unread } from './ja/unread.ts';
 import { walls } from './ja/walls.ts';
 import { zones } from './ja/zones.ts';
 
@@ -19,6 +21,8 @@ export const jaLater = {
   protection,
   roles,
   shots,
+  tokens,
+  unread,
   walls,
   zones,
 } as const;

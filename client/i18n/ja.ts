@@ -18,7 +18,6 @@ import { place } from './ja/place.ts';
 import { problems } from './ja/problems.ts';
 import { report } from './ja/report.ts';
 import { schedule } from './ja/schedule.ts';
-import { unread } from './ja/unread.ts';
 
 export const ja = {
   account,
@@ -41,5 +40,4 @@ export const ja = {
   problems,
   report,
   schedule,
-  unread,
 } as const;

@@ -138,7 +138,7 @@ describeInBrowser('links for who has no account, or no password', () => {
     await field(person, t('account.signIn.email')).fill('ren@example.org');
     await field(person, t('account.signIn.password')).fill(NEW);
     await button(person, t('account.signIn.submit')).click();
-    await heading(person, t('account.title')).waitFor();
+    await heading(person, t('password.account.title')).waitFor();
     await field(person, t('password.present')).fill(NEW);
     await field(person, t('password.next')).fill(PASSWORD);
     await button(person, t('password.submit')).click();

@@ -1,5 +1,10 @@
 /** Passwords and sessions. */
 export const password = {
+  account: {
+    title: 'Your account',
+    details: 'Who you are',
+    nameLabel: 'Name',
+  },
   title: 'Password',
   lead: 'A new password ends every other session of yours.',
   present: 'Present password',

@@ -2,6 +2,11 @@ import type { TranslationOf } from '../catalog.ts';
 import type { password as english } from '../en/password.ts';
 
 export const password = {
+  account: {
+    title: 'アカウント',
+    details: '登録情報',
+    nameLabel: 'お名前',
+  },
   title: 'パスワード',
   lead: 'パスワードを変えると、ほかの端末でのサインインはすべて切れます。',
   present: '今のパスワード',

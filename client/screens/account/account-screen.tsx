@@ -10,11 +10,11 @@ export function AccountScreen() {
   const account = useSession().data?.account;
   if (!account) return null;
   return (
-    <Page title={t('account.title')} breadcrumb={[{ to: '/', label: t('common.nav.houses') }]}>
+    <Page title={t('password.account.title')} breadcrumb={[{ to: '/', label: t('common.nav.houses') }]}>
       <section className="section">
-        <h2>{t('account.details')}</h2>
+        <h2>{t('password.account.details')}</h2>
         <dl className="facts">
-          <dt>{t('account.nameLabel')}</dt>
+          <dt>{t('password.account.nameLabel')}</dt>
           <dd>{account.name}</dd>
           <dt>{t('account.signIn.email')}</dt>
           <dd>{account.email}</dd>

@@ -44,26 +44,26 @@ export function TokenForm({ onMade }: { onMade: (name: string, secret: string) =
   return (
     <form className="form" onSubmit={submit} noValidate>
       <Field
-        label={t('account.tokens.newName')}
+        label={t('tokens.newName')}
         maxLength={100}
         autoComplete="off"
         value={name}
         onChange={setName}
-        error={tried && name.trim() === '' ? t('account.tokens.nameMissing') : null}
+        error={tried && name.trim() === '' ? t('tokens.nameMissing') : null}
       />
       <Select
-        label={t('account.tokens.lasting')}
+        label={t('tokens.lasting')}
         value={lasting}
         onChange={setLasting}
         choices={(['month', 'year', 'always'] as const).map((value) => ({
           value,
-          label: t(`account.tokens.lastingChoice.${value}`),
+          label: t(`tokens.lastingChoice.${value}`),
         }))}
       />
       <ProblemNotice error={make.error} keepsTyped />
       <div className="row">
         <Button type="submit" isPending={make.isPending}>
-          {t('account.tokens.submit')}
+          {t('tokens.submit')}
         </Button>
       </div>
     </form>

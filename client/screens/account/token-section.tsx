@@ -16,21 +16,21 @@ export function TokenSection() {
   const query = useQuery({ queryKey: keys.tokens, queryFn: ({ signal }) => call('listTokens', { signal }) });
   return (
     <section className="section">
-      <h2>{t('account.tokens.title')}</h2>
-      <p className="lead">{t('account.tokens.lead')}</p>
+      <h2>{t('tokens.title')}</h2>
+      <p className="lead">{t('tokens.lead')}</p>
       {made ? (
         <Notice tone="done">
           <p>
-            <strong>{t('account.tokens.secretTitle', { name: made.name })}</strong>
+            <strong>{t('tokens.secretTitle', { name: made.name })}</strong>
           </p>
-          <p>{t('account.tokens.secretText')}</p>
-          <CopyLine label={t('account.tokens.secret')} text={made.secret} />
+          <p>{t('tokens.secretText')}</p>
+          <CopyLine label={t('tokens.secret')} text={made.secret} />
         </Notice>
       ) : null}
       <QueryState query={query}>
         {({ tokens }) =>
           tokens.length === 0 ? (
-            <EmptyState title={t('account.tokens.none')}>{t('account.tokens.noneText')}</EmptyState>
+            <EmptyState title={t('tokens.none')}>{t('tokens.noneText')}</EmptyState>
           ) : (
             <TokenTable tokens={tokens} />
           )

@@ -23,13 +23,12 @@ export function TokenTable({ tokens }: { tokens: readonly TokenView[] }) {
       await client.invalidateQueries({ queryKey: keys.tokens });
     },
   });
-  const time = (at: string | null) =>
-    at === null ? t('account.tokens.never') : formatInstant(at, HERE, lang);
-  const { name, created, used, expires, action } = t('account.tokens', { returnObjects: true });
+  const time = (at: string | null) => (at === null ? t('tokens.never') : formatInstant(at, HERE, lang));
+  const { name, created, used, expires, action } = t('tokens', { returnObjects: true });
   const headings = [name, created, used, expires, action];
   return (
     <>
-      <Table label={t('account.tokens.list')} hideLabel headings={headings} onPhone="blocks">
+      <Table label={t('tokens.list')} hideLabel headings={headings} onPhone="blocks">
         {tokens.map((token) => (
           <tr key={token.id}>
             <th scope="row">{token.name}</th>
@@ -39,19 +38,19 @@ export function TokenTable({ tokens }: { tokens: readonly TokenView[] }) {
             <td>
               <Button
                 look="danger"
-                aria-label={t('account.tokens.endNamed', { name: token.name })}
+                aria-label={t('tokens.endNamed', { name: token.name })}
                 onPress={() => setEnding(token)}
               >
-                {t('account.tokens.end')}
+                {t('tokens.end')}
               </Button>
             </td>
           </tr>
         ))}
       </Table>
       <Confirm
-        title={t('account.tokens.endTitle', { name: ending?.name ?? '' })}
-        text={t('account.tokens.endText')}
-        yes={t('account.tokens.end')}
+        title={t('tokens.endTitle', { name: ending?.name ?? '' })}
+        text={t('tokens.endText')}
+        yes={t('tokens.end')}
         isOpen={ending !== null}
         isPending={end.isPending}
         error={end.error}

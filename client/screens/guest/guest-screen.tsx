@@ -1,13 +1,12 @@
 import { useMemo, type ReactNode } from 'react';
 import { useQuery } from '@tanstack/react-query';
-import { I18nProvider } from 'react-aria-components';
 import { useParams } from 'react-router';
 import type { GuestPageView } from '#domain/contract/guests';
 import { makeLexicon } from '#domain/lexicon/make-lexicon';
 import { call, ProblemError } from '../../api/call.ts';
 import { keys } from '../../api/keys.ts';
 import { kindsQuery } from '../../api/kinds-query.ts';
-import { formatInstant, LOCALES } from '../../i18n/format.ts';
+import { formatInstant } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
@@ -38,24 +37,22 @@ export function GuestScreen() {
 }
 
 function GuestFrame({ children }: { children: ReactNode }) {
-  const { t, lang } = useWords();
+  const { t } = useWords();
   const kinds = useQuery(kindsQuery).data;
   // The crew's own words are the house's, and not shown.
   const lexicon = useMemo(() => makeLexicon(kinds ?? [], []), [kinds]);
   return (
-    <I18nProvider locale={LOCALES[lang]}>
-      <LexiconContext value={lexicon}>
-        <header className="header">
-          <span className="header-name">{t('common.name')}</span>
-          <div className="header-end">
-            <LanguageSwitch />
-          </div>
-        </header>
-        <div className="content">
-          <Content>{children}</Content>
+    <LexiconContext value={lexicon}>
+      <header className="header">
+        <span className="header-name">{t('common.name')}</span>
+        <div className="header-end">
+          <LanguageSwitch />
         </div>
-      </LexiconContext>
-    </I18nProvider>
+      </header>
+      <div className="content">
+        <Content>{children}</Content>
+      </div>
+    </LexiconContext>
   );
 }
 
