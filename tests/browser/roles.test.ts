@@ -104,7 +104,7 @@ async function prepareMore({ client, things, photos }: Site): Promise<Record<str
     ...{ id: randomUUID(), name: 'Loft floor', kind: 'floor', plannedDay: '2026-03-02' },
     hides: [{ mark: 'い一', least: 'raised' }],
   });
-  await client.post(`/coverings/${closed}/close`, { closedAt: null, note: '' });
+  await client.post(`/coverings/${closed}/close`, { closedAt: null, note: '', withoutRelease: 'dry' });
   await client.post(`${house}/protections`, {
     ...{ id: randomUUID(), name: 'North sill', what: 'sheet', laidAt: '2001-07-02T00:00:00.000Z' },
     hides: ['い一'],
