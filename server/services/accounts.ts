@@ -31,7 +31,8 @@ export interface Accounts {
   readLink(secret: string): Promise<ReadLink>;
   /** Links into the house that can still be used. */
   invited(house: string): Promise<InvitedView[]>;
-  endInvitation(house: string, invitation: string): Promise<boolean>;
+  /** Of the house; one that is used, or over, stays as it is. */
+  endInvitation(house: string, invitation: string): Promise<void>;
 
   /** What a guest's link is opened by; a guest may have several, and all end with the guest. */
   makeGuestSecret(guest: string): Promise<string>;

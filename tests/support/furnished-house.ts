@@ -14,7 +14,7 @@ export interface FurnishedHouse {
 
 const NAILER = { kanji: '胴縁木', en: 'nailer', family: 'floor', track: 'floor', lies: 'level' };
 
-/** A house of this day with one member, photo, tag, released covering, protection, clock mark and term, and one person invited. */
+/** A house of this day with one member, photo, tag, released covering, protection, clock mark, term and guest, and one person invited. */
 export async function furnishHouse(owner: Client, mark: string, day: string): Promise<FurnishedHouse> {
   const noon = `${day}T03:00:00.000Z`;
   const { id: house } = await newHouse(owner, `House of ${mark}`);
@@ -48,6 +48,14 @@ export async function furnishHouse(owner: Client, mark: string, day: string): Pr
     email: `${house}@example.org`,
     role: 'builder',
   });
-  const things = { house, photo, tag, covering, release, protection, clockMark, term, kind: term };
+  const guest = randomUUID();
+  const { secret } = await owner.post<{ secret: string }>(`/houses/${house}/guests`, {
+    ...{ id: guest, shows: { mark }, label: 'Family Ota' },
+  });
+  const invitation = randomUUID();
+  const things = {
+    ...{ house, photo, tag, covering, release, protection, clockMark, term, kind: term },
+    ...{ guest, secret, invitation },
+  };
   return { house, content, things: { ...things, mark: encodeURIComponent(mark), date: day, link } };
 }

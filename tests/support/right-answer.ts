@@ -16,6 +16,8 @@ const QUERY: Readonly<Record<string, string>> = {
 /** What an operation is asked with that would do something even without a body, so that it does not. */
 const HARMLESS: Readonly<Record<string, { mark?: string; query?: string }>> = {
   withdrawTag: { query: `reason=${'x'.repeat(1001)}` },
+  endGuest: { query: `reason=${'x'.repeat(1001)}` },
+  endSessions: { query: 'tokens=perhaps' },
   deleteMember: { mark: encodeURIComponent('ぬ九') },
 };
 const NOBODY = randomUUID();

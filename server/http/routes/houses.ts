@@ -48,8 +48,7 @@ export function houseHandlers(context: Context, hub: EventHub): Handlers {
     },
 
     endInvitation: async ({ house, params }) => {
-      if (!(await context.accounts.endInvitation(house, params.invitation)))
-        throw new Failure('not-found', { what: 'invitation' });
+      await context.accounts.endInvitation(house, params.invitation);
       return undefined;
     },
     makePasswordLink: ({ account, house, params }) =>

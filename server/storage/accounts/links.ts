@@ -93,14 +93,12 @@ export async function readInvited(db: Db, now: Date, house: string): Promise<Inv
   );
 }
 
-export async function endInvitation(db: Db, house: string, invitation: string): Promise<boolean> {
-  const ended = await db
+export async function endInvitation(db: Db, house: string, invitation: string): Promise<void> {
+  await db
     .deleteFrom('accountLink')
     .where('id', '=', invitation)
     .where('houseId', '=', house)
     .where('purpose', '=', 'join-house')
     .where('usedAt', 'is', null)
-    .returning('id')
     .execute();
-  return ended.length > 0;
 }
