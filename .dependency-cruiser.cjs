@@ -34,6 +34,12 @@ module.exports = {
       },
     ),
     forbid(
+      'verifier-is-a-stranger',
+      'Whoever checks the writer shares only the encoder with it.',
+      { path: '^server/domain/verify/' },
+      { path: '.', pathNot: '^server/domain/(verify/|ledger/canonical-json[.]ts$)' },
+    ),
+    forbid(
       'services-decide-only',
       'Services use the domain and pure libraries; what touches the machine is handed to them by a port.',
       { path: ROOMS.services },

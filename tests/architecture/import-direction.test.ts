@@ -25,6 +25,11 @@ const PLANTED: Record<string, string> = {
   'server/domain/bad-http.ts': "import { app } from '../http/app.ts';\nexport const bad = app;",
   'server/domain/bad-node.ts': "import fs from 'node:fs';\nexport const bad = fs;",
   'server/domain/bad-package.ts': "import type pg from 'pg';\nexport type Bad = pg.Pool;",
+  'server/domain/ledger/canonical-json.ts': 'export const encode = 1;',
+  'server/domain/verify/good.ts':
+    "import { encode } from '../ledger/canonical-json.ts';\nexport const good = encode;",
+  'server/domain/verify/bad.ts': "import { good } from '../good.ts';\nexport const bad = good;",
+  'server/domain/verify/bad-package.ts': "import { z } from 'zod';\nexport const bad = z.string();",
   'server/services/good.ts':
     "import { good } from '#domain/good';\nimport type { Row } from '../storage/tags.ts';\nimport type { Kysely } from 'kysely';\nimport { parse } from 'csv-parse';\nimport { createHash } from 'node:crypto';\nexport type R = [Row, Kysely<unknown>];\nexport const s = [good, parse, createHash];",
   'server/services/bad-storage.ts': "import { tags } from '../storage/tags.ts';\nexport const bad = tags;",
@@ -67,6 +72,8 @@ const EXPECTED = [
   'services-decide-only: server/services/bad-storage.ts',
   'services-do-not-know-http: server/services/bad-http.ts',
   'storage-and-imaging-are-strangers: server/imaging/read.ts',
+  'verifier-is-a-stranger: server/domain/verify/bad-package.ts',
+  'verifier-is-a-stranger: server/domain/verify/bad.ts',
 ];
 
 let folder: string;
