@@ -4,7 +4,7 @@ import { isConsistent, isIncluded } from '#domain/verify/check-proof';
 import { HashTree } from '#domain/verify/hash-tree';
 import { fromHex, toHex } from '#domain/verify/hashing';
 import { hashLeaf, hashPair } from '#domain/verify/merkle-hashes';
-import { hashing } from '../support/hashing.ts';
+import { hashing } from '../../server/storage/hashing.ts';
 
 /** Certificate Transparency reference leaves: transparency-dev/merkle, testonly/constants.go. */
 const LEAVES = [

@@ -1,9 +1,10 @@
 import { createHash } from 'node:crypto';
 import type { Hashing } from '#domain/verify/hashing';
+import { sha256 } from './sha256.ts';
 
-/** OpenSSL's SHA-256, by Node.js. */
+/** SHA-256 by Node.js, for the verifier. */
 export const hashing: Hashing = {
-  digest: (bytes) => createHash('sha256').update(bytes).digest(),
+  digest: sha256,
   begin: () => {
     const hash = createHash('sha256');
     return { add: (bytes) => void hash.update(bytes), digest: () => hash.digest() };
