@@ -11,6 +11,7 @@ const SERVER_ENTRIES = {
   rebuild: 'server/rebuild.ts',
   invent: 'server/invent.ts',
   'reset-link': 'server/reset-link.ts',
+  verify: 'server/verify.ts',
   'heic-worker': 'server/imaging/heic-worker.ts',
 };
 const COMMON_INPUTS = ['package.json', 'package-lock.json', 'tsconfig.json', 'server/build.mjs'];
