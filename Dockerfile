@@ -12,6 +12,7 @@ COPY --from=build /app/package.json ./
 COPY --from=build /app/node_modules ./node_modules
 COPY --from=build /app/dist/server ./dist/server
 COPY --from=build /app/dist/client ./dist/client
+COPY --from=build /app/dist/check ./dist/check
 COPY --from=build /app/server/storage/migrations ./server/storage/migrations
 RUN mkdir /data && chown node:node /data
 USER node

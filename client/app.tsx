@@ -197,6 +197,12 @@ const routes: RouteObject[] = [
         lazy: async () => ({ Component: (await import('./screens/account/link-screen.tsx')).LinkScreen }),
       },
       {
+        path: 'check',
+        lazy: async () => ({
+          Component: (await withLaterWords(import('./screens/check/check-screen.tsx'))).CheckScreen,
+        }),
+      },
+      {
         Component: Protected,
         children: [
           {

@@ -63,6 +63,54 @@ export async function buildClient() {
   });
 }
 
+/** Builds the page that lies in every archive, script and style in one file, unless it is fresh. */
+export async function buildCheck() {
+  const page = path.join(DIST, 'check', 'check.html');
+  await unlessFresh('check', hashOf(['client', 'server/domain']), [page], async (folder) => {
+    const { build } = await import('esbuild');
+    const { outputFiles } = await build({
+      absWorkingDir: ROOT,
+      entryPoints: { check: 'client/check/main.tsx' },
+      outdir: folder,
+      bundle: true,
+      write: false,
+      format: 'iife',
+      target: 'es2022',
+      jsx: 'automatic',
+      minify: true,
+      charset: 'utf8',
+      legalComments: 'inline',
+      define: { 'process.env.NODE_ENV': '"production"' },
+      logLevel: 'warning',
+    });
+    const textOf = (ending) => outputFiles.find((file) => file.path.endsWith(ending))?.text ?? '';
+    mkdirSync(path.dirname(page), { recursive: true });
+    writeFileSync(`${page}.part`, selfContained(textOf('.js'), textOf('.css')));
+    renameSync(`${page}.part`, page);
+  });
+}
+
+/** Its own policy lets it send nothing anywhere. Neither part can end its element before its time. */
+function selfContained(script, style) {
+  const policy = "default-src 'none'; script-src 'unsafe-inline'; style-src 'unsafe-inline'; img-src data:";
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<meta name="color-scheme" content="light dark">
+<meta http-equiv="content-security-policy" content="${policy}">
+<title>Arakabe</title>
+<style>${style.replaceAll('</style', '<\\/style')}</style>
+</head>
+<body>
+<div id="root"></div>
+<script>${script.replaceAll('</script', '<\\/script')}</script>
+</body>
+</html>
+`;
+}
+
 /** Once here and as small as can be (brotli's default is its best), rather than at every request. */
 function compressFiles(folder) {
   for (const name of readdirSync(folder).filter((file) => /\.(js|css)$/.test(file))) {
@@ -129,4 +177,5 @@ if (process.argv[1] && import.meta.url === pathToFileURL(process.argv[1]).href)
     const parts = process.argv.slice(2);
     if (parts.length === 0 || parts.includes('server')) await buildServer();
     if (parts.length === 0 || parts.includes('client')) await buildClient();
+    if (parts.length === 0 || parts.includes('check')) await buildCheck();
   });

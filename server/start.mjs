@@ -9,7 +9,7 @@ await runPlainly(async () => {
   const [entry = 'main', ...rest] = process.argv.slice(2);
   assertNode();
   installMissing();
-  buildBeforehand(entry === 'main' ? ['server', 'client'] : ['server']);
+  buildBeforehand(entry === 'main' ? ['server', 'client', 'check'] : ['server']);
   const bundle = path.join(ROOT, 'dist', 'server', `${entry}.js`);
   if (!existsSync(bundle)) throw new PlainError(`There is no server/${entry}.ts to start.`);
   process.argv.splice(1, process.argv.length, bundle, ...rest);

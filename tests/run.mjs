@@ -1,6 +1,6 @@
 import { existsSync, readdirSync } from 'node:fs';
 import path from 'node:path';
-import { buildClient, buildServer } from '../server/build.mjs';
+import { buildCheck, buildClient, buildServer } from '../server/build.mjs';
 import { PlainError, ROOT, assertNode, installMissing, runPlainly } from '../server/install.mjs';
 import { prepareMachine } from './support/machine.mjs';
 import { findOtherNode } from './support/other-node.mjs';
@@ -118,7 +118,7 @@ for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'])
 
 /** What cannot be built is one failure; the rest is still worth knowing. */
 async function buildAll() {
-  for (const build of [buildServer, buildClient])
+  for (const build of [buildServer, buildClient, buildCheck])
     try {
       await build();
     } catch (error) {

@@ -1,3 +1,4 @@
+import { check } from './en/check.ts';
 import { guest } from './en/guest.ts';
 import { hold } from './en/hold.ts';
 import { ledger } from './en/ledger.ts';
@@ -12,17 +13,4 @@ import { walls } from './en/walls.ts';
 import { zones } from './en/zones.ts';
 
 /** Words of screens that nobody sees on a first visit; fetched with those screens. */
-export const enLater = {
-  guest,
-  hold,
-  ledger,
-  password,
-  people,
-  protection,
-  roles,
-  shots,
-  tokens,
-  unread,
-  walls,
-  zones,
-} as const;
+export const enLater = { check, guest, hold, ledger, password, people, protection, roles, shots, tokens, unread, walls, zones } as const;

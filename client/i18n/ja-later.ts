@@ -1,3 +1,4 @@
+import { check } from './ja/check.ts';
 import { guest } from './ja/guest.ts';
 import { hold } from './ja/hold.ts';
 import { ledger } from './ja/ledger.ts';
@@ -12,17 +13,4 @@ import { walls } from './ja/walls.ts';
 import { zones } from './ja/zones.ts';
 
 /** Words of screens that nobody sees on a first visit; fetched with those screens. */
-export const jaLater = {
-  guest,
-  hold,
-  ledger,
-  password,
-  people,
-  protection,
-  roles,
-  shots,
-  tokens,
-  unread,
-  walls,
-  zones,
-} as const;
+export const jaLater = { check, guest, hold, ledger, password, people, protection, roles, shots, tokens, unread, walls, zones } as const;

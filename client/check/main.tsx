@@ -1,0 +1,58 @@
+import i18next from 'i18next';
+import { StrictMode, useEffect, useState } from 'react';
+import { createRoot } from 'react-dom/client';
+import { check as en } from '../i18n/en/check.ts';
+import { check as ja } from '../i18n/ja/check.ts';
+import { LANGUAGES, initialLanguage, type Language } from '../i18n/language.ts';
+import { CheckPanel } from './check-panel.tsx';
+import '../style/index.css';
+
+/** The page that lies in every archive: all in one file, without a server, in whatever browser there will be. */
+
+const NAMES: Readonly<Record<Language, string>> = { en: 'English', ja: '日本語' };
+
+function CheckPage() {
+  const [lang, setLang] = useState(() => initialLanguage(null, navigator.languages));
+  const t = i18next.getFixedT(lang, 'words');
+  useEffect(() => {
+    document.documentElement.lang = lang;
+    document.title = t('check.title');
+  }, [lang, t]);
+  return (
+    <main className="page">
+      <div
+        className="language-switch"
+        role="group"
+        aria-label={LANGUAGES.map((one) => NAMES[one]).join(' / ')}
+      >
+        {LANGUAGES.map((one) => (
+          <button key={one} type="button" lang={one} aria-pressed={one === lang} onClick={() => setLang(one)}>
+            {NAMES[one]}
+          </button>
+        ))}
+      </div>
+      <h1>{t('check.title')}</h1>
+      <p className="lead">{t('check.lead')}</p>
+      <CheckPanel {...{ t, lang }} search={new URLSearchParams(window.location.search)} />
+    </main>
+  );
+}
+
+const root = document.getElementById('root');
+if (!root) throw new Error('The page has no #root.');
+void i18next
+  .init({
+    resources: { en: { words: { check: en } }, ja: { words: { check: ja } } },
+    ns: ['words'],
+    defaultNS: 'words',
+    fallbackLng: false,
+    showSupportNotice: false,
+    interpolation: { escapeValue: false },
+  })
+  .then(() =>
+    createRoot(root).render(
+      <StrictMode>
+        <CheckPage />
+      </StrictMode>,
+    ),
+  );
