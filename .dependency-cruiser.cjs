@@ -49,7 +49,7 @@ module.exports = {
           ROOMS.domain,
           ROOMS.services,
           PURE_CORE,
-          packages('zod', 'temporal-polyfill', 'csv-parse', 'csv-stringify', 'read-excel-file', 'fflate'),
+          packages('zod', 'temporal-polyfill', 'csv-parse', 'csv-stringify', 'read-excel-file', 'fflate', 'client-zip'),
         ],
       },
     ),

@@ -67,6 +67,7 @@ async function listen(core: Core, config: Config): Promise<Running> {
     isHealthy: () => isHealthy(core),
     version: readVersion(),
     clientFolder: existsSync(path.join(clientFolder, 'index.html')) ? clientFolder : null,
+    checkPage: path.join(packageRoot(), 'dist', 'check', 'check.html'),
     secure: config.origin?.startsWith('https://') ?? false,
   });
   const server = createServer(app);

@@ -112,4 +112,6 @@ export const PATHS: Paths = {
   shotList: ['GET', '/houses/{house}/shot-list'],
   wallFigures: ['GET', '/coverings/{covering}/wall-figures'],
   readLedger: ['GET', '/houses/{house}/ledger'],
+  readArchive: ['GET', '/houses/{house}/archive'],
+  archiveSize: ['GET', '/houses/{house}/archive/size'],
 };

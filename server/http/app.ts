@@ -8,6 +8,7 @@ import { GuessGuard } from './guess-guard.ts';
 import { implement, type Handlers } from './implement.ts';
 import { openApiDocument } from './openapi.ts';
 import { notFound, problemHandler } from './problem.ts';
+import { archiveHandlers } from './routes/archive.ts';
 import { clockHandlers } from './routes/clock.ts';
 import { frameHandlers } from './routes/frame.ts';
 import { siteHandlers } from './routes/site.ts';
@@ -32,6 +33,8 @@ export interface AppParts {
   readonly version: string;
   /** The built client; null where only the API is wanted. */
   readonly clientFolder: string | null;
+  /** The file of the page that goes into every archive. */
+  readonly checkPage: string;
   readonly secure: boolean;
 }
 
@@ -53,7 +56,7 @@ export function createApp(parts: AppParts): Express {
 }
 
 function api(parts: AppParts): express.Router {
-  const { context, log, hub, wakeJobs } = parts;
+  const { context, log, hub, wakeJobs, checkPage } = parts;
   const router = express.Router();
   router.use((_req, res, next) => {
     res.setHeader('cache-control', 'no-store');
@@ -76,6 +79,7 @@ function api(parts: AppParts): express.Router {
     ...protectionHandlers(context),
     ...findingHandlers(context),
     ...termHandlers(context),
+    ...archiveHandlers(context, log, checkPage),
   };
   implement(router, context, handlers);
   router.use(notFound);

@@ -209,6 +209,10 @@ export const PROBLEM_SENTENCES: Record<ProblemCode, readonly [title: string, det
     '{xywh} is no part of this image. Use xywh=percent:x,y,w,h.',
   ],
   'too-many-attempts': ['Too many attempts', 'Wait {seconds} seconds and try again.'],
+  'original-missing': [
+    'An original is not on disk as it should be',
+    'The original {file} (SHA-256 {sha256}) is missing in data/originals, or has another length. Put it back from a backup.',
+  ],
   'internal-error': [
     'Something went wrong here',
     'The server made a mistake, which is written in its log. Try again; nothing that was accepted is lost.',

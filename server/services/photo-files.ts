@@ -17,6 +17,10 @@ export interface PhotoFiles {
   keep(incoming: Incoming): Promise<void>;
   discard(incoming: Incoming): Promise<void>;
   original(sha256: string): string;
+  /** How many bytes the original has on disk; null where it is not there. */
+  originalBytes(sha256: string): Promise<number | null>;
+  /** The content piece by piece, read no further than it is asked for; the file is closed when the reading ends. */
+  readOriginal(sha256: string): AsyncIterable<Uint8Array>;
   picture(sha256: string, size: PictureSize): string;
   prepareForPictures(sha256: string): Promise<void>;
   freeBytes(): Promise<number>;

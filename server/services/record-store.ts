@@ -34,6 +34,7 @@ import type { Stage } from '#domain/frame/stage';
 import type { Entry, Statement } from '#domain/ledger/statements';
 import type { DatingGrounds } from '#domain/photo/date-photo';
 import type { StandingTag } from '#domain/record/requirement';
+import type { ArchiveMaterial, LedgerExtent } from './archive/archive-material.ts';
 
 /** What the services need of the record; server/storage implements it. */
 
@@ -257,6 +258,12 @@ export interface RecordReader {
   /** The first `limit` from `from` on, without their words. */
   statementsFrom(house: string, from: number, limit: number): Promise<StatementEvent[]>;
   ledgerState(house: string): Promise<{ size: number; head: string }>;
+  ledgerExtent(house: string): Promise<LedgerExtent>;
+  /** The lines of entries `from` until before `to`, as they stand in a ledger file. */
+  ledgerText(house: string, from: number, to: number): Promise<string>;
+  /** How many photos there are, and the bytes of all their originals. */
+  originals(house: string): Promise<{ count: number; bytes: number }>;
+  archiveMaterial(house: string): Promise<ArchiveMaterial>;
 }
 
 /** Inside one transaction that holds the house's lock. */
@@ -272,6 +279,8 @@ export interface HouseWriting extends RecordReader {
 
 export interface RecordStore {
   readonly read: RecordReader;
+  /** Runs `work` over the record as it is at one moment, whatever is said meanwhile. */
+  snapshot<T>(work: (read: RecordReader) => Promise<T>): Promise<T>;
   /** Runs `work` under the house's lock, all or nothing; resolves once what was said is durable. Unknown house: NotFound. */
   write<T>(house: string, by: Person | null, work: (writing: HouseWriting) => Promise<T>): Promise<T>;
   /** The same for a house that is new; `work` sees `isNew` false when the id is in use. */

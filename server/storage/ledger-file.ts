@@ -84,7 +84,7 @@ export interface StoredLine {
   readonly head: string;
 }
 
-function formatLine({ canonical, head, leaf }: LedgerLine): string {
+export function formatLine({ canonical, head, leaf }: Omit<LedgerLine, 'house' | 'seq'>): string {
   return `{"entry":${canonical},"head":"${hex(head)}","leaf":"${hex(leaf)}"}\n`;
 }
 

@@ -8,6 +8,8 @@ import { fsyncFolder } from './fsync-folder.ts';
 /** Incoming files of a process that died are swept after this time, so that a second process is not robbed. */
 const STALE_MS = 24 * 60 * 60 * 1000;
 
+const READ_BYTES = 256 * 1024;
+
 /** A network chunk is small, and each write waits for a thread that pictures are made on too. */
 const WRITE_BYTES = 1024 * 1024;
 
@@ -77,6 +79,24 @@ export class DiskPhotoFiles implements PhotoFiles {
 
   original(sha256: string): string {
     return path.join(this.dataFolder, 'originals', sha256.slice(0, 2), sha256);
+  }
+
+  async originalBytes(sha256: string): Promise<number | null> {
+    const seen = await stat(this.original(sha256)).catch(() => null);
+    return seen?.isFile() ? seen.size : null;
+  }
+
+  async *readOriginal(sha256: string): AsyncGenerator<Uint8Array> {
+    const handle = await open(this.original(sha256));
+    try {
+      for (;;) {
+        const { bytesRead, buffer } = await handle.read(new Uint8Array(READ_BYTES), 0, READ_BYTES);
+        if (bytesRead === 0) return;
+        yield buffer.subarray(0, bytesRead);
+      }
+    } finally {
+      await handle.close();
+    }
   }
 
   picture(sha256: string, size: PictureSize): string {

@@ -1,6 +1,7 @@
 import type { RecordReader } from '../services/record-store.ts';
 import type { Db } from './open-database.ts';
 import { readAlike } from './queries/alike.ts';
+import { readArchiveMaterial, readOriginals } from './queries/archive.ts';
 import { readBriefDays } from './queries/brief-days.ts';
 import { readCameras, readClockMark, readGrounds } from './queries/clock.ts';
 import { readCovering, readCoverings } from './queries/coverings.ts';
@@ -20,6 +21,7 @@ import { readFindingCounts, readFindings } from './queries/findings.ts';
 import { readHouseState, readStatementsFrom } from './queries/changes.ts';
 import { readDaysBefore, readNotesAfter, readWaiting } from './queries/journal.ts';
 import { readEntries, readEntriesAbout, readEntriesBetween, readLedgerState } from './queries/ledger.ts';
+import { readLedgerExtent, readLedgerText } from './queries/ledger-text.ts';
 import { isReferredTo, readMembers, readSchedule } from './queries/members.ts';
 import { readProtection, readProtections } from './queries/protections.ts';
 import { readAdders, readPhotoCounts, readPhotoOrder, readPhotos } from './queries/photo-list.ts';
@@ -88,5 +90,9 @@ export function recordReader(db: Db): RecordReader {
     houseState: (house) => readHouseState(db, house),
     statementsFrom: (house, from, limit) => readStatementsFrom(db, house, from, limit),
     ledgerState: (house) => readLedgerState(db, house),
+    ledgerExtent: (house) => readLedgerExtent(db, house),
+    ledgerText: (house, from, to) => readLedgerText(db, house, from, to),
+    originals: (house) => readOriginals(db, house),
+    archiveMaterial: (house) => readArchiveMaterial(db, house),
   };
 }

@@ -25,6 +25,12 @@ export interface RecordStoreParts {
 export function recordStore(parts: RecordStoreParts): RecordStore {
   return {
     read: recordReader(parts.db),
+    snapshot: (work) =>
+      parts.db
+        .transaction()
+        .setIsolationLevel('repeatable read')
+        .setAccessMode('read only')
+        .execute((tx) => work(recordReader(tx))),
     write: (house, by, work) => inHouse(parts, house, by, false, work),
     open: (house, by, work) => inHouse(parts, house, by, true, work),
   };

@@ -138,6 +138,8 @@ export const problems = {
     'picture-not-ready': 'The small picture is still being made. Wait a moment.',
     'crop-outside-image': 'This part lies outside the picture. Draw the region again.',
     'too-many-attempts': 'Too many attempts in a short time. Wait {{seconds}} seconds and try again.',
+    'original-missing':
+      'The original file of {{file}} is missing on the server, or damaged. Tell whoever runs the program: it must come back from a backup.',
     'internal-error':
       'The server made a mistake. Nothing was saved of this step; try again, and tell whoever runs the program if it stays.',
     'storage-full':

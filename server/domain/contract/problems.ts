@@ -68,6 +68,7 @@ export const PROBLEMS = {
   'picture-not-ready': 404,
   'crop-outside-image': 422,
   'too-many-attempts': 429,
+  'original-missing': 500,
   'internal-error': 500,
   'storage-full': 507,
 } as const;

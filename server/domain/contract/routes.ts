@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { CLOCK_ROUTES } from './routes/clock.ts';
+import { ARCHIVE_ROUTES } from './routes/archive.ts';
 import { FRAME_ROUTES } from './routes/frame.ts';
 import { COVERING_ROUTES } from './routes/coverings.ts';
 import { FINDING_ROUTES } from './routes/findings.ts';
@@ -33,6 +34,7 @@ export const ROUTES = {
   ...JOURNAL_ROUTES,
   ...SITE_ROUTES,
   ...TERM_ROUTES,
+  ...ARCHIVE_ROUTES,
 } as const satisfies Record<string, Route>;
 
 export type RouteName = keyof typeof ROUTES;

@@ -168,6 +168,15 @@ export const LedgerEntryView = z
   .meta({ id: 'LedgerEntry' });
 export type LedgerEntryView = z.infer<typeof LedgerEntryView>;
 
+export const ArchiveSizeView = z
+  .object({
+    entries: z.int(),
+    originals: z.int(),
+    bytes: z.int().meta({ description: 'Of originals and ledger; the rest is small.' }),
+  })
+  .meta({ id: 'ArchiveSize' });
+export type ArchiveSizeView = z.infer<typeof ArchiveSizeView>;
+
 const SightingBound = z.object({ instant: Instant, tag: Id, photo: Id, stage: StageShape });
 
 export const MemberHistoryView = z

@@ -1,0 +1,113 @@
+import { groupBy } from '#domain/group-by';
+import type { ArchiveMaterial, ArchivedPhoto, ArchivedTag } from './archive-material.ts';
+import { coveringSection } from './covering-section.ts';
+import { html, type Html } from './html.ts';
+import { photoFigure } from './photo-figure.ts';
+import { tell, type Telling } from './telling.ts';
+
+export interface PageOf {
+  readonly house: string;
+  readonly lang: 'en' | 'ja';
+  readonly madeAt: Date;
+}
+
+const STYLE = `
+body{font:16px/1.6 system-ui,sans-serif;margin:2rem auto;max-width:60rem;padding:0 1rem;color:#26221c;background:#faf7f0}
+h1,h2,h3{line-height:1.3}
+h2{margin-top:3rem;border-bottom:1px solid #b9ad98}
+table{border-collapse:collapse}
+th,td{text-align:left;vertical-align:top;padding:.2rem .8rem .2rem 0}
+figure{margin:1rem 0;break-inside:avoid}
+.photo{position:relative;display:block;max-width:100%}
+.photo img{display:block;width:100%;height:auto}
+.photo svg{position:absolute;inset:0;width:100%;height:100%}
+.photo polygon{fill:none;stroke:#c8371b;stroke-width:2;vector-effect:non-scaling-stroke}
+code{overflow-wrap:anywhere}
+.caution{border:1px solid #b9ad98;padding:.5rem 1rem}
+@media print{body{margin:0;max-width:none}}`;
+
+/**
+ * All of a house as one page of plain HTML: no script, nothing from elsewhere, pictures by relative address. It must
+ * still open when no server and no program of today is left.
+ */
+export function indexPage(material: ArchiveMaterial, page: PageOf): string {
+  const telling = tell(material, page.lang);
+  const { words, local } = telling;
+  const { house, ledger, tables } = material;
+  return html`<!doctype html>
+    <html lang="${page.lang}">
+      <head>
+        <meta charset="utf-8" />
+        <meta name="viewport" content="width=device-width, initial-scale=1" />
+        <meta
+          http-equiv="content-security-policy"
+          content="default-src 'none'; img-src 'self' file:; style-src 'unsafe-inline'"
+        />
+        <title>${words.title(house.name)}</title>
+        <style>
+          ${STYLE}
+        </style>
+      </head>
+      <body>
+        <h1>${words.title(house.name)}</h1>
+        <p>${words.lead(local(page.madeAt.toISOString()))}</p>
+        <p>${words.firstDay}: ${house.firstDay ?? words.none}. <code>${page.house}</code></p>
+        <p>${words.entries(ledger.size, ledger.head)} ${words.check}</p>
+        <p class="caution">${words.caution}</p>
+        <nav>
+          <a href="#coverings">${words.coverings}</a> · <a href="#members">${words.members}</a> ·
+          <a href="#days">${words.days}</a>
+        </nav>
+        <h2 id="coverings">${words.coverings}</h2>
+        ${tables.coverings.map((covering) => coveringSection(telling, covering))}
+        <h2 id="members">${words.members}</h2>
+        ${tables.members.map((member) => memberSection(telling, member))}
+        <h2 id="days">${words.days}</h2>
+        ${daySections(telling)}
+      </body>
+    </html> `.text;
+}
+
+function memberSection(telling: Telling, member: ArchiveMaterial['tables']['members'][number]): Html {
+  const { words, tagsOf } = telling;
+  const { mark, kind, name, place, retired, note } = member;
+  const facts = [kind, name, place, retired ? words.retired : '', note].filter((fact) => fact !== '');
+  const tags = tagsOf.get(mark) ?? [];
+  return html`<h3 id="m-${encodeURIComponent(mark)}">${mark}</h3>
+    <p>${facts.join(' · ')}</p>
+    ${
+      tags.length === 0
+        ? html`<p>${words.noRecord}</p>`
+        : html`<ul>
+            ${tags.map((tag) => tagLine(telling, tag))}
+          </ul>`
+    } `;
+}
+
+function tagLine(
+  { material, stage, local, who }: Telling,
+  { photo, stage: at, note, saidBy }: ArchivedTag,
+): Html {
+  const capture = material.captures.get(photo);
+  const when = capture?.state === 'dated' ? local(capture.instant) : '';
+  const more = note === '' ? '' : ` · ${note}`;
+  return html`<li><a href="#p-${photo}">${stage[at]}</a> ${when} ${who(saidBy)}${more}</li> `;
+}
+
+function daySections(telling: Telling): Html[] {
+  const { material, words } = telling;
+  const dayOfPhoto = ({ photo }: ArchivedPhoto) => {
+    const capture = material.captures.get(photo);
+    return capture?.state === 'dated' ? capture.day : '';
+  };
+  const timeOf = ({ photo, addedAt }: ArchivedPhoto) => {
+    const capture = material.captures.get(photo);
+    return capture?.state === 'dated' ? capture.instant : addedAt;
+  };
+  const days = groupBy(material.tables.photos, dayOfPhoto);
+  return [...days.keys()].sort().map((day) => {
+    const photos = [...(days.get(day) ?? [])].sort((a, b) => (timeOf(a) < timeOf(b) ? -1 : 1));
+    return html`<h3>${day === '' ? words.undated : day}</h3>
+      ${photos.map((photo) => photoFigure(telling, photo))}`;
+  });
+}

@@ -1,0 +1,121 @@
+import { sql } from 'kysely';
+import type { CoveringKind } from '#domain/contract/shapes';
+import type {
+  ArchiveMaterial,
+  ArchivedCovering,
+  ArchivedMember,
+  ArchivedPhoto,
+  ArchivedTag,
+  HiddenMember,
+} from '../../services/archive/archive-material.ts';
+import { groupBy } from '#domain/group-by';
+import type { Db } from '../open-database.ts';
+import { readHolds, type Holds } from './archive-holds.ts';
+import { readLedgerExtent } from './ledger-text.ts';
+
+/** Reads in several queries: consistent only within a snapshot. */
+export async function readArchiveMaterial(db: Db, house: string): Promise<ArchiveMaterial> {
+  const holds = await readHolds(db, house);
+  const captures = await db
+    .selectFrom('photo')
+    .select(['id', 'capture'])
+    .where('houseId', '=', house)
+    .execute();
+  return {
+    house: await db
+      .selectFrom('house')
+      .select(['name', 'zone', 'firstDay'])
+      .where('id', '=', house)
+      .executeTakeFirstOrThrow(),
+    ledger: await readLedgerExtent(db, house),
+    tables: {
+      members: await readMembers(db, house),
+      photos: await readPhotos(db, house),
+      tags: await readTags(db, house),
+      coverings: await readCoverings(db, house, holds),
+      releases: holds.releases,
+    },
+    captures: new Map(captures.map(({ id, capture }) => [id, capture])),
+    hidden: await readHidden(db, house),
+  };
+}
+
+export async function readOriginals(db: Db, house: string): Promise<{ count: number; bytes: number }> {
+  const { count, bytes } = await db
+    .selectFrom('photo')
+    .select((eb) => [
+      eb.fn.countAll<number>().as('count'),
+      sql<number>`coalesce(sum(bytes), 0)::bigint`.as('bytes'),
+    ])
+    .where('houseId', '=', house)
+    .executeTakeFirstOrThrow();
+  return { count, bytes };
+}
+
+/** The database's own order depends on its collation. */
+const byKey = <T, K extends keyof T>(rows: T[], key: K): T[] =>
+  rows.sort((one, other) => (one[key] < other[key] ? -1 : 1));
+
+async function readMembers(db: Db, house: string): Promise<ArchivedMember[]> {
+  const columns = ['mark', 'kind', 'name', 'place', 'track', 'note', 'other', 'setOut', 'retired'] as const;
+  return byKey(await db.selectFrom('member').select(columns).where('houseId', '=', house).execute(), 'mark');
+}
+
+async function readPhotos(db: Db, house: string): Promise<ArchivedPhoto[]> {
+  const rows = await db.selectFrom('photo').selectAll().where('houseId', '=', house).execute();
+  return byKey(
+    rows.map(({ id, sha256, bytes, mediaType, fileName, width, height, addedAt, addedBy, byHand }) => ({
+      ...{ photo: id, sha256, bytes, mediaType, fileName, width, height, addedBy, byHand },
+      addedAt: addedAt.toISOString(),
+    })),
+    'photo',
+  );
+}
+
+async function readTags(db: Db, house: string): Promise<ArchivedTag[]> {
+  const rows = await db
+    .selectFrom('tag')
+    .selectAll()
+    .where('houseId', '=', house)
+    .where('state', '=', 'standing')
+    .execute();
+  return byKey(
+    rows.map(({ id, photoId, mark, stage, region, stretch, note, supersedes, saidAt, saidBy }) => ({
+      ...{ tag: id, photo: photoId, mark, stage, region, stretch, note, supersedes, saidBy },
+      saidAt: saidAt.toISOString(),
+    })),
+    'tag',
+  );
+}
+
+async function readCoverings(db: Db, house: string, { holds, closings }: Holds): Promise<ArchivedCovering[]> {
+  const listed = await readListed(db, house);
+  const rows = await db.selectFrom('covering').selectAll().where('houseId', '=', house).execute();
+  return byKey(
+    rows.map(({ id, name, kind, plannedDay, note, zone, exceptMarks, closedAt, closedBy, closeNote }) => ({
+      ...{ covering: id, name, kind: kind as CoveringKind, plannedDay, note, zone },
+      ...{ except: exceptMarks, hides: listed.get(id) ?? [], hold: holds.get(id) ?? null },
+      ...{ closedAt: closedAt?.toISOString() ?? null, closedBy, closeNote },
+      ...(closings.get(id) ?? { release: null, without: null }),
+    })),
+    'covering',
+  );
+}
+
+const hides = (db: Db, house: string) =>
+  db
+    .selectFrom('coveringHides')
+    .select(['coveringId', 'mark', 'least', 'byZone'])
+    .where('houseId', '=', house)
+    .orderBy('position')
+    .orderBy('mark');
+
+async function readListed(db: Db, house: string): Promise<Map<string, HiddenMember[]>> {
+  const rows = await hides(db, house).where('byZone', '=', false).execute();
+  const groups = groupBy(rows, ({ coveringId }) => coveringId);
+  return new Map([...groups].map(([id, group]) => [id, group.map(({ mark, least }) => ({ mark, least }))]));
+}
+
+async function readHidden(db: Db, house: string): Promise<ArchiveMaterial['hidden']> {
+  return groupBy(await hides(db, house).execute(), ({ coveringId }) => coveringId);
+}

@@ -1,0 +1,219 @@
+import { execFile } from 'node:child_process';
+import { randomUUID } from 'node:crypto';
+import { mkdir, open, readFile, rm, truncate, writeFile } from 'node:fs/promises';
+import http from 'node:http';
+import path from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
+import { promisify } from 'node:util';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { ArchiveSizeView, HouseView } from '#domain/contract/views';
+import type { PhotoFacts } from '#domain/contract/shapes';
+import { photoId } from '../../server/services/ingest-photo.ts';
+import type { PhotoFiles } from '../../server/services/photo-files.ts';
+import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { readFiles, verifyFile } from '../support/read-archive.ts';
+import { temporaryFolder } from '../support/record.ts';
+import { sampleHouse } from '../support/sample-house.ts';
+import { newHouse, startServer, type Client, type TestServer } from '../support/server.ts';
+import { someReadings } from '../support/some-readings.ts';
+
+const run = promisify(execFile);
+const GIGABYTE = 1024 ** 3;
+
+describeOverBothDatabases('the archive of a house', (make) => {
+  let place: PlaceForDatabase;
+  let server: TestServer;
+  let house: HouseView;
+  let folder: string;
+  let remove: () => Promise<void>;
+  beforeAll(async () => {
+    place = await make();
+    server = await startServer(place);
+    house = await sampleHouse(server.owner);
+    ({ folder, remove } = await temporaryFolder());
+  });
+  afterAll(async () => {
+    await server.close();
+    await place.remove();
+    await remove();
+  });
+
+  const fetchArchive = async (client: Client, of = house.id, lang = 'en') => {
+    const response = await client.raw('GET', `/houses/${of}/archive?lang=${lang}`);
+    const bytes = Buffer.from(await response.arrayBuffer());
+    const file = path.join(folder, `${randomUUID()}.zip`);
+    await writeFile(file, bytes);
+    return { response, bytes, file };
+  };
+
+  it('is one ZIP of the length that was said beforehand, in which nothing is wrong', async () => {
+    const { response, bytes, file } = await fetchArchive(server.owner);
+    expect(response.status).toBe(200);
+    expect(response.headers.get('content-type')).toBe('application/zip');
+    expect(response.headers.get('content-disposition')).toMatch(
+      /^attachment; filename=arakabe-boathouse-\d{4}-\d\d-\d\d\.zip$/,
+    );
+    expect(response.headers.get('content-length')).toBe(String(bytes.length));
+    const { size, head } = await server.owner.get<{ size: number; head: string }>(
+      `/houses/${house.id}/ledger`,
+    );
+    expect(await verifyFile(file)).toMatchObject({
+      ...{ house: house.id, name: '谷の Boathouse', entries: size, head },
+      ...{ originals: 2, records: 1, releases: 0, back: [] },
+    });
+    const said = await server.owner.get<ArchiveSizeView>(`/houses/${house.id}/archive/size`);
+    expect(said).toMatchObject({ entries: size, originals: 2 });
+    expect(said.bytes).toBeLessThan(bytes.length);
+  });
+
+  it('is a ZIP that Info-ZIP finds no fault with, either, and is right when unpacked', async () => {
+    const { file } = await fetchArchive(server.owner);
+    // Debian's unzip 6.0, another reader of the same format (PKWARE APPNOTE).
+    const tested = await run('unzip', ['-t', file]).catch((error: unknown) => error as { code: string });
+    if ('code' in tested && tested.code === 'ENOENT') return;
+    expect(tested).toMatchObject({ stdout: expect.stringContaining('No errors detected') as string });
+    const unpacked = path.join(folder, 'unpacked');
+    await run('unzip', ['-q', file, '-d', unpacked]);
+    expect((await verifyFile(unpacked)).house).toBe(house.id);
+  });
+
+  it('holds a page without script, in the language asked for, in which no text becomes markup', async () => {
+    const files = await readFiles((await fetchArchive(server.owner, house.id, 'ja')).file);
+    const page = new TextDecoder().decode(files.get('index.html'));
+    expect(page).toContain('「谷の Boathouse」の記録');
+    expect(page).toContain('北の壁 &#60;1&#62;');
+    expect(page).toContain('梁 0 &#38; &#60;b&#62;.jpg');
+    expect(page).toContain('ろ&#60;一&#62;');
+    expect(page).not.toMatch(/<script|<b>|<一>|https?:\/\//u);
+    const originals = [...files.keys()].filter((name) => name.startsWith('originals/'));
+    expect(originals.length).toBe(2);
+    for (const name of originals) expect(page).toContain(`src="${name}"`);
+  });
+
+  it('is as of one size of the ledger, whatever is said while it is read', async () => {
+    const response = await server.owner.raw('GET', `/houses/${house.id}/archive`);
+    const before = await server.owner.get<{ size: number }>(`/houses/${house.id}/ledger`);
+    await server.owner.put(`/houses/${house.id}/members/${encodeURIComponent('は一')}`, { kind: '柱' });
+    const file = path.join(folder, 'meanwhile.zip');
+    await writeFile(file, Buffer.from(await response.arrayBuffer()));
+    expect((await verifyFile(file)).entries).toBe(before.size);
+    expect((await verifyFile((await fetchArchive(server.owner)).file)).entries).toBe(before.size + 1);
+  });
+
+  it('is for the keeper of the record and for inspectors', async () => {
+    const statusFor = async (role: string) => {
+      const client = await server.join(house.id, `${role}@example.org`, role);
+      const ask = async (end: string) =>
+        (await client.raw('HEAD', `/houses/${house.id}/archive${end}`)).status;
+      return [await ask(''), await ask('/size')];
+    };
+    expect(await statusFor('inspector')).toEqual([200, 200]);
+    expect(await statusFor('carpenter')).toEqual([403, 403]);
+    expect(await statusFor('builder')).toEqual([403, 403]);
+  });
+
+  it('is refused with the name of an original that is not on disk', async () => {
+    const other = await sampleHouse(server.owner, 1);
+    const { photos } = await server.owner.get<{ photos: { sha256: string; fileName: string }[] }>(
+      `/houses/${other.id}/photos`,
+    );
+    const [photo] = photos;
+    const original = server.running.core.context.files.original(photo?.sha256 ?? '');
+    const bytes = await readFile(original);
+    await rm(original);
+    try {
+      const response = await server.owner.raw('GET', `/houses/${other.id}/archive`);
+      expect(response.status).toBe(500);
+      expect(await response.json()).toMatchObject({
+        code: 'original-missing',
+        params: { file: photo?.fileName },
+      });
+    } finally {
+      await writeFile(original, bytes);
+    }
+  });
+
+  it('is read no faster than whoever asked for it reads, and no longer than they stay', async () => {
+    const large = await newHouse(server.owner, 'Large');
+    const { context } = server.running.core;
+    for (const seed of [1, 2, 3]) await addSparse(context.files, large.id, seed);
+    const reading = countReading(context.files);
+    try {
+      const request = http.get(`${server.running.origin}/api/v1/houses/${large.id}/archive`, {
+        headers: { authorization: `Bearer ${await tokenOf(server.owner)}` },
+      });
+      const response = await new Promise<http.IncomingMessage>((resolve) =>
+        request.once('response', resolve),
+      );
+      expect(Number(response.headers['content-length'])).toBeGreaterThan(6 * GIGABYTE);
+      response.pause();
+      await settled(reading);
+      const [read, memory] = [reading.bytes, process.memoryUsage()];
+      // What lies in the sockets' buffers and in the pieces in hand.
+      expect(read).toBeLessThan(32 * 1024 ** 2);
+      response.resume();
+      while (reading.bytes < read + 100 * 1024 ** 2) await sleep(5);
+      response.pause();
+      await settled(reading);
+      expect(process.memoryUsage().arrayBuffers - memory.arrayBuffers).toBeLessThan(64 * 1024 ** 2);
+      expect(reading.open).toBe(1);
+      response.destroy();
+      for (let i = 0; i < 200 && reading.open > 0; i++) await sleep(10);
+      expect(reading.open).toBe(0);
+    } finally {
+      reading.stop();
+    }
+  });
+
+  async function tokenOf(client: Client): Promise<string> {
+    return (await client.post<{ secret: string }>('/tokens', { id: randomUUID(), name: 'archive' })).secret;
+  }
+
+  /** A photo of two gigabytes of nothing, which takes no room on disk. */
+  async function addSparse(files: PhotoFiles, of: string, seed: number): Promise<void> {
+    const sha256 = seed.toString(16).padStart(64, 'a');
+    const facts: PhotoFacts = {
+      ...{ sha256, bytes: 2 * GIGABYTE, mediaType: 'image/tiff', fileName: `${seed}.tif` },
+      ...{ width: 4000, height: 3000, readings: someReadings({}) },
+    };
+    const original = files.original(sha256);
+    await mkdir(path.dirname(original), { recursive: true });
+    await (await open(original, 'w')).close();
+    await truncate(original, facts.bytes);
+    await server.running.core.context.store.write(of, null, (writing) =>
+      writing.say({ kind: 'photo.added', version: 2, payload: { ...facts, photo: photoId(of, sha256) } }),
+    );
+  }
+});
+
+interface Reading {
+  bytes: number;
+  open: number;
+  stop(): void;
+}
+
+/** Counts what is read of originals, and how many are open. */
+function countReading(files: PhotoFiles): Reading {
+  const readOriginal = files.readOriginal.bind(files);
+  const reading: Reading = { bytes: 0, open: 0, stop: () => void (files.readOriginal = readOriginal) };
+  files.readOriginal = async function* (sha256) {
+    reading.open += 1;
+    try {
+      for await (const piece of readOriginal(sha256)) {
+        reading.bytes += piece.length;
+        yield piece;
+      }
+    } finally {
+      reading.open -= 1;
+    }
+  };
+  return reading;
+}
+
+/** Until nothing more is read. */
+async function settled(reading: Reading): Promise<void> {
+  for (let before = -1; before !== reading.bytes;) {
+    before = reading.bytes;
+    await sleep(150);
+  }
+}

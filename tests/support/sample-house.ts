@@ -1,0 +1,38 @@
+import { randomUUID } from 'node:crypto';
+import type { HouseView, TagView, UploadOutcome } from '#domain/contract/views';
+import { makeJpeg, takenAt } from './pictures.ts';
+import { newHouse, type Client } from './server.ts';
+
+const REGION = { shape: 'rectangle', x: 0.1, y: 0.2, w: 0.3, h: 0.4 };
+
+/** A small house with all that goes into an archive, said over HTTP: members, photos, tags, coverings. */
+export async function sampleHouse(owner: Client, photos = 2): Promise<HouseView> {
+  const house = await newHouse(owner, '谷の Boathouse');
+  for (const mark of ['い一', 'い二', 'ろ<一>'])
+    await owner.put(`/houses/${house.id}/members/${encodeURIComponent(mark)}`, { kind: '柱', place: '一階' });
+  const files = await Promise.all(
+    Array.from({ length: photos }, async (_, i) => ({
+      name: `梁 ${i} & <b>.jpg`,
+      bytes: await makeJpeg(9000 + i, takenAt(`2026-04-0${(i % 8) + 1}T09:30:00`), { width: 32, height: 24 }),
+    })),
+  );
+  const { results } = await owner.upload<{ results: UploadOutcome[] }>(house.id, files);
+  const [first] = results.flatMap((one) => (one.outcome === 'refused' ? [] : [one.photo.id]));
+  const place = (mark: string) => {
+    const facts = { id: randomUUID(), mark, stage: 'raised', region: REGION, stretch: null, note: '' };
+    return owner.post<TagView>(`/photos/${first}/tags`, facts);
+  };
+  const [one, two] = [await place('い一'), await place('い二')];
+  await owner.put(`/tags/${one.id}`, {
+    ...{ id: randomUUID(), mark: 'ろ<一>', stage: 'pegged', region: REGION, note: '"栓"' },
+  });
+  await owner.delete(`/tags/${two.id}?reason=${encodeURIComponent('見間違い')}`);
+  const covering = randomUUID();
+  await owner.post(`/houses/${house.id}/coverings`, {
+    ...{ id: covering, name: '北の壁 <1>', kind: 'plaster', plannedDay: '2026-04-20', note: '' },
+    hides: [{ mark: 'い一', least: 'pegged' }],
+  });
+  await owner.post(`/coverings/${covering}/close`, { closedAt: '2026-04-21T01:00:00.000Z', note: '' });
+  await owner.put(`/houses/${house.id}/days/2026-04-02/note`, { text: '雨' });
+  return house;
+}
