@@ -12,6 +12,7 @@ const SERVER_ENTRIES = {
   invent: 'server/invent.ts',
   'reset-link': 'server/reset-link.ts',
   verify: 'server/verify.ts',
+  restore: 'server/restore.ts',
   'heic-worker': 'server/imaging/heic-worker.ts',
 };
 const COMMON_INPUTS = ['package.json', 'package-lock.json', 'tsconfig.json', 'server/build.mjs'];

@@ -1,5 +1,5 @@
 import { FolderInUse } from './storage/folder-lock.ts';
-import { LedgerMismatch } from './storage/ledger-folder.ts';
+import { LedgerMismatch } from './storage/append-lines.ts';
 import { EmbeddedDatabaseBroken } from './storage/open-database.ts';
 
 /** Why the server cannot start, as a sentence for the person who starts it. */

@@ -169,6 +169,7 @@ export interface RecordReader {
   houses(person: string): Promise<HouseView[]>;
   /** Houses of which no owner has an account any more. */
   housesWithoutOwner(): Promise<string[]>;
+  hasHouse(house: string): Promise<boolean>;
   zone(house: string): Promise<string>;
   houseName(house: string): Promise<{ name: string; zone: string }>;
   people(house: string): Promise<PersonInHouseView[]>;
@@ -277,6 +278,12 @@ export interface HouseWriting extends RecordReader {
   requestLegibility(photo: string): Promise<void>;
 }
 
+/** An entry as it was written elsewhere: its exact text, and the tree head after it in hex. */
+export interface RestoredEntry {
+  readonly canonical: string;
+  readonly head: string;
+}
+
 export interface RecordStore {
   readonly read: RecordReader;
   /** Runs `work` over the record as it is at one moment, whatever is said meanwhile. */
@@ -285,4 +292,9 @@ export interface RecordStore {
   write<T>(house: string, by: Person | null, work: (writing: HouseWriting) => Promise<T>): Promise<T>;
   /** The same for a house that is new; `work` sees `isNew` false when the id is in use. */
   open<T>(house: string, by: Person, work: (writing: HouseWriting, isNew: boolean) => Promise<T>): Promise<T>;
+  /**
+   * Gives this record a house by the entries of its ledger, all or nothing; resolves once they are durable, to false
+   * where there is such a house already.
+   */
+  restore(house: string, entries: AsyncIterable<RestoredEntry>): Promise<boolean>;
 }

@@ -1,9 +1,9 @@
 import { readdir } from 'node:fs/promises';
 import path from 'node:path';
 import type { Db } from './open-database.ts';
-import { refreshAllFindings } from './findings/refresh.ts';
 import { LedgerFile, type StoredLine } from './ledger-file.ts';
-import { LedgerWriter, lockLedger, openLedger, type LedgerLine } from './ledger-store.ts';
+import { LedgerMismatch, appendLines } from './append-lines.ts';
+import { openLedger, type LedgerLine } from './ledger-store.ts';
 
 /** What keeps committed entries outside the database; the served PostgreSQL needs none. */
 export interface LedgerKeeper {
@@ -87,14 +87,7 @@ async function replayMissing(db: Db, house: string, lines: readonly StoredLine[]
   if (lines.length === 0) return;
   await db.transaction().execute(async (tx) => {
     await openLedger(tx, house);
-    const frontier = await lockLedger(tx, house);
-    if (!frontier) return;
-    const writer = new LedgerWriter(tx, house, frontier);
-    for (const line of lines.slice(frontier.size)) {
-      await writer.append(line.canonical);
-      assertHead(house, writer, line);
-    }
-    if (writer.written.length > 0) await refreshAllFindings(tx, house);
+    await appendLines(tx, house, (size) => lines.slice(size));
   });
 }
 
@@ -108,20 +101,4 @@ async function assertSameStory(db: Db, house: string, lines: readonly StoredLine
     .limit(1)
     .executeTakeFirst();
   if (last && last.head.toString('hex') !== lines[last.seq]?.head) throw new LedgerMismatch(house, last.seq);
-}
-
-function assertHead(house: string, writer: LedgerWriter, line: StoredLine): void {
-  const written = writer.written.at(-1);
-  if (!written || Buffer.from(written.head).toString('hex') !== line.head)
-    throw new LedgerMismatch(house, writer.nextSeq - 1);
-}
-
-export class LedgerMismatch extends Error {
-  constructor(house: string, seq: number) {
-    super(
-      `The ledger file of house ${house} and the database differ at entry ${seq}. ` +
-        'One of them was altered or belongs to another copy. Nothing was changed. ' +
-        'Put back the ledger file from a backup, or move the database folder away to have it made anew from the file.',
-    );
-  }
 }

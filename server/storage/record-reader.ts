@@ -20,7 +20,13 @@ import { readFrameGround, readFrameMembers } from './queries/frame.ts';
 import { readFindingCounts, readFindings } from './queries/findings.ts';
 import { readHouseState, readStatementsFrom } from './queries/changes.ts';
 import { readDaysBefore, readNotesAfter, readWaiting } from './queries/journal.ts';
-import { readEntries, readEntriesAbout, readEntriesBetween, readLedgerState } from './queries/ledger.ts';
+import {
+  hasLedger,
+  readEntries,
+  readEntriesAbout,
+  readEntriesBetween,
+  readLedgerState,
+} from './queries/ledger.ts';
 import { readLedgerExtent, readLedgerText } from './queries/ledger-text.ts';
 import { isReferredTo, readMembers, readSchedule } from './queries/members.ts';
 import { readProtection, readProtections } from './queries/protections.ts';
@@ -39,6 +45,7 @@ export function recordReader(db: Db): RecordReader {
     house: async (house, person) => (await readHouses(db, person, house))[0],
     houses: (person) => readHouses(db, person),
     housesWithoutOwner: () => readHousesWithoutOwner(db),
+    hasHouse: (house) => hasLedger(db, house),
     zone: (house) => readZone(db, house),
     houseName: (house) => readHouseName(db, house),
     people: (house) => readPeople(db, house),

@@ -2,7 +2,8 @@ import type { Person } from '#domain/contract/shapes';
 import type { HouseEvent } from '#domain/contract/house-events';
 import type { Entry, Statement } from '#domain/ledger/statements';
 import { Failure } from '../services/failure.ts';
-import type { HouseWriting, RecordStore } from '../services/record-store.ts';
+import type { HouseWriting, RecordStore, RestoredEntry } from '../services/record-store.ts';
+import { appendLines } from './append-lines.ts';
 import { refreshFindings } from './findings/refresh.ts';
 import { nothingTouched, touch, type Touched } from './findings/touched.ts';
 import type { LedgerKeeper } from './ledger-folder.ts';
@@ -33,6 +34,7 @@ export function recordStore(parts: RecordStoreParts): RecordStore {
         .execute((tx) => work(recordReader(tx))),
     write: (house, by, work) => inHouse(parts, house, by, false, work),
     open: (house, by, work) => inHouse(parts, house, by, true, work),
+    restore: (house, entries) => restore(parts, house, entries),
   };
 }
 
@@ -57,6 +59,24 @@ async function inHouse<T>(
   // Also when nothing is new: an entry whose first answer failed is accepted only once it is on disk.
   await parts.keeper?.keep(house, size, written);
   return result;
+}
+
+async function restore(
+  parts: RecordStoreParts,
+  house: string,
+  entries: AsyncIterable<RestoredEntry>,
+): Promise<boolean> {
+  const written = await parts.db.transaction().execute(async (tx) => {
+    if (!(await openLedger(tx, house))) return null;
+    const lines = await appendLines(tx, house, () => entries);
+    for (const { id } of await tx.selectFrom('photo').select('id').where('houseId', '=', house).execute()) {
+      await parts.enqueuePictures(tx, id);
+      await parts.enqueueLegibility(tx, id);
+    }
+    return lines;
+  });
+  if (written) await parts.keeper?.keep(house, written.length, written);
+  return written !== null;
 }
 
 function houseWriting(

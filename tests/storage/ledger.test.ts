@@ -7,7 +7,7 @@ import { EMPTY_FRONTIER, appendLeaf, leafHash, treeHead } from '#domain/ledger/m
 import { createHouse } from '../../server/services/houses.ts';
 import { writeNote } from '../../server/services/days.ts';
 import { LedgerFile } from '../../server/storage/ledger-file.ts';
-import { LedgerMismatch } from '../../server/storage/ledger-folder.ts';
+import { LedgerMismatch } from '../../server/storage/append-lines.ts';
 import { sha256 } from '../../server/storage/sha256.ts';
 import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
 import { AKI, HARU, openRecord, temporaryFolder, type TestRecord } from '../support/record.ts';

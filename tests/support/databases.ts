@@ -25,6 +25,11 @@ export function describeOverBothDatabases(
   );
 }
 
+/** An empty database of the other kind; where there is no PostgreSQL, of the same. */
+export function otherPlace(kind: DatabaseConfig['kind']): Promise<PlaceForDatabase> {
+  return kind === 'embedded' && process.env['ARAKABE_TEST_POSTGRES'] ? makeServer() : makeEmbedded();
+}
+
 async function makeEmbedded(): Promise<PlaceForDatabase> {
   const folder = await mkdtemp(path.join(os.tmpdir(), 'arakabe-embedded-'));
   return {

@@ -54,6 +54,11 @@ export async function readEntriesBetween(
   return rows.map(toView);
 }
 
+export async function hasLedger(db: Db, house: string): Promise<boolean> {
+  const rows = await db.selectFrom('ledger').select('size').where('houseId', '=', house).execute();
+  return rows.length > 0;
+}
+
 export async function readLedgerState(db: Db, house: string): Promise<{ size: number; head: string }> {
   const row = await db
     .selectFrom('ledger')
