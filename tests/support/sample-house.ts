@@ -5,6 +5,21 @@ import { newHouse, type Client } from './server.ts';
 
 const REGION = { shape: 'rectangle', x: 0.1, y: 0.2, w: 0.3, h: 0.4 };
 
+/** The least of a house that has a record: one member, photo, tag and covering. */
+export async function smallestHouse(owner: Client): Promise<HouseView> {
+  const house = await newHouse(owner, '舟小屋');
+  await owner.put(`/houses/${house.id}/members/${encodeURIComponent('い一')}`, { kind: '柱' });
+  const bytes = await makeJpeg(8000, takenAt('2026-04-01T09:30:00'), { width: 8, height: 8 });
+  const { results } = await owner.upload<{ results: UploadOutcome[] }>(house.id, [{ name: 'a.jpg', bytes }]);
+  const [photo] = results.flatMap((one) => (one.outcome === 'refused' ? [] : [one.photo.id]));
+  const tag = { id: randomUUID(), mark: 'い一', stage: 'raised', region: REGION };
+  await owner.post(`/photos/${photo}/tags`, tag);
+  await owner.post(`/houses/${house.id}/coverings`, {
+    ...{ id: randomUUID(), name: '北の壁', kind: 'plaster', hides: [{ mark: 'い一', least: 'pegged' }] },
+  });
+  return house;
+}
+
 /** A small house with all that goes into an archive, said over HTTP: members, photos, tags, coverings. */
 export async function sampleHouse(owner: Client, photos = 2): Promise<HouseView> {
   const house = await newHouse(owner, '谷の Boathouse');

@@ -12,8 +12,12 @@ export interface RunningHash {
 
 export const HEX_HASH = /^[0-9a-f]{64}$/;
 
+const HEX = Array.from({ length: 256 }, (_, byte) => byte.toString(16).padStart(2, '0'));
+
 export function toHex(bytes: Uint8Array): string {
-  return Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
+  let hex = '';
+  for (const byte of bytes) hex += HEX[byte] ?? '';
+  return hex;
 }
 
 /** The bytes of an even number of hex digits; of anything else the result is of no use. */
