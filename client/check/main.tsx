@@ -19,7 +19,7 @@ function CheckPage() {
     document.title = t('check.title');
   }, [lang, t]);
   return (
-    <main className="page">
+    <main className="page check-page">
       <div
         className="language-switch"
         role="group"

@@ -4,6 +4,16 @@ export const ledger = {
   head_one: 'Tree head over {{count, number}} entry',
   head_other: 'Tree head over {{count, number}} entries',
   headHint: 'Write it down elsewhere, e.g. in the site diary: whoever changes the past changes this value.',
+  archive: {
+    title: 'Archive of the house',
+    lead: 'One file with the ledger, all originals, and a page that opens without a server. It can be checked and restored anywhere.',
+    size_one: 'About {{bytes}}, with {{count, number}} original.',
+    size_other: 'About {{bytes}}, with {{count, number}} originals.',
+    download: 'Download the archive',
+    check: 'Check an archive',
+    caution:
+      'The originals tell all that the cameras wrote, positions and serial numbers too. Hand the archive only to whoever may have all of it.',
+  },
   list: 'Entries, the newest first',
   entry: 'Entry {{number, number}}',
   content: 'Content and hashes',

@@ -1,4 +1,5 @@
 import { useInfiniteQuery } from '@tanstack/react-query';
+import { mayAct } from '#domain/contract/acts';
 import { keys } from '../../api/keys.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
@@ -7,6 +8,7 @@ import { ProblemNotice } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
 import { Spinner } from '../../parts/spinner.tsx';
 import { useHouse } from '../../shell/use-house.ts';
+import { ArchiveSection } from './archive-section.tsx';
 import { LedgerEntry } from './ledger-entry.tsx';
 import { LedgerHead } from './ledger-head.tsx';
 import { olderPage, readLedgerPage } from './ledger-pages.ts';
@@ -14,7 +16,7 @@ import { useTelling } from './use-telling.ts';
 
 export function LedgerScreen() {
   const { t } = useWords();
-  const { id: house } = useHouse();
+  const { id: house, role } = useHouse();
   const telling = useTelling();
   const query = useInfiniteQuery({
     queryKey: keys.ledger(house),
@@ -27,6 +29,7 @@ export function LedgerScreen() {
   return (
     <Page title={t('ledger.title')} lead={t('ledger.lead')}>
       {newest ? <LedgerHead head={newest.head} size={newest.size} /> : null}
+      {mayAct(role, 'export') ? <ArchiveSection house={house} /> : null}
       {query.isPending ? <Spinner /> : null}
       {newest?.size === 0 ? <EmptyState title={t('ledger.none')} /> : null}
       <ol className="plain-list" aria-label={t('ledger.list')}>

@@ -18,7 +18,8 @@ h2{margin-top:3rem;border-bottom:1px solid #b9ad98}
 table{border-collapse:collapse}
 th,td{text-align:left;vertical-align:top;padding:.2rem .8rem .2rem 0}
 figure{margin:1rem 0;break-inside:avoid}
-.photo{position:relative;display:block;max-width:100%}
+.photo{position:relative;display:block}
+figure>a>img{max-width:100%}
 .photo img{display:block;width:100%;height:auto}
 .photo svg{position:absolute;inset:0;width:100%;height:100%}
 .photo polygon{fill:none;stroke:#c8371b;stroke-width:2;vector-effect:non-scaling-stroke}

@@ -10,18 +10,8 @@ export function photoFigure(telling: Telling, photo: ArchivedPhoto): Html {
   const tags = tagsOn.get(photo.photo) ?? [];
   const capture = material.captures.get(photo.photo);
   const when = capture?.state === 'dated' ? local(capture.instant) : words.undated;
-  const path = originalPath(photo);
   return html`<figure id="p-${photo.photo}">
-    <a class="photo" href="${path}"
-      ><img
-        src="${path}"
-        loading="lazy"
-        width="${photo.width}"
-        height="${photo.height}"
-        alt="${photo.fileName}"
-      />
-      <svg viewBox="0 0 1 1" preserveAspectRatio="none" aria-hidden="true">${tags.map(tagOutline)}</svg></a
-    >
+    ${picture(photo, tags)}
     <figcaption>
       ${when} · ${photo.fileName} · ${words.addedAt} ${who(photo.addedBy)}
       <ul>
@@ -29,6 +19,22 @@ export function photoFigure(telling: Telling, photo: ArchivedPhoto): Html {
       </ul>
     </figcaption>
   </figure> `;
+}
+
+/** Types that every browser draws; room is kept for those only, of others there may be no more than the name. */
+const DRAWN = ['image/jpeg', 'image/png', 'image/webp', 'image/avif'];
+const TALLEST_REM = 40;
+
+function picture(photo: ArchivedPhoto, tags: readonly ArchivedTag[]): Html {
+  const { mediaType, width, height, fileName } = photo;
+  const path = originalPath(photo);
+  if (!DRAWN.includes(mediaType))
+    return html`<a href="${path}"><img src="${path}" loading="lazy" alt="${fileName}" /></a>`;
+  const widest = Math.round((TALLEST_REM * width) / height);
+  return html`<a class="photo" style="max-width:min(100%,${widest}rem)" href="${path}"
+    ><img src="${path}" loading="lazy" width="${width}" height="${height}" alt="${fileName}" />
+    <svg viewBox="0 0 1 1" preserveAspectRatio="none" aria-hidden="true">${tags.map(tagOutline)}</svg></a
+  >`;
 }
 
 function tagOutline({ region }: ArchivedTag): Html {
