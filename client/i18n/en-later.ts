@@ -13,4 +13,18 @@ import { walls } from './en/walls.ts';
 import { zones } from './en/zones.ts';
 
 /** Words of screens that nobody sees on a first visit; fetched with those screens. */
-export const enLater = { check, guest, hold, ledger, password, people, protection, roles, shots, tokens, unread, walls, zones } as const;
+export const enLater = {
+  check,
+  guest,
+  hold,
+  ledger,
+  password,
+  people,
+  protection,
+  roles,
+  shots,
+  tokens,
+  unread,
+  walls,
+  zones,
+} as const;

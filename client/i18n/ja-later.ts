@@ -13,4 +13,18 @@ import { walls } from './ja/walls.ts';
 import { zones } from './ja/zones.ts';
 
 /** Words of screens that nobody sees on a first visit; fetched with those screens. */
-export const jaLater = { check, guest, hold, ledger, password, people, protection, roles, shots, tokens, unread, walls, zones } as const;
+export const jaLater = {
+  check,
+  guest,
+  hold,
+  ledger,
+  password,
+  people,
+  protection,
+  roles,
+  shots,
+  tokens,
+  unread,
+  walls,
+  zones,
+} as const;

@@ -81,7 +81,7 @@ describeOverBothDatabases('a house restored from its archive', (make, kind) => {
       } finally {
         await core.close();
       }
-      const again = await startServer(other, target.folder);
+      const again = await startServer(other, { dataFolder: target.folder });
       try {
         const { houses } = await again.owner.get<{ houses: HouseView[] }>('/houses');
         expect(houses).toMatchObject([{ id: house.id, role: 'owner', counts: { photos: 2, members: 3 } }]);

@@ -20,16 +20,16 @@ export interface TestServer {
   close(): Promise<void>;
 }
 
-export async function startServer(place: PlaceForDatabase, now = () => new Date()): Promise<TestServer> {
-  const { folder, remove } = await temporaryFolder();
-  const running = await serve(configFor(place.config, folder), { log: pino({ level: 'silent' }), now });
-/** `dataFolder`: one that is there already, and stays. */
-export async function startServer(place: PlaceForDatabase, dataFolder?: string): Promise<TestServer> {
+/** `now`: the clock that it goes by; `dataFolder`: one that is there already, and stays. */
+export async function startServer(
+  place: PlaceForDatabase,
+  { now = () => new Date(), dataFolder }: { now?: () => Date; dataFolder?: string } = {},
+): Promise<TestServer> {
   const { folder, remove } =
     dataFolder === undefined
       ? await temporaryFolder()
       : { folder: dataFolder, remove: () => Promise.resolve() };
-  const running = await serve(configFor(place.config, folder), { log: pino({ level: 'silent' }) });
+  const running = await serve(configFor(place.config, folder), { log: pino({ level: 'silent' }), now });
   const anonymous = () => new Client(running.origin);
   const owner = anonymous();
   await owner.post('/session', OWNER);
