@@ -117,6 +117,7 @@ describeInBrowser('without a pointer', () => {
     await dialog.waitFor({ state: 'detached' });
     expect(await hasFocus(close)).toBe(true);
     await page.keyboard.press('Enter');
+    await write(t('hold.close.reason'), 'The painters are here.');
     await press(dialog.getByRole('checkbox', { name: t('coverings.close.agree') }), 'Space');
     await press(button(dialog, t('coverings.close.submit')));
     await page.getByText(/^closed .*, said by Mio$/).waitFor();

@@ -17,4 +17,11 @@ export const hold = {
     fourEyes: 'Stated that nobody may release what they alone recorded.',
     twoEyes: 'Stated that people may release what they alone recorded.',
   },
+  close: {
+    under: 'It closes under the release of {{when}} by {{who}}.',
+    without:
+      'No release stands for all that it hides. Work may go on; the record will say for good that it closed without release, and why.',
+    reason: 'Why it closes without release',
+    needReason: 'Say why it closes without release, or have it inspected first.',
+  },
 } as const;

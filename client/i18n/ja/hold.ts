@@ -18,4 +18,11 @@ export const hold = {
     fourEyes: '自分だけで記録したものは、自分で承認できないことにしました。',
     twoEyes: '自分だけで記録したものも、自分で承認できることにしました。',
   },
+  close: {
+    under: '{{when}}の{{who}}さんの承認を受けてふさぎます。',
+    without:
+      '隠れる部材すべてについての承認はまだありません。工事は進められますが、承認なしにふさいだことと理由が、消えない記録として残ります。',
+    reason: '承認なしにふさぐ理由',
+    needReason: '承認なしにふさぐ理由を入れるか、先に検査を受けてください。',
+  },
 } as const satisfies TranslationOf<typeof english>;

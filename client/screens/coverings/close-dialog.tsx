@@ -19,6 +19,7 @@ import {
   type CoveringLine,
   type When,
 } from './closing-preview.ts';
+import { ClosingRelease, isForLackOfRelease, isReleasedAt } from './closing-release.tsx';
 import { ClosingWhen } from './closing-when.tsx';
 import { LossList } from './loss-list.tsx';
 import { useCoveringChange } from './use-covering-change.ts';
@@ -61,26 +62,40 @@ function CloseForm({
   const { id: house } = useHouse();
   const [when, setWhen] = useState<When>({ is: 'now' });
   const [note, setNote] = useState('');
+  const [reason, setReason] = useState('');
+  const [isForLess, setIsForLess] = useState(false);
   const [knows, setKnows] = useState(false);
   const [wasTried, setWasTried] = useState(false);
   const closedAt = when.is === 'now' ? null : (when.time?.instant ?? null);
+  const isReleased = !isForLess && isReleasedAt(covering, closedAt);
+  const withoutRelease = isReleased ? null : reason.trim();
   const close = useCoveringChange(
     house,
-    () => call('closeCovering', { params: { covering: covering.id }, body: { closedAt, note } }),
+    () =>
+      call('closeCovering', { params: { covering: covering.id }, body: { closedAt, note, withoutRelease } }),
     onClose,
   );
   const lost = lostByClosing(lines, closedAt ?? asOf);
-  const isReady = () => whenFault(when, new Date()) === null && (lost.length === 0 || knows);
+  const isReady = () =>
+    whenFault(when, new Date()) === null && (lost.length === 0 || knows) && withoutRelease !== '';
   return (
     <form
       className="stack"
       onSubmit={(event) => {
         event.preventDefault();
         setWasTried(true);
-        if (isReady()) close.mutate(undefined);
+        if (!isReady()) return;
+        close.mutate(undefined, { onError: (error) => setIsForLess(isForLackOfRelease(error)) });
       }}
     >
       <ClosingWhen when={when} wasTried={wasTried} onChange={setWhen} />
+      <ClosingRelease
+        hold={covering.hold}
+        isReleased={isReleased}
+        reason={reason}
+        isShort={wasTried && withoutRelease === ''}
+        onChange={setReason}
+      />
       <TextArea label={t('coverings.close.note')} value={note} onChange={setNote} rows={2} maxLength={2000} />
       <LossList lines={lost} left={leftByClosing(lines, closedAt ?? asOf).length} />
       {lost.length > 0 ? (

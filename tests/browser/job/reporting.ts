@@ -100,7 +100,9 @@ export function reporting(job: Job): void {
     await dialog.getByText('3 members would be lost:').waitFor();
     await button(dialog, t('coverings.close.submit')).click();
     await dialog.getByText(t('coverings.close.needAgree')).waitFor();
+    await dialog.getByText(t('hold.close.needReason')).waitFor();
     await tick(dialog, t('coverings.close.agree'));
+    await field(dialog, t('hold.close.reason')).fill('The plasterers start today.');
     await button(dialog, t('coverings.close.submit')).click();
     await dialog.waitFor({ state: 'detached' });
     await page.getByText(/^closed .*, said by Mio$/).waitFor();
