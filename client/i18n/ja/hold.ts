@@ -2,6 +2,42 @@ import type { hold as english } from '../en/hold.ts';
 import type { TranslationOf } from '../catalog.ts';
 
 export const hold = {
+  title: 'ふさぐ前の検査',
+  state: {
+    planned: '検査前',
+    ready: '検査待ち',
+    refused: '差し戻し',
+    released: '承認済み',
+    'under-release': '承認を受けてふさいだ',
+    'without-release': '承認なしにふさいだ',
+  },
+  said: {
+    planned: '検査の依頼はまだありません。',
+    ready: '{{when}}に{{who}}さんが検査を依頼しました。',
+    refused: '{{when}}に{{who}}さんが差し戻しました。まだふさげません。',
+    released: '{{when}}に{{who}}さんが承認しました。ふさぐことができます。',
+  },
+  lacking_other: '不備のある部材 {{count, number}}本：',
+  without: '承認なしにふさぎました。理由：{{reason}}',
+  unsaid: '承認なしにふさぎました。理由は入力されていません。',
+  toRelease: '承認の内容へ',
+  toReview: '検査する',
+  toLook: '検査の画面を見る',
+  ready: {
+    open: '検査を依頼する…',
+    title: '{{name}} の検査を依頼しますか？',
+    text: '検査する人が、隠れる部材とその記録を一本ずつ確かめ、承認するか差し戻します。',
+    gaps_other:
+      '記録のない部材が{{count, number}}本あります。検査する人は、理由を付けて一本ずつ認めるか、差し戻すことになります。',
+    note: '検査する人への覚え書き',
+    submit: '依頼する',
+  },
+  back: {
+    open: '検査の依頼を取り下げる…',
+    title: '{{name}} の検査の依頼を取り下げますか？',
+    text: 'もう一度依頼するまで、承認も差し戻しもできません。依頼も取り下げも台帳に残ります。',
+    submit: '取り下げる',
+  },
   say: {
     ready: '「{{name}}」の検査を頼みました。',
     'ready-withdrawn': '「{{name}}」の検査を取り下げました。',

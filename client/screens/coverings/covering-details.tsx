@@ -12,6 +12,7 @@ import { LineTable } from '../report/line-table.tsx';
 import { useReport } from '../report/use-report.ts';
 import '../report/report.css';
 import { findCovering } from './closing-preview.ts';
+import { HoldPart } from './hold-part.tsx';
 import { LayerList } from './layer-list.tsx';
 import { DaysLeft } from './days-left.tsx';
 import { WallFigures } from './wall-figures.tsx';
@@ -46,6 +47,7 @@ export function CoveringDetails({ covering }: { covering: CoveringView }) {
         <dt>{t('coverings.one.changed')}</dt>
         <dd>{formatInstant(covering.changedAt, zone, lang)}</dd>
       </dl>
+      <HoldPart covering={covering} />
       <LayerList covering={covering} />
       <section className="section">
         <h2>{t('coverings.one.hides')}</h2>

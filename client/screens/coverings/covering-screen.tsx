@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { useParams, useSearchParams } from 'react-router';
+import { mayAct } from '#domain/contract/acts';
 import type { CoveringView } from '#domain/contract/views';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button, LinkButton } from '../../parts/button.tsx';
@@ -13,6 +14,7 @@ import { CloseDialog } from './close-dialog.tsx';
 import { findCovering, isTimeToClose } from './closing-preview.ts';
 import { CoveringDetails } from './covering-details.tsx';
 import { CoveringFormScreen } from './covering-form-screen.tsx';
+import { HoldActions } from './hold-actions.tsx';
 import { LAYER_WORDS } from './layer-words.ts';
 import { ReopenDialog } from './reopen-dialog.tsx';
 import { useCoverings } from './use-coverings.ts';
@@ -38,7 +40,8 @@ export function CoveringScreen() {
 
 function OneCovering({ covering }: { covering: CoveringView }) {
   const { t, lang } = useWords();
-  const { id: house } = useHouse();
+  const { id: house, role } = useHouse();
+  const mayRecord = mayAct(role, 'record');
   const [asks, setAsks] = useState(false);
   const close = () => setAsks(false);
   const found = findCovering(useReport(house).data, covering.id);
@@ -58,9 +61,16 @@ function OneCovering({ covering }: { covering: CoveringView }) {
   const actions = !mayRecord ? (
     toGaps
   ) : covering.closed ? (
+  const next =
+    covering.zone && mayRecord ? (
+      <LinkButton to={`/houses/${house}/coverings/new?over=${covering.id}`}>
+        {LAYER_WORDS[lang].next}
+      </LinkButton>
+    ) : null;
+  const actions = covering.closed ? (
     <>
       {next}
-      <Button onPress={() => setAsks(true)}>{t('coverings.one.reopen')}</Button>
+      {mayRecord ? <Button onPress={() => setAsks(true)}>{t('coverings.one.reopen')}</Button> : null}
     </>
   ) : (
     <>
@@ -70,6 +80,18 @@ function OneCovering({ covering }: { covering: CoveringView }) {
       <Button look={found && isTimeToClose(found) ? 'act' : 'plain'} onPress={() => setAsks(true)}>
         {t('coverings.one.close')}
       </Button>
+      {mayRecord ? <LinkButton to="?change">{t('coverings.one.change')}</LinkButton> : null}
+      {gaps > 0 ? (
+        <LinkButton look="act" to={`/houses/${house}/report?only=missing`}>
+          {t('coverings.one.toGaps', { count: gaps })}
+        </LinkButton>
+      ) : null}
+      <HoldActions covering={covering} gaps={gaps} />
+      {mayRecord ? (
+        <Button look={found && isTimeToClose(found) ? 'act' : 'plain'} onPress={() => setAsks(true)}>
+          {t('coverings.one.close')}
+        </Button>
+      ) : null}
     </>
   );
   return (

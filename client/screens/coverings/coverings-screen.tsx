@@ -16,6 +16,7 @@ import { ProtectionSection } from '../protection/protection-section.tsx';
 import { useReport } from '../report/use-report.ts';
 import { findCovering } from './closing-preview.ts';
 import { DaysLeft } from './days-left.tsx';
+import { HoldWord } from './hold-word.tsx';
 import { LAYER_WORDS } from './layer-words.ts';
 import { MissingList } from './missing-list.tsx';
 import { useCoverings } from './use-coverings.ts';
@@ -71,6 +72,9 @@ function CoveringTable({ coverings, report }: CoveringTableProps) {
           <td>{t(`common.coveringKind.${covering.kind}`)}</td>
           <td>
             <Closing covering={covering} />
+            <div>
+              <HoldWord covering={covering} />
+            </div>
           </td>
           <td data-label={hides}>{t('common.count.members', { count: covering.hides.length })}</td>
           <td data-label={record}>
