@@ -125,6 +125,26 @@ const houseScreens: RouteObject[] = [
     }),
   },
   {
+    path: 'coverings/:covering/review',
+    lazy: async () => ({
+      Component: (await withLaterWords(import('./screens/review/review-screen.tsx'))).ReviewScreen,
+    }),
+  },
+  {
+    path: 'protection/new',
+    lazy: async () => ({
+      Component: (await withLaterWords(import('./screens/protection/protection-form-screen.tsx')))
+        .ProtectionFormScreen,
+    }),
+  },
+  {
+    path: 'protection/:protection',
+    lazy: async () => ({
+      Component: (await withLaterWords(import('./screens/protection/protection-form-screen.tsx')))
+        .ProtectionFormScreen,
+    }),
+  },
+  {
     path: 'needs',
     lazy: async () => ({ Component: (await import('./screens/needs/needs-screen.tsx')).NeedsScreen }),
   },

@@ -41,6 +41,7 @@ export const keys = {
   protections: (house: string) => ['house', house, 'coverings', 'protections'] as const,
   // Below the report: whatever changes what is hidden and on record changes how the frame is drawn.
   report: (house: string) => ['house', house, 'report'] as const,
+  review: (house: string, covering: string) => ['house', house, 'report', 'review', covering] as const,
   shots: (house: string, days: number | 'all') => ['house', house, 'report', 'shots', days] as const,
   // Schedule, grid and kinds decide it, and whatever changes those has everything read again.
   wallFigures: (house: string, covering: string) =>

@@ -1,6 +1,7 @@
 import { useWords } from '../../i18n/use-words.ts';
 import { StageName } from '../../parts/stage-name.tsx';
 import type { BenchTag } from './bench-tags.ts';
+import { DoubtTag } from './doubt-tag.tsx';
 import { TagActsRow, type TagActs } from './tag-acts-row.tsx';
 
 /** The tag that is looked at, with what one may do about it, right below the picture. */
@@ -13,6 +14,8 @@ export function ChosenTag({ tag, acts }: { tag: BenchTag; acts?: TagActs }) {
         <strong>{mark}</strong> <StageName stage={stage} />
       </p>
       {acts ? <TagActsRow tag={tag} acts={acts} /> : null}
+      <TagActsRow tag={tag} acts={acts} />
+      <DoubtTag tag={tag} />
     </div>
   );
 }

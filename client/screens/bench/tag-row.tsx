@@ -8,6 +8,8 @@ import { LegibilityMark } from '../../parts/legibility-mark.tsx';
 import { StageName } from '../../parts/stage-name.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import type { BenchTag } from './bench-tags.ts';
+import { DoubtSaid } from './doubt-said.tsx';
+import { DoubtTag } from './doubt-tag.tsx';
 import { RivalsNote } from './rivals-note.tsx';
 import { TagActsRow, type TagActs } from './tag-acts-row.tsx';
 import { UnderProtection } from './under-protection.tsx';
@@ -41,6 +43,9 @@ export function TagRow(props: TagRowProps) {
       <UnderProtection photo={photo} mark={mark} isSaid />
       <RivalsNote rivals={rivals} />
       {acts ? <TagActsRow tag={tag} acts={acts} /> : null}
+      <DoubtSaid tag={tag} photo={photo} />
+      <TagActsRow tag={tag} acts={acts} />
+      <DoubtTag tag={tag} />
     </li>
   );
 }

@@ -53,7 +53,7 @@ export const LineRow = memo(function LineRow({ line, hasReading, isClosed }: Lin
 });
 
 /** Which part of it is hidden, and how many photos must show it, where that is not plain. */
-function Extent({ line: { hidden, views } }: { line: Line }) {
+export function Extent({ line: { hidden, views } }: { line: Line }) {
   const { t, lang } = useWords();
   return (
     <>
@@ -104,11 +104,35 @@ const SAID_AS_REASON: ReadonlySet<FindingKind> = new Set<FindingKind>([
 ]);
 
 function LineState({ line }: { line: Line }) {
+  const { t } = useWords();
+  const { id: house } = useHouse();
+  const near = line.nearestMiss?.tag;
+  return (
+    <>
+      <LineWords line={line} />
+      {near ? (
+        <RecordFindings findings={near.findings.filter(({ kind }) => !SAID_AS_REASON.has(kind))} />
+      ) : null}
+      {near ? (
+        <Link
+          className="report-look"
+          to={`/houses/${house}/photos/${near.photo}?tag=${near.tag}`}
+          aria-label={t('report.openMissNamed', { mark: line.mark })}
+        >
+          {t('report.openMiss')}
+        </Link>
+      ) : null}
+      <Records line={line} />
+    </>
+  );
+}
+
+/** Whether a member is on record; where it is not, why, and which parts are missing. */
+export function LineWords({ line }: { line: Line }) {
   const { t, lang } = useWords();
-  const { id: house, zone } = useHouse();
+  const { zone } = useHouse();
   const miss = missSentence(t, lang, zone, line);
   const isMissing = line.state === 'gap' || line.state === 'lost';
-  const near = line.nearestMiss?.tag;
   return (
     <>
       <span className={isMissing ? 'act-text' : undefined}>
@@ -127,19 +151,6 @@ function LineState({ line }: { line: Line }) {
         </span>
       ) : null}
       <LiesUnder line={line} />
-      {near ? (
-        <RecordFindings findings={near.findings.filter(({ kind }) => !SAID_AS_REASON.has(kind))} />
-      ) : null}
-      {near ? (
-        <Link
-          className="report-look"
-          to={`/houses/${house}/photos/${near.photo}?tag=${near.tag}`}
-          aria-label={t('report.openMissNamed', { mark: line.mark })}
-        >
-          {t('report.openMiss')}
-        </Link>
-      ) : null}
-      <Records line={line} />
     </>
   );
 }

@@ -1,0 +1,35 @@
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { call } from '../../api/call.ts';
+import { keys } from '../../api/keys.ts';
+import { useWords } from '../../i18n/use-words.ts';
+import { ReasonDialog } from '../../parts/reason-dialog.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+
+/** Doubts a tag: it counts as no record until somebody answers. */
+export function DoubtDialog({ tag, onClose }: { tag: string; onClose: () => void }) {
+  const { t } = useWords();
+  const { id: house } = useHouse();
+  const client = useQueryClient();
+  const doubt = useMutation({
+    mutationFn: (reason: string) => call('disputeTag', { params: { tag }, body: { reason } }),
+    onSuccess: async () => {
+      await Promise.all(
+        [keys.report(house), keys.allFindings(house), keys.allSingle(house)].map((queryKey) =>
+          client.invalidateQueries({ queryKey }),
+        ),
+      );
+      onClose();
+    },
+  });
+  return (
+    <ReasonDialog
+      title={t('hold.doubt.title')}
+      text={t('hold.doubt.text')}
+      yes={t('hold.doubt.submit')}
+      isPending={doubt.isPending}
+      error={doubt.error}
+      onYes={(reason) => doubt.mutate(reason)}
+      onClose={onClose}
+    />
+  );
+}

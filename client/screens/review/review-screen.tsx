@@ -1,0 +1,68 @@
+import { Link, useParams } from 'react-router';
+import { mayAct } from '#domain/contract/acts';
+import type { ReviewView } from '#domain/contract/review-views';
+import { linesToRelease } from '#domain/record/release';
+import { useWords } from '../../i18n/use-words.ts';
+import { Notice } from '../../parts/notice.tsx';
+import { Page } from '../../parts/page.tsx';
+import { QueryState } from '../../parts/query-state.tsx';
+import { useHouse } from '../../shell/use-house.ts';
+import { HoldWord } from '../coverings/hold-word.tsx';
+import '../report/report.css';
+import { Review } from './review.tsx';
+import { useReview } from './use-review.ts';
+import './review.css';
+
+/** What a covering will hide, member by member, with the evidence for it; an inspector answers for each. */
+export function ReviewScreen() {
+  const { t } = useWords();
+  const { id: house, role } = useHouse();
+  const { covering = '' } = useParams();
+  const query = useReview(house, covering);
+  const name = query.data?.covering.name;
+  return (
+    <Page
+      title={name === undefined ? t('hold.review.title') : t('hold.review.titleOf', { name })}
+      breadcrumb={[
+        { to: `/houses/${house}/coverings`, label: t('common.nav.coverings') },
+        ...(name === undefined ? [] : [{ to: `/houses/${house}/coverings/${covering}`, label: name }]),
+      ]}
+    >
+      <QueryState query={query}>
+        {(review) => (
+          <>
+            <Standing review={review} />
+            {review.lines.length === 0 ? <p className="soft">{t('coverings.one.hidesNothing')}</p> : null}
+            <Review
+              key={covering}
+              review={{ ...review, lines: linesToRelease(review.lines) }}
+              mayAnswer={mayAct(role, 'review') && isReady(review)}
+            />
+          </>
+        )}
+      </QueryState>
+    </Page>
+  );
+}
+
+const isReady = ({ covering: { hold, closed } }: ReviewView) => hold.state === 'ready' && closed === null;
+
+/** Where it stands; where nobody can answer now, why. */
+function Standing({ review }: { review: ReviewView }) {
+  const { t } = useWords();
+  const { id: house, role } = useHouse();
+  const { id, closed, hold } = review.covering;
+  if (isReady(review))
+    return (
+      <>
+        {hold.said?.note ? <p className="review-said">{hold.said.note}</p> : null}
+        {mayAct(role, 'review') ? null : <Notice>{t('hold.review.readOnly')}</Notice>}
+      </>
+    );
+  const why = closed ? 'closed' : hold.state === 'released' ? 'released' : 'notReady';
+  return (
+    <Notice actions={<Link to={`/houses/${house}/coverings/${id}`}>{t('hold.review.toCovering')}</Link>}>
+      <HoldWord covering={review.covering} /> {t(`hold.review.${why}`)}
+    </Notice>
+  );
+}

@@ -1,0 +1,80 @@
+import type { ReviewView } from '#domain/contract/review-views';
+import { useWords } from '../../i18n/use-words.ts';
+import { Button } from '../../parts/button.tsx';
+import { ProblemNotice } from '../../parts/notice.tsx';
+import { TextArea } from '../../parts/text-area.tsx';
+import { outcomeOf, type ReviewDraft } from './review-draft.ts';
+import { SaidList } from './said-list.tsx';
+import { useConclusion } from './use-conclusion.ts';
+
+interface ReviewSummaryProps {
+  review: ReviewView;
+  draft: ReviewDraft;
+  mayAnswer: boolean;
+  onNote: (note: string) => void;
+  onGoTo: (mark: string) => void;
+  /** It has been released or refused. */
+  onSaid: () => void;
+}
+
+/** What the answers come to: a release, or a refusal with what is missing. */
+export function ReviewSummary({ review, draft, mayAnswer, onNote, onGoTo, onSaid }: ReviewSummaryProps) {
+  const { t } = useWords();
+  const { lines, fourEyes } = review;
+  const outcome = outcomeOf(draft, lines);
+  const { seen, waived, missing, open } = outcome;
+  const own = fourEyes ? lines.filter((line) => line.own) : [];
+  const { release, refuse } = useConclusion(review, draft, outcome, onSaid);
+  if (!mayAnswer) return <p>{t('hold.review.endOfList')}</p>;
+  const mayRelease = open.length === 0 && missing.length === 0 && own.length === 0;
+  const mayRefuse = missing.length > 0 || draft.note.trim() !== '';
+  const go = { onGoTo };
+  return (
+    <div className="stack">
+      <h2>{t('hold.review.end.title')}</h2>
+      <p>{t('hold.review.end.seen', { count: seen.length })}</p>
+      <SaidList
+        {...go}
+        title={t('hold.review.end.waived', { count: waived.length })}
+        said={waived.map(({ line, reason }) => ({ mark: line.mark, words: reason }))}
+      />
+      <SaidList
+        {...go}
+        title={t('hold.review.end.missing', { count: missing.length })}
+        said={missing.map(({ line, note }) => ({ mark: line.mark, words: note }))}
+      />
+      <SaidList
+        {...go}
+        title={t('hold.review.end.open', { count: open.length })}
+        said={open.map(({ mark }) => ({ mark, words: '' }))}
+      />
+      <SaidList
+        {...go}
+        title={t('hold.review.end.own', { count: own.length })}
+        said={own.map(({ mark }) => ({ mark, words: '' }))}
+      />
+      <TextArea
+        label={t('hold.review.end.note')}
+        value={draft.note}
+        onChange={onNote}
+        rows={3}
+        maxLength={2000}
+      />
+      <p className="wall-caution">{t('hold.review.end.caution')}</p>
+      <ProblemNotice error={release.error ?? refuse.error} keepsTyped />
+      {mayRelease || mayRefuse ? null : <p className="soft">{t('hold.review.end.nothingYet')}</p>}
+      <div className="row">
+        {mayRelease ? (
+          <Button look="act" isPending={release.isPending} onPress={() => release.mutate(undefined)}>
+            {t('hold.review.end.release')}
+          </Button>
+        ) : null}
+        {mayRefuse ? (
+          <Button look="danger" isPending={refuse.isPending} onPress={() => refuse.mutate(undefined)}>
+            {t('hold.review.end.refuse')}
+          </Button>
+        ) : null}
+      </div>
+    </div>
+  );
+}
