@@ -59,6 +59,7 @@ export const hold = {
     toEnd: 'To the end',
     endOfList: 'These were all members.',
     why: 'Why it may go without a record',
+    lacks: 'Something is missing …',
     whatLacks: 'What is missing',
     needReason: 'Say why it may go without a record; the release names it.',
     accept: 'Accept without a record',

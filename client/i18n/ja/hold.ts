@@ -59,6 +59,7 @@ export const hold = {
     toEnd: 'まとめへ',
     endOfList: '部材は以上です。',
     why: '記録なしで認める理由',
+    lacks: '不備がある…',
     whatLacks: '不備の内容',
     needReason: '記録なしで認める理由を入れてください。承認に残ります。',
     accept: '記録なしで認める',

@@ -25,8 +25,18 @@ export function AnswerBar(props: AnswerBarProps) {
   const { t } = useWords();
   const isGap = needsWaiver(line);
   const [text, setText] = useState(() => wordsOf(answer));
+  const form = (
+    <AnswerWords
+      isGap={isGap}
+      text={text}
+      onText={setText}
+      reasons={isGap ? draft.reasons : []}
+      words={words}
+      onAnswer={onAnswer}
+    />
+  );
   return (
-    <div className="review-answer stack">
+    <>
       {mayAnswer && hasChanged(draft, line) ? <Notice>{t('hold.review.changed')}</Notice> : null}
       {mayAnswer && answer ? (
         <p className="row">
@@ -34,17 +44,14 @@ export function AnswerBar(props: AnswerBarProps) {
           {answer.is === 'seen' ? null : <span>{wordsOf(answer)}</span>}
         </p>
       ) : null}
-      {mayAnswer ? (
-        <AnswerWords
-          isGap={isGap}
-          text={text}
-          onText={setText}
-          reasons={isGap ? draft.reasons : []}
-          words={words}
-          onAnswer={onAnswer}
-        />
+      {mayAnswer && isGap ? form : null}
+      {mayAnswer && !isGap ? (
+        <details className="disclosure">
+          <summary>{t('hold.review.lacks')}</summary>
+          {form}
+        </details>
       ) : null}
-      <div className="row">
+      <div className="review-answer row">
         {mayAnswer && !isGap ? (
           <Button look="act" onPress={() => onAnswer({ is: 'seen' })}>
             {t('hold.review.seen')}
@@ -54,7 +61,7 @@ export function AnswerBar(props: AnswerBarProps) {
         <Button onPress={() => onTurn(1)}>{t('hold.review.forth')}</Button>
         <Button onPress={onEnd}>{t('hold.review.toEnd')}</Button>
       </div>
-    </div>
+    </>
   );
 }
 

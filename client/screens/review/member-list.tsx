@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import type { ReviewLineView } from '#domain/contract/review-views';
 import { useWords } from '../../i18n/use-words.ts';
 import { AnswerSign } from './answer-sign.tsx';
@@ -18,8 +19,18 @@ export function MemberList({ lines, draft, at, mayAnswer, onChoose }: MemberList
   const title = mayAnswer
     ? t('hold.review.answered', { answered, count: lines.length })
     : t('common.count.members', { count: lines.length });
+  const list = useRef<HTMLDetailsElement>(null);
+  // The list alone, not the page around it.
+  useEffect(() => {
+    const chosen = list.current?.querySelector<HTMLElement>('[aria-current]');
+    if (list.current && chosen) list.current.scrollTop = chosen.offsetTop - list.current.clientHeight / 2;
+  }, [at]);
   return (
-    <details className="review-list disclosure" open={window.matchMedia('(width > 56rem)').matches}>
+    <details
+      ref={list}
+      className="review-list disclosure"
+      open={window.matchMedia('(width > 56rem)').matches}
+    >
       <summary>{title}</summary>
       <ol className="plain-list" aria-label={t('hold.review.members')}>
         {lines.map((line) => (

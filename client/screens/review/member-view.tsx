@@ -29,32 +29,40 @@ export function MemberView(props: MemberViewProps) {
   const { mark, kind, least, own } = line;
   return (
     <>
-      <h2 className="review-mark">
-        <Link to={`/houses/${house}/members/${encodeURIComponent(mark)}`}>{mark}</Link>{' '}
-        <span className="review-kind">
-          <KindName kind={kind} />
-        </span>
-      </h2>
-      <p className="soft" role="status">
-        <span className="out-of-sight">{mark}, </span>
-        {t('hold.review.place', { place: place + 1, of })}
-        {line.place === '' ? null : ` · ${line.place}`}
-      </p>
-      <dl className="facts">
-        <dt>{t('hold.review.hidden')}</dt>
-        <dd>
-          {line.hidden ? null : t('hold.review.whole')}
-          <Extent line={line} />
-        </dd>
-        <dt>{t('report.columns.least')}</dt>
-        <dd>
-          <StageName stage={least} />
-        </dd>
-        <dt>{t('report.columns.state')}</dt>
-        <dd>
-          <LineWords line={line} />
-          {own && fourEyes ? <span className="report-miss act-text">{t('hold.review.own')}</span> : null}
-        </dd>
+      <div className="review-head">
+        <h2 className="review-mark">
+          <Link to={`/houses/${house}/members/${encodeURIComponent(mark)}`}>{mark}</Link>{' '}
+          <span className="review-kind">
+            <KindName kind={kind} />
+          </span>
+        </h2>
+        <p className="soft" role="status">
+          <span className="out-of-sight">{mark}, </span>
+          {t('hold.review.place', { place: place + 1, of })}
+          {line.place === '' ? null : ` · ${line.place}`}
+        </p>
+      </div>
+      <dl className="review-facts">
+        <div>
+          <dt>{t('hold.review.hidden')}</dt>
+          <dd>
+            {line.hidden ? null : t('hold.review.whole')}
+            <Extent line={line} />
+          </dd>
+        </div>
+        <div>
+          <dt>{t('report.columns.least')}</dt>
+          <dd>
+            <StageName stage={least} />
+          </dd>
+        </div>
+        <div>
+          <dt>{t('report.columns.state')}</dt>
+          <dd>
+            <LineWords line={line} />
+            {own && fourEyes ? <span className="report-miss act-text">{t('hold.review.own')}</span> : null}
+          </dd>
+        </div>
       </dl>
       {shown ? <EvidenceView key={shown.tag.id} shown={shown} line={line} onDoubt={onDoubt} /> : null}
       <EvidenceChoice evidence={evidence} shown={shown} onShow={onShow} />

@@ -39,7 +39,9 @@ export function Review({ review, mayAnswer }: ReviewProps) {
     setAt(mark);
     setShown(0);
     member.current?.focus({ preventScroll: true });
-    if ((member.current?.getBoundingClientRect().top ?? 0) < 0) member.current?.scrollIntoView();
+    const seen = member.current?.getBoundingClientRect();
+    // All of it in sight, so that nobody scrolls at each member.
+    if (seen && (seen.top < 0 || seen.bottom > window.innerHeight)) member.current?.scrollIntoView();
   };
   const answer = (given: Answer) => {
     if (!line || !mayAnswer) return;
@@ -63,8 +65,11 @@ export function Review({ review, mayAnswer }: ReviewProps) {
         if (line && needsWaiver(line) && reason !== undefined) answer({ is: 'waived', reason });
         return;
       }
-      case 'words':
+      case 'words': {
+        const folded = words.current?.closest('details');
+        if (folded) folded.open = true;
         return words.current?.focus();
+      }
       case 'doubt':
         if (mayAnswer && record && record.tag.state === 'standing') setDoubted(record.tag.id);
         return;
@@ -107,6 +112,7 @@ export function Review({ review, mayAnswer }: ReviewProps) {
               onTurn={turn}
               onEnd={() => goTo(null)}
             />
+            <KeysLine mayAnswer={mayAnswer} />
           </>
         ) : (
           <ReviewSummary
@@ -118,7 +124,6 @@ export function Review({ review, mayAnswer }: ReviewProps) {
             onSaid={end}
           />
         )}
-        <KeysLine mayAnswer={mayAnswer} />
       </section>
       {doubted === null ? null : <DoubtDialog tag={doubted} onClose={() => setDoubted(null)} />}
     </div>

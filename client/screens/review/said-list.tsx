@@ -16,11 +16,12 @@ export function SaidList({ title, said, onGoTo }: SaidListProps) {
   const { t } = useWords();
   const [isWhole, setIsWhole] = useState(false);
   if (said.length === 0) return null;
+  const isPlain = said.every(({ words }) => words === '');
   const named = isWhole ? said : said.slice(0, NAMED);
   return (
     <div>
       <h3>{title}</h3>
-      <ul className="plain-list review-said-list">
+      <ul className={isPlain ? 'plain-list row' : 'plain-list review-said-list'}>
         {named.map(({ mark, words }) => (
           <li key={mark}>
             <Button look="quiet" onPress={() => onGoTo(mark)}>

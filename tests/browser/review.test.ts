@@ -1,0 +1,213 @@
+import { randomUUID } from 'node:crypto';
+import { afterAll, afterEach, beforeAll, expect, it, vi } from 'vitest';
+import type { Page } from 'playwright-core';
+import type { ReviewView } from '#domain/contract/review-views';
+import type {
+  CoveringView,
+  HouseView,
+  PhotoDetailView,
+  TagView,
+  UploadOutcome,
+} from '#domain/contract/views';
+import type { Words } from '../../client/i18n/words.ts';
+import { wordsOf } from '../client/words.ts';
+import { Client } from '../support/server.ts';
+import { describeInBrowser, inOneGo, startApp, type App } from './app.ts';
+import { button, eventually, field, heading, link, PASSWORD, signIn } from './hands.ts';
+import { openScreen, photograph } from './screens.ts';
+import { KEEPER } from './site.ts';
+import { sitePhotos } from './site-photos.ts';
+
+const COUNT = 60;
+const GAPS = 4;
+const MARKS = Array.from({ length: COUNT }, (_, i) => `北${String(i + 1).padStart(2, '0')}`);
+const WALL = 'North wall, first coat';
+
+describeInBrowser('reviewing a covering', () => {
+  let app: App;
+  let t: Words;
+  let keeper: Client;
+  let house: string;
+  let photo: string;
+  let inspector: Page;
+  let covering: string;
+  const people: Record<string, Client> = {};
+
+  const join = async (email: string, role: string) => {
+    const { link: way } = await keeper.post<{ link: string }>(`/houses/${house}/people`, {
+      ...{ email, role },
+    });
+    const client = new Client(app.server.origin);
+    await client.post(`/links/${way}`, { name: email.split('@')[0], email, password: PASSWORD });
+    people[role] = client;
+  };
+  const plan = async (name: string, marks: readonly string[]) => {
+    const id = randomUUID();
+    const hides = marks.map((mark) => ({ mark, least: 'raised' }));
+    const facts = { id, name, kind: 'plaster', plannedDay: '2099-05-01', hides };
+    await keeper.post(`/houses/${house}/coverings`, facts);
+    await people['carpenter']?.post(`/coverings/${id}/ready`, {
+      note: 'All photographed but the short ones.',
+    });
+    return id;
+  };
+  const tag = async (client: Client | undefined, mark: string, at: number) =>
+    await client?.post<TagView>(`/photos/${photo}/tags`, {
+      ...{ id: randomUUID(), mark, stage: 'raised' },
+      region: {
+        shape: 'rectangle',
+        x: 0.05 + (at % 8) * 0.1,
+        y: 0.05 + Math.floor(at / 8) * 0.1,
+        w: 0.2,
+        h: 0.2,
+      },
+    });
+  const stateOf = async (id: string) =>
+    (await keeper.get<{ coverings: CoveringView[] }>(`/houses/${house}/coverings`)).coverings.find(
+      (one) => one.id === id,
+    )?.hold;
+  const review = (id: string) => `/houses/${house}/coverings/${id}/review`;
+  const place = (page: Page) => page.locator('.review-member [role=status]').innerText();
+
+  beforeAll(async () => {
+    [t, app] = await Promise.all([wordsOf('en'), startApp()]);
+    keeper = new Client(app.server.origin);
+    const first = app.server.firstLink ?? '';
+    await keeper.post(`/links/${first}`, { name: 'Mio', email: KEEPER, password: PASSWORD });
+    const facts = { id: randomUUID(), name: 'Boathouse', zone: 'Asia/Tokyo' };
+    ({ id: house } = await keeper.post<HouseView>('/houses', facts));
+    await keeper.raw('POST', `/houses/${house}/schedule?fileName=frame.csv`, {
+      body: ['番付,部材', ...MARKS.map((mark) => `${mark},柱`)].join('\r\n'),
+      headers: { 'content-type': 'text/csv' },
+    });
+    const { name, buffer } = (await sitePhotos()).house;
+    const { results } = await keeper.upload<{ results: UploadOutcome[] }>(house, [{ name, bytes: buffer }]);
+    const [outcome] = results;
+    if (!outcome || outcome.outcome === 'refused') throw new Error('The photo was refused.');
+    photo = outcome.photo.id;
+    await Promise.all([join('haru@example.org', 'carpenter'), join('sato@example.org', 'inspector')]);
+    await Promise.all(MARKS.slice(GAPS).map((mark, i) => tag(people['carpenter'], mark, i)));
+    const unmeasured = async () => {
+      const { allTags } = await keeper.get<PhotoDetailView>(`/photos/${photo}`);
+      return allTags.filter(({ legibility }) => legibility.verdict === null).length;
+    };
+    // What is found out later is news to whoever reviews.
+    await vi.waitUntil(async () => (await unmeasured()) === 0, { timeout: 30_000, interval: 100 });
+    covering = await plan(WALL, MARKS);
+    inspector = await app.open();
+    await inspector.goto('/');
+    await signIn(inspector, t, 'sato@example.org');
+  }, 60_000);
+  inOneGo();
+  afterEach(() => expect(app.complaints()).toEqual([]));
+  afterAll(() => app.close());
+
+  it('shows a member with its record, crop beside the whole picture, and keeps the answers over a reload', async () => {
+    await openScreen(inspector, review(covering));
+    await inspector.getByText(t('hold.review.answered', { answered: 0, count: COUNT })).waitFor();
+    await photograph(inspector, 'review-gap');
+    await inspector.keyboard.press('m');
+    await eventually(() => place(inspector)).toContain('2 of 60');
+    await inspector.locator('.review-list').getByRole('button', { name: /^北05/ }).click();
+    await inspector.getByRole('img', { name: /with 北05 outlined/ }).waitFor();
+    await photograph(inspector, 'review-record');
+    await inspector.keyboard.press('s');
+    await eventually(() => place(inspector)).toContain('6 of 60');
+    await inspector.reload();
+    await inspector.getByText(t('hold.review.answered', { answered: 2, count: COUNT })).waitFor();
+  });
+
+  it('asks again for a member whose evidence has changed meanwhile', async () => {
+    await tag(people['carpenter'], '北05', 30);
+    await inspector.getByText(t('hold.review.answered', { answered: 1, count: COUNT })).waitFor();
+    await inspector.locator('.review-list').getByRole('button', { name: /^北05/ }).click();
+    await inspector.getByText(t('hold.review.changed')).waitFor();
+    await photograph(inspector, 'review-changed');
+  });
+
+  it('doubts a record, which is a gap from then on', async () => {
+    await inspector.locator('.review-list').getByRole('button', { name: /^北60/ }).click();
+    await eventually(() => place(inspector)).toContain('60 of 60');
+    await inspector.keyboard.press('d');
+    const dialog = inspector.getByRole('dialog');
+    await field(dialog, t('clock.reason')).fill('This is 北59.');
+    await button(dialog, t('hold.doubt.submit')).click();
+    await dialog.waitFor({ state: 'detached' });
+    await button(inspector, t('hold.review.accept')).waitFor();
+    await photograph(inspector, 'review-doubted');
+  });
+
+  it('refuses with what is missing, by name', async () => {
+    await inspector.keyboard.press('w');
+    await inspector.keyboard.type('another photo');
+    await button(inspector, t('hold.review.missing')).click();
+    await inspector.keyboard.press('e');
+    await inspector.getByText(t('hold.review.end.missing', { count: 2 })).waitFor();
+    await photograph(inspector, 'review-end');
+    await button(inspector, t('hold.review.end.refuse')).click();
+    await heading(inspector, WALL).waitFor();
+    await inspector.getByText(t('hold.state.refused'), { exact: true }).waitFor();
+    await photograph(inspector, 'covering-refused');
+    expect((await stateOf(covering))?.lacking).toEqual([
+      { mark: '北01', note: '' },
+      { mark: '北60', note: 'another photo' },
+    ]);
+  });
+
+  it('takes at most one and a half presses a member, from opening to released', async () => {
+    const { evidence } = await keeper.get<ReviewView>(`/coverings/${covering}/review`);
+    const doubted = evidence.find(({ tag: { mark } }) => mark === '北60');
+    await keeper.delete(`/tags/${doubted?.tag.id ?? ''}`);
+    await tag(people['carpenter'], '北60', 50);
+    await people['carpenter']?.post(`/coverings/${covering}/ready`, { note: '' });
+    await openScreen(inspector, `/houses/${house}/coverings/${covering}`);
+    let presses = 0;
+    const press = async (key: string) => {
+      presses += 1;
+      await inspector.keyboard.press(key);
+    };
+    presses += 1;
+    await link(inspector, t('hold.toReview')).click();
+    await inspector.getByText(t('hold.review.answered', { answered: 0, count: COUNT })).waitFor();
+    for (let i = 0; i < COUNT; i++) {
+      await eventually(() => place(inspector)).toContain(`${i + 1} of 60`);
+      if (i >= GAPS) await press('s');
+      else if (i > 0) await press('1');
+      else for (const key of ['w', ...'seen on site', 'Enter']) await press(key);
+    }
+    presses += 1;
+    await button(inspector, t('hold.review.end.release')).click();
+    await heading(inspector, WALL).waitFor();
+    await inspector.getByText(t('hold.state.released'), { exact: true }).waitFor();
+    await photograph(inspector, 'covering-released');
+    expect(await stateOf(covering)).toMatchObject({ state: 'released' });
+    expect(presses / COUNT).toBeLessThanOrEqual(1.5);
+  });
+
+  it('says in place why nobody releases what they alone recorded, and lets others only look', async () => {
+    const id = await plan('South wall', ['北01', '北10']);
+    await tag(keeper, '北01', 3);
+    const mio = await app.open({ colorScheme: 'dark' });
+    await mio.goto('/');
+    await signIn(mio, t, KEEPER);
+    await openScreen(mio, review(id));
+    await mio.getByText(t('hold.review.own')).waitFor();
+    for (const answered of [1, 2]) {
+      await button(mio, t('hold.review.seen')).click();
+      await mio.getByText(t('hold.review.answered', { answered, count: 2 })).waitFor();
+    }
+    await mio.getByText(t('hold.review.end.own', { count: 1 })).waitFor();
+    expect(await button(mio, t('hold.review.end.release')).count()).toBe(0);
+    await photograph(mio, 'review-own-dark');
+    const inJapanese = await wordsOf('ja');
+    const carpenter = await app.open({
+      ...{ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, locale: 'ja-JP' },
+    });
+    await carpenter.goto('/');
+    await signIn(carpenter, inJapanese, 'haru@example.org');
+    await openScreen(carpenter, review(id));
+    await carpenter.getByText(inJapanese('hold.review.readOnly')).waitFor();
+    await photograph(carpenter, 'review-phone-ja');
+    expect(await button(carpenter, inJapanese('hold.review.seen')).count()).toBe(0);
+  });
+});
