@@ -131,20 +131,6 @@ const houseScreens: RouteObject[] = [
     }),
   },
   {
-    path: 'protection/new',
-    lazy: async () => ({
-      Component: (await withLaterWords(import('./screens/protection/protection-form-screen.tsx')))
-        .ProtectionFormScreen,
-    }),
-  },
-  {
-    path: 'protection/:protection',
-    lazy: async () => ({
-      Component: (await withLaterWords(import('./screens/protection/protection-form-screen.tsx')))
-        .ProtectionFormScreen,
-    }),
-  },
-  {
     path: 'needs',
     lazy: async () => ({ Component: (await import('./screens/needs/needs-screen.tsx')).NeedsScreen }),
   },

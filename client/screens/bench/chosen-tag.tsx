@@ -14,7 +14,6 @@ export function ChosenTag({ tag, acts }: { tag: BenchTag; acts?: TagActs }) {
         <strong>{mark}</strong> <StageName stage={stage} />
       </p>
       {acts ? <TagActsRow tag={tag} acts={acts} /> : null}
-      <TagActsRow tag={tag} acts={acts} />
       <DoubtTag tag={tag} />
     </div>
   );

@@ -42,9 +42,8 @@ export function TagRow(props: TagRowProps) {
       <TagRemarks tag={tag} />
       <UnderProtection photo={photo} mark={mark} isSaid />
       <RivalsNote rivals={rivals} />
-      {acts ? <TagActsRow tag={tag} acts={acts} /> : null}
       <DoubtSaid tag={tag} photo={photo} />
-      <TagActsRow tag={tag} acts={acts} />
+      {acts ? <TagActsRow tag={tag} acts={acts} /> : null}
       <DoubtTag tag={tag} />
     </li>
   );

@@ -1,6 +1,5 @@
 import { useState } from 'react';
 import { useParams, useSearchParams } from 'react-router';
-import { mayAct } from '#domain/contract/acts';
 import type { CoveringView } from '#domain/contract/views';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button, LinkButton } from '../../parts/button.tsx';
@@ -40,27 +39,12 @@ export function CoveringScreen() {
 
 function OneCovering({ covering }: { covering: CoveringView }) {
   const { t, lang } = useWords();
-  const { id: house, role } = useHouse();
-  const mayRecord = mayAct(role, 'record');
+  const { id: house } = useHouse();
+  const mayRecord = useMay('record');
   const [asks, setAsks] = useState(false);
   const close = () => setAsks(false);
   const found = findCovering(useReport(house).data, covering.id);
   const gaps = found?.counts.gaps ?? 0;
-  const mayRecord = useMay('record');
-  const next = covering.zone ? (
-    <LinkButton to={`/houses/${house}/coverings/new?over=${covering.id}`}>
-      {LAYER_WORDS[lang].next}
-    </LinkButton>
-  ) : null;
-  const toGaps =
-    gaps > 0 && !covering.closed ? (
-      <LinkButton look="act" to={`/houses/${house}/report?only=missing`}>
-        {t('coverings.one.toGaps', { count: gaps })}
-      </LinkButton>
-    ) : null;
-  const actions = !mayRecord ? (
-    toGaps
-  ) : covering.closed ? (
   const next =
     covering.zone && mayRecord ? (
       <LinkButton to={`/houses/${house}/coverings/new?over=${covering.id}`}>
@@ -75,11 +59,6 @@ function OneCovering({ covering }: { covering: CoveringView }) {
   ) : (
     <>
       {next}
-      <LinkButton to="?change">{t('coverings.one.change')}</LinkButton>
-      {toGaps}
-      <Button look={found && isTimeToClose(found) ? 'act' : 'plain'} onPress={() => setAsks(true)}>
-        {t('coverings.one.close')}
-      </Button>
       {mayRecord ? <LinkButton to="?change">{t('coverings.one.change')}</LinkButton> : null}
       {gaps > 0 ? (
         <LinkButton look="act" to={`/houses/${house}/report?only=missing`}>
