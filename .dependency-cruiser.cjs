@@ -1,4 +1,4 @@
-/** Who may import whom: domain ← services ← http; storage and imaging implement what services declare. */
+/** Who may import whom: domain ← services ← http; storage, imaging and paper implement what services declare. */
 
 const ROOMS = { domain: '^server/domain/', services: '^server/services/' };
 /** The files that stand directly under server/: they put the parts together. */
@@ -68,8 +68,8 @@ module.exports = {
     forbid(
       'storage-and-imaging-are-strangers',
       'Each implements ports and knows nothing of the other.',
-      { path: '^server/(storage|imaging)/' },
-      { path: '^server/(storage|imaging)/', pathNot: '^server/$1/' },
+      { path: '^server/(storage|imaging|paper)/' },
+      { path: '^server/(storage|imaging|paper)/', pathNot: '^server/$1/' },
     ),
     forbid(
       'composition-is-the-top',

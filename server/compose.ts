@@ -2,6 +2,7 @@ import path from 'node:path';
 import pino, { type Logger } from 'pino';
 import type { Config } from './config.ts';
 import { createImaging } from './imaging/imaging.ts';
+import { createPaper } from './paper/paper.ts';
 import { packageRoot } from './package-root.ts';
 import type { Context } from './services/context.ts';
 import { makePictures } from './services/make-pictures.ts';
@@ -77,7 +78,11 @@ async function build(config: Config, options: ComposeOptions, undo: Undo[]): Pro
     enqueueLegibility: (tx, photo) => jobs.enqueue('legibility', tx, [photo]),
   });
   const library = signInLibrary(database.pool, await signInSettings(config, database));
-  const context: Context = { store, accounts: accounts(database.db, library, now), files, imaging, now };
+  const context: Context = {
+    ...{ store, files, imaging, now },
+    accounts: accounts(database.db, library, now),
+    paper: createPaper(),
+  };
   if (config.role !== 'web') await startWorking(database, jobs, context, log);
   return { context, database, jobs, log };
 }

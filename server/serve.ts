@@ -69,6 +69,7 @@ async function listen(core: Core, config: Config): Promise<Running> {
     clientFolder: existsSync(path.join(clientFolder, 'index.html')) ? clientFolder : null,
     checkPage: path.join(packageRoot(), 'dist', 'check', 'check.html'),
     secure: config.origin?.startsWith('https://') ?? false,
+    origin: config.origin,
   });
   const server = createServer(app);
   // A photo over a weak network may take longer than the five minutes that Node allows a request.

@@ -87,6 +87,7 @@ export const PATHS: Paths = {
   releaseCovering: ['POST', '/coverings/{covering}/releases'],
   refuseCovering: ['POST', '/coverings/{covering}/refusal'],
   readRelease: ['GET', '/releases/{release}'],
+  releaseSheet: ['GET', '/releases/{release}/sheet'],
   withdrawRelease: ['DELETE', '/releases/{release}'],
   disputeTag: ['POST', '/tags/{tag}/dispute'],
   layProtection: ['POST', '/houses/{house}/protections'],

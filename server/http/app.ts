@@ -36,6 +36,8 @@ export interface AppParts {
   /** The file of the page that goes into every archive. */
   readonly checkPage: string;
   readonly secure: boolean;
+  /** The address that people type; null where it is that of their request. */
+  readonly origin: string | null;
 }
 
 export const API = '/api/v1';
@@ -56,7 +58,7 @@ export function createApp(parts: AppParts): Express {
 }
 
 function api(parts: AppParts): express.Router {
-  const { context, log, hub, wakeJobs, checkPage } = parts;
+  const { context, log, hub, wakeJobs, checkPage, origin } = parts;
   const router = express.Router();
   router.use((_req, res, next) => {
     res.setHeader('cache-control', 'no-store');
@@ -75,7 +77,7 @@ function api(parts: AppParts): express.Router {
     ...frameHandlers(context),
     ...siteHandlers(context),
     ...coveringHandlers(context),
-    ...holdHandlers(context),
+    ...holdHandlers(context, log, origin),
     ...protectionHandlers(context),
     ...findingHandlers(context),
     ...termHandlers(context),

@@ -2,7 +2,7 @@ import type { AccountView } from '#domain/contract/views';
 import type { Person } from '#domain/contract/shapes';
 import type { Accounts } from './accounts.ts';
 import type { PhotoFiles } from './photo-files.ts';
-import type { Imaging } from './ports.ts';
+import type { Imaging, Paper } from './ports.ts';
 import type { RecordStore } from './record-store.ts';
 
 /** What a use case works with. */
@@ -11,6 +11,7 @@ export interface Context {
   readonly accounts: Accounts;
   readonly files: PhotoFiles;
   readonly imaging: Imaging;
+  readonly paper: Paper;
   readonly now: () => Date;
 }
 

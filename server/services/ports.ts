@@ -2,6 +2,8 @@ import type { Region, UnitBox } from '#domain/photo/region';
 import type { MediaType, Readings } from '#domain/contract/shapes';
 import type { LegibilityMeasures } from '#domain/photo/legibility';
 import type { ProblemCode } from '#domain/contract/problems';
+import type { Sheet, SheetRecord } from '#domain/record/sheet/sheet';
+import type { Writable } from 'node:stream';
 
 /** What the services need from image files; server/imaging implements it. */
 
@@ -83,4 +85,21 @@ export interface Imaging {
   /** The whole upright original as JPEG that holds exactly `facts`. Never in the way of `makeWhole`. */
   copy(original: string, mediaType: MediaType, facts: CopyFacts): Promise<Uint8Array>;
   close(): Promise<void>;
+}
+
+export interface PaperWish {
+  readonly sheet: Sheet;
+  readonly lang: 'en' | 'ja';
+  /** Address that the code on it holds. */
+  readonly check: string;
+  /** When it is made. */
+  readonly at: Date;
+  /** JPEG of what a record shows; null where there is none to be had. Asked for one after the other. */
+  readonly picture: (record: SheetRecord) => Promise<Uint8Array | null>;
+}
+
+/** server/paper implements it. */
+export interface Paper {
+  /** Writes the sheet as a PDF on A4, no faster than it is taken, and ends `to`. Rejects where `to` closes before. */
+  writeRelease(wish: PaperWish, to: Writable): Promise<void>;
 }

@@ -60,6 +60,9 @@ export const ReleaseView = z
       name: z.string(),
       kind: CoveringKindShape,
       closedAt: Instant.nullable(),
+      closedUnder: Id.nullable().meta({
+        description: 'The release that it closed under; null where it is open, or closed without one.',
+      }),
     }),
     house: z.object({ id: Id, name: z.string(), zone: z.string() }),
     withdrawn: z.object({ at: Instant, by: PersonShape.nullable(), reason: z.string() }).nullable(),

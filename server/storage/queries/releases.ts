@@ -9,7 +9,7 @@ export async function readRelease(db: Db, release: string): Promise<KeptRelease 
     .innerJoin('house', 'house.id', 'release.houseId')
     .where('release.id', '=', release)
     .selectAll('release')
-    .select(['covering.name', 'covering.kind', 'covering.closedAt'])
+    .select(['covering.name', 'covering.kind', 'covering.closedAt', 'covering.closedRelease'])
     .select(['house.name as houseName', 'house.zone'])
     .executeTakeFirst();
   if (!row) return undefined;
@@ -24,6 +24,7 @@ export async function readRelease(db: Db, release: string): Promise<KeptRelease 
       name: row.name,
       kind: row.kind as CoveringKind,
       closedAt: row.closedAt && row.closedAt.toISOString(),
+      closedUnder: row.closedRelease,
     },
     withdrawn: withdrawnAt && {
       at: withdrawnAt.toISOString(),

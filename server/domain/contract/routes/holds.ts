@@ -70,6 +70,15 @@ export const HOLD_ROUTES = {
     status: 200,
     answer: ReleaseView,
   }),
+  releaseSheet: route({
+    method: 'GET',
+    path: '/releases/{release}/sheet',
+    summary: 'A release on paper, with its pictures.',
+    access: 'read',
+    query: z.object({ lang: z.enum(['en', 'ja']).default('en') }),
+    status: 200,
+    produces: ['application/pdf'],
+  }),
   withdrawRelease: route({
     method: 'DELETE',
     path: '/releases/{release}',

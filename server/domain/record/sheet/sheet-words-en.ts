@@ -1,0 +1,87 @@
+import type { SheetWords } from './sheet-words.ts';
+
+export const SHEET_WORDS_EN: SheetWords = {
+  title: (covering) => `Release sheet: ${covering}`,
+  withdrawn: ({ who, when, reason }) =>
+    `This release does not stand. ${who} took it back on ${when}: ${reason}`,
+  fact: {
+    house: 'House',
+    covering: 'Covering',
+    released: 'Released by',
+    times: 'Times',
+    rule: 'Two persons',
+    note: 'Note',
+    entry: 'Ledger entry',
+    head: 'Tree head',
+  },
+  covering: (name, kind) => `${name} (${kind})`,
+  said: ({ who, when }) => `${who}, ${when}`,
+  zone: (zone) => `as on site (${zone})`,
+  fourEyes: 'Nobody could release what they alone recorded.',
+  twoEyes: 'The house did without the rule of two persons: people could release what they alone recorded.',
+  noNote: 'none',
+  entry: (seq, size) =>
+    `No. ${seq}, counted from 0. It rests on the ${size} ${size === 1 ? 'entry' : 'entries'} before it.`,
+  check: 'To check this release against an exported record, without this server:',
+  caution:
+    'This release is the word of whoever gave it within this record. It does not replace an inspection that the ' +
+    'law requires, such as the interim and final inspections (中間検査・完了検査) of the Building Standards Act in ' +
+    'Japan. Local codes and licensed practice decide what must be inspected before it is covered, and by whom. ' +
+    'A member on record is not a member found sound.',
+  waived: {
+    heading: 'Accepted without a record',
+    none: 'No member was accepted without a record.',
+    lead: (who) => `Accepted by ${who}, each by name and with a reason.`,
+  },
+  members: {
+    heading: (count) => `What it hides: ${count} ${count === 1 ? 'member' : 'members'}`,
+    lead: 'With the records that counted when the covering was released. Times of photos are as they are worked out today.',
+  },
+  state: {
+    'on-record': 'on record',
+    waived: 'accepted without a record',
+    'hidden-before': 'hidden before by another layer',
+  },
+  least: (stage, views) => `At least “${stage}”${views > 1 ? `, ${views} photos of each part` : ''}`,
+  whole: 'hidden over its whole length',
+  hidden: (part) => `hidden from ${part}`,
+  part: (from, to) => `${from} to ${to} m from its start`,
+  missing: (parts) => `Not on record: ${parts.join('; ')}`,
+  missingAll: 'Not on record: all of it',
+  reason: (reason) => `Reason: ${reason}`,
+  shows: (mark, stage, file) => `${mark}, “${stage}”, on the photo ${file}`,
+  taken: (when, within) => `Taken ${when}${within === '' ? '' : ` (${within})`}`,
+  undated: 'Without a date',
+  corrected: 'The camera’s clock was put right.',
+  byHand: (who) => `Dated by hand by ${who}.`,
+  within: (seconds) => {
+    if (seconds < 120) return `± ${Math.round(seconds)} s`;
+    if (seconds < 7200) return `± ${Math.round(seconds / 60)} min`;
+    return `± ${Math.round(seconds / 3600)} h`;
+  },
+  stage: (stage) => `Shows it at the stage “${stage}”`,
+  taggedBy: ({ who, when }) => `Tagged by ${who}, ${when}`,
+  later: {
+    heading: 'Later than the release',
+    lead: (when) => `As of ${when}. What stands here alters nothing of the release.`,
+    stands: 'Standing',
+    standing: 'It stands.',
+    closing: 'Closing',
+    open: 'The covering has not closed yet.',
+    closedUnder: (when) => `The covering closed under this release on ${when}.`,
+    closedElse: (when) => `The covering closed on ${when}, but not under this release.`,
+    what: {
+      'hidden-since': 'Hidden only since then: no part of this release.',
+      'more-hidden': 'More of it is hidden now than was released.',
+      'hidden-no-more': 'The covering hides it no more.',
+      records: 'Other records count now.',
+    },
+    changes: 'Changes',
+    unchanged: 'Nothing that it rests on is otherwise now.',
+    changed: 'What is otherwise now stands below, member by member.',
+    gone: (record) => `Counts no more: ${record}`,
+    come: (record) => `Counts now: ${record}`,
+  },
+  nobody: 'the program itself',
+  and: '; ',
+};

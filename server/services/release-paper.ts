@@ -1,0 +1,96 @@
+import type { Writable } from 'node:stream';
+import { Temporal } from 'temporal-polyfill';
+import type { PhotoView } from '#domain/contract/views';
+import { checkAddress } from '#domain/record/sheet/check-address';
+import { releaseSheet, type SheetSpeech } from '#domain/record/sheet/release-sheet';
+import type { SheetRecord } from '#domain/record/sheet/sheet';
+import type { Context } from './context.ts';
+import { copyName } from './copy-photo.ts';
+import { cropBox } from './crop-address.ts';
+import { readRelease } from './release.ts';
+import { REPORT_WORDS } from './report-words.ts';
+
+export interface ReleasePaper {
+  /** A file name that is safe on every system. */
+  readonly name: string;
+  readonly write: (to: Writable) => Promise<void>;
+}
+
+/** A release as a PDF; `origin`: where its code leads to. Nothing is written before `write` is called. */
+export async function releasePaper(
+  context: Context,
+  release: string,
+  lang: 'en' | 'ja',
+  origin: string,
+): Promise<ReleasePaper> {
+  const view = await readRelease(context, release);
+  const at = context.now();
+  const sheet = releaseSheet(view, speechOf(lang, view.house.zone), at.toISOString());
+  return {
+    name: paperName(sheet.title),
+    write: (to) =>
+      context.paper.writeRelease(
+        {
+          sheet,
+          lang,
+          at,
+          check: checkAddress(origin, view),
+          picture: (record) => pictureOf(context, record),
+        },
+        to,
+      ),
+  };
+}
+
+function paperName(title: string): string {
+  return copyName(`${title}.pdf`).replace(/\.jpg$/u, '.pdf');
+}
+
+function speechOf(lang: 'en' | 'ja', zone: string): SheetSpeech {
+  const words = REPORT_WORDS[lang];
+  return {
+    lang,
+    when: (instant) => localTime(instant, zone, lang),
+    stage: (stage) => words.stage[stage],
+    kind: (kind) => words.kind[kind],
+  };
+}
+
+/** As on the screens: 3 Apr 2026, 09:05 and 2026年4月3日 09:05. */
+function localTime(instant: string, zone: string, lang: 'en' | 'ja'): string {
+  return Temporal.Instant.from(instant).toLocaleString(lang === 'ja' ? 'ja-JP' : 'en-GB', {
+    ...{ day: 'numeric', month: 'short', year: 'numeric' },
+    ...{ hour: '2-digit', minute: '2-digit', hourCycle: 'h23' },
+    timeZone: zone,
+  });
+}
+
+/** Pixels of the longer side: 30 mm at 300 dots to the inch. */
+const SIDE = 360;
+
+/** Of the small picture where that has as many pixels: it is there, and whole originals take long to decode. */
+async function pictureOf(
+  { store, files, imaging }: Context,
+  record: SheetRecord,
+): Promise<Uint8Array | null> {
+  const photo = await store.read.photo(record.photo);
+  if (!photo || photo.pictures === 'unreadable') return null;
+  const box = cropBox(record.region);
+  const aspect = (box.w * photo.width) / (box.h * photo.height);
+  const width = Math.max(1, Math.round(SIDE * Math.min(1, aspect)));
+  const cut = (file: string, type: PhotoView['mediaType']) => imaging.crop(file, type, box, width);
+  const original = () => cut(files.original(photo.sha256), photo.mediaType);
+  const preview = () => cut(files.picture(photo.sha256, 'preview'), 'image/jpeg');
+  const ways = hasEnough(photo, box, width) ? [preview, original] : [original];
+  for (const way of ways) {
+    const picture = await way().catch(() => null);
+    if (picture) return picture;
+  }
+  return null;
+}
+
+/** Previews are 1600 pixels at their longer side, or as large as the original. */
+function hasEnough({ width, height, pictures }: PhotoView, box: { w: number }, wanted: number): boolean {
+  if (pictures === 'pending') return false;
+  return box.w * width * Math.min(1, 1600 / Math.max(width, height)) >= wanted;
+}

@@ -1,0 +1,133 @@
+import { execFileSync } from 'node:child_process';
+import { randomUUID } from 'node:crypto';
+import { writeFile } from 'node:fs/promises';
+import path from 'node:path';
+import jsqr from 'jsqr';
+import sharp from 'sharp';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { ReleaseView } from '#domain/contract/review-views';
+import type { HouseView, TagView } from '#domain/contract/views';
+import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { canReadPdf, overdrawn, pdfWords } from '../support/pdf-words.ts';
+import { makeSquares, takenAt } from '../support/pictures.ts';
+import { addPhoto, releaseAsSeen } from '../support/release.ts';
+import { codeOf, newHouse, startServer, type Client, type TestServer } from '../support/server.ts';
+
+const MARKS = ['い一', 'い二', 'い三', 'ろ一'] as const;
+const WAIVED = 'Seen on site, stands dry.';
+const CAUTIONS = {
+  en: 'It does not replace an inspection that the law requires',
+  ja: '法令で求められる検査の代わりにはなりません',
+} as const;
+
+describeOverBothDatabases('a release on paper', (make) => {
+  let place: PlaceForDatabase;
+  let server: TestServer;
+  let carpenter: Client;
+  let inspector: Client;
+  let house: HouseView;
+  let release: ReleaseView;
+  let tags: TagView[];
+
+  beforeAll(async () => {
+    place = await make();
+    server = await startServer(place);
+    const { owner } = server;
+    house = await newHouse(owner, '谷の舟小屋');
+    carpenter = await server.join(house.id, 'haru@example.org');
+    inspector = await server.join(house.id, 'sato@example.org', 'inspector');
+    for (const mark of MARKS)
+      await owner.put(`/houses/${house.id}/members/${encodeURIComponent(mark)}`, { kind: '柱' });
+    const bytes = await makeSquares(7, takenAt('2026-04-01T09:30:00'));
+    const photo = await addPhoto(carpenter, house.id, 'north.jpg', bytes);
+    const region = { shape: 'rectangle', x: 0.1, y: 0.1, w: 0.4, h: 0.4 };
+    tags = [];
+    for (const mark of MARKS.slice(1))
+      tags.push(
+        await carpenter.post(`/photos/${photo}/tags`, { id: randomUUID(), mark, stage: 'raised', region }),
+      );
+    const covering = randomUUID();
+    const hides = MARKS.map((mark) => ({ mark, least: 'raised' }));
+    const facts = { name: '北の壁 / 荒壁', kind: 'plaster', plannedDay: '2099-05-01', hides };
+    await owner.post(`/houses/${house.id}/coverings`, { id: covering, ...facts });
+    await carpenter.post(`/coverings/${covering}/ready`, {});
+    release = await releaseAsSeen(inspector, covering, { い一: WAIVED }, '込み栓は全部見た。');
+  });
+  afterAll(async () => {
+    await server.close();
+    await place.remove();
+  });
+
+  const sheet = (lang: 'en' | 'ja', who = inspector) =>
+    who.raw('GET', `/releases/${release.id}/sheet?lang=${lang}`);
+  /** Written to disk, for the programs that read it. */
+  const onDisk = async (lang: 'en' | 'ja') => {
+    const file = path.join(server.dataFolder, `${randomUUID()}.pdf`);
+    await writeFile(file, Buffer.from(await (await sheet(lang)).arrayBuffer()));
+    return file;
+  };
+  const textOf = (file: string) =>
+    unbroken(execFileSync('pdftotext', ['-raw', file, '-'], { encoding: 'utf8' }));
+
+  it('is a PDF with a safe name, kept by nobody on the way', async () => {
+    const answer = await sheet('ja');
+    expect(answer.status).toBe(200);
+    expect(answer.headers.get('content-type')).toBe('application/pdf');
+    expect(answer.headers.get('cache-control')).toBe('no-store');
+    const disposition = decodeURIComponent(answer.headers.get('content-disposition') ?? '');
+    expect(disposition).toContain("filename*=UTF-8''承認書：北の壁 _ 荒壁.pdf");
+    const bytes = Buffer.from(await answer.arrayBuffer());
+    expect(bytes.subarray(0, 5).toString()).toBe('%PDF-');
+    // ISO 32000-1, 14.9.2: the language of the document.
+    expect(bytes.toString('latin1')).toContain('/Lang (ja-JP)');
+  });
+
+  it.skipIf(!canReadPdf()).each(['en', 'ja'] as const)(
+    'says what was released, on what, and what it is not, and nothing over anything else: %s',
+    async (lang) => {
+      const file = await onDisk(lang);
+      const needles = [...MARKS, '谷の舟小屋', WAIVED, '込み栓は全部見た。', 'sato', 'haru', 'north.jpg'];
+      needles.push(release.head.hash, CAUTIONS[lang], lang === 'en' ? '± 60 s' : '±60秒');
+      const text = textOf(file);
+      for (const needle of needles) expect(text).toContain(unbroken(needle));
+      expect(overdrawn(pdfWords(file))).toEqual([]);
+    },
+  );
+
+  it.skipIf(!canReadPdf())('has a code that leads to the check of this release', async () => {
+    const page = ['-r', '150', '-f', '1', '-l', '1', '-png', await onDisk('ja')];
+    const png = execFileSync('pdftoppm', page, { maxBuffer: 1 << 26 });
+    const { data, info } = await sharp(png).ensureAlpha().raw().toBuffer({ resolveWithObject: true });
+    // Reference: jsQR, a reader of ISO/IEC 18004 symbols that shares nothing with the writer.
+    const read = jsqr(Uint8ClampedArray.from(data), info.width, info.height);
+    const { origin } = server.running;
+    const { hash, size } = release.head;
+    expect(read?.data).toBe(`${origin}/check?release=${release.id}&head=${hash}&size=${size}`);
+  });
+
+  it.skipIf(!canReadPdf())('tells what came later as later, and keeps what was released', async () => {
+    const [changed] = tags;
+    await carpenter.delete(`/tags/${changed?.id}?reason=${encodeURIComponent('The wrong post.')}`);
+    const text = textOf(await onDisk('en'));
+    const [before, after] = text.split(unbroken('Later than the release'));
+    expect(before).toContain(unbroken('い二  on record'));
+    expect(after).toContain(unbroken('Other records count now.'));
+    expect(after).toContain(unbroken('Counts no more: north.jpg'));
+    const reason = encodeURIComponent('The wrong wall.');
+    await inspector.delete(`/releases/${release.id}?reason=${reason}`);
+    expect(textOf(await onDisk('en'))).toContain(unbroken('This release does not stand. sato took it back'));
+  });
+
+  it('is for the people of the house alone', async () => {
+    expect((await sheet('en', server.anonymous())).status).toBe(401);
+    const other = await newHouse(server.owner, 'Tea house');
+    const stranger = await server.join(other.id, 'ren@example.org');
+    expect((await sheet('en', stranger)).status).toBe(404);
+    expect(await codeOf(inspector.get(`/releases/${randomUUID()}/sheet`))).toBe('not-found');
+  });
+});
+
+/** Where lines break is the paper's business. */
+function unbroken(text: string): string {
+  return text.replace(/\s+/gu, '');
+}

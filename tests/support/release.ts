@@ -1,0 +1,34 @@
+import { randomUUID } from 'node:crypto';
+import type { ReleaseView, ReviewLineView, ReviewView } from '#domain/contract/review-views';
+import type { UploadOutcome } from '#domain/contract/views';
+import type { Client } from './server.ts';
+
+/** What somebody says who has looked at every line as it stands. */
+export function asSeen(lines: readonly ReviewLineView[], waived: Readonly<Record<string, string>> = {}) {
+  return lines.map(({ mark, basis }) => ({ mark, basis, waived: waived[mark] ?? null }));
+}
+
+/** Looks at a covering that is ready, and releases it. */
+export async function releaseAsSeen(
+  inspector: Client,
+  covering: string,
+  waived: Readonly<Record<string, string>> = {},
+  note = '',
+): Promise<ReleaseView> {
+  const { lines } = await inspector.get<ReviewView>(`/coverings/${covering}/review`);
+  const said = { id: randomUUID(), members: asSeen(lines, waived), note };
+  return inspector.post<ReleaseView>(`/coverings/${covering}/releases`, said);
+}
+
+/** Uploads one file that must be taken; its photo's id. */
+export async function addPhoto(
+  client: Client,
+  house: string,
+  name: string,
+  bytes: Uint8Array,
+): Promise<string> {
+  const { results } = await client.upload<{ results: UploadOutcome[] }>(house, [{ name, bytes }]);
+  const [outcome] = results;
+  if (!outcome || outcome.outcome === 'refused') throw new Error(`${name} was refused.`);
+  return outcome.photo.id;
+}
