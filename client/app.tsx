@@ -141,6 +141,12 @@ const houseScreens: RouteObject[] = [
     }),
   },
   {
+    path: 'releases/:release',
+    lazy: async () => ({
+      Component: (await withLaterWords(import('./screens/releases/release-screen.tsx'))).ReleaseScreen,
+    }),
+  },
+  {
     path: 'shots',
     lazy: async () => ({
       Component: (await withLaterWords(import('./screens/shots/shots-screen.tsx'))).ShotsScreen,

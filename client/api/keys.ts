@@ -42,6 +42,8 @@ export const keys = {
   // Below the report: whatever changes what is hidden and on record changes how the frame is drawn.
   report: (house: string) => ['house', house, 'report'] as const,
   review: (house: string, covering: string) => ['house', house, 'report', 'review', covering] as const,
+  // What has changed since it was given follows from the same.
+  release: (house: string, release: string) => ['house', house, 'report', 'release', release] as const,
   shots: (house: string, days: number | 'all') => ['house', house, 'report', 'shots', days] as const,
   // Schedule, grid and kinds decide it, and whatever changes those has everything read again.
   wallFigures: (house: string, covering: string) =>

@@ -5,6 +5,7 @@ import { ledger } from './ja/ledger.ts';
 import { password } from './ja/password.ts';
 import { people } from './ja/people.ts';
 import { protection } from './ja/protection.ts';
+import { releases } from './ja/releases.ts';
 import { roles } from './ja/roles.ts';
 import { shots } from './ja/shots.ts';
 import { tokens } from './ja/tokens.ts';
@@ -13,18 +14,4 @@ import { walls } from './ja/walls.ts';
 import { zones } from './ja/zones.ts';
 
 /** Words of screens that nobody sees on a first visit; fetched with those screens. */
-export const jaLater = {
-  check,
-  guest,
-  hold,
-  ledger,
-  password,
-  people,
-  protection,
-  roles,
-  shots,
-  tokens,
-  unread,
-  walls,
-  zones,
-} as const;
+export const jaLater = { check, guest, hold, ledger, password, people, protection, releases, roles, shots, tokens, unread, walls, zones } as const;

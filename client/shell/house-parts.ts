@@ -4,7 +4,7 @@ export const HOUSE_PARTS = [
   { path: 'photos', word: 'photos', also: ['plan'] },
   { path: 'frame', word: 'frame', also: ['grid'] },
   { path: 'members', word: 'members', also: ['schedule', 'lexicon'] },
-  { path: 'coverings', word: 'coverings', also: ['needs'] },
+  { path: 'coverings', word: 'coverings', also: ['needs', 'releases'] },
   { path: 'report', word: 'report', also: ['shots'] },
   { path: 'findings', word: 'findings' },
   { path: 'people', word: 'people' },

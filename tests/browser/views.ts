@@ -4,6 +4,7 @@ import type { ProtectionView } from '#domain/contract/protection';
 import type { CoveringView, HouseView, UploadOutcome } from '#domain/contract/views';
 import { threeBayHouse } from '#domain/frame/invented/three-bay';
 import type { Words } from '../../client/i18n/words.ts';
+import { releaseAsSeen } from '../support/release.ts';
 import { addAlike } from './alike-photos.ts';
 import { chooseTool, dragBox, markField, pictureDrawn, stageOf } from './bench-hands.ts';
 import { button, chooseFiles, field, link, PASSWORD, tick } from './hands.ts';
@@ -34,6 +35,8 @@ export interface MoreThings {
   /** A house with a grid, and a wall in it. */
   readonly framed: string;
   readonly wall: string;
+  /** A covering that was released, with one member accepted without a record. */
+  readonly release: string;
 }
 
 export async function prepareMore(site: Site): Promise<MoreThings> {
@@ -67,7 +70,22 @@ export async function prepareMore(site: Site): Promise<MoreThings> {
   return {
     ...{ closed, link, empty: `/houses/${id}`, alike: await addAlike(site), doubtful, sheets },
     ...(await addFramed(site)),
+    release: await releaseOne(site),
   };
+}
+
+/** By whoever recorded it: the house does without the rule of two persons. */
+async function releaseOne({ client, things }: Site): Promise<string> {
+  const rule = { fourEyes: false, reason: 'I build alone.' };
+  await client.put(`${things.house}/release-rule`, rule);
+  const { id } = await client.post<CoveringView>(`${things.house}/coverings`, {
+    ...{ id: randomUUID(), name: 'Loft ceiling', kind: 'ceiling', plannedDay: '2099-05-02' },
+    hides: ['い三', 'い二'].map((mark) => ({ mark, least: 'raised' })),
+  });
+  await client.post(`/coverings/${id}/ready`, {});
+  const waived = { い二: 'Seen on site: it stands dry.', い三: 'Seen on site, too.' };
+  const release = await releaseAsSeen(client, id, waived, 'Pegs counted from the scaffold.');
+  return `${things.house}/releases/${release.id}`;
 }
 
 /** Sheets that were to be lifted long ago, and boards that were lifted again; on the day of the cranes, too. */
@@ -112,7 +130,7 @@ async function addFramed({ client }: Site): Promise<Pick<MoreThings, 'framed' | 
 /** Every screen as it opens. */
 export function screensOf(
   { things }: Site,
-  { closed, link, empty, alike, doubtful, sheets, framed, wall }: MoreThings,
+  { closed, link, empty, alike, doubtful, sheets, framed, wall, release }: MoreThings,
 ): View[] {
   const named = Object.entries({
     ...houseScreens(things),
@@ -123,6 +141,7 @@ export function screensOf(
     'bench-doubtful': doubtful,
     shots: `${framed}/shots?days=all`,
     'covering-wall': wall,
+    release,
     'not-found-in-house': `${things.house}/nowhere`,
     'not-found': '/nowhere',
     houses: '/',

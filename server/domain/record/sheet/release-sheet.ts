@@ -173,11 +173,27 @@ function closingWords({ words, when }: Telling, { id, covering }: ReleaseView): 
 
 function changeOf(telling: Telling, { mark, what, gone, come }: ReleaseChangeView): SheetChange {
   const { later } = telling.words;
-  const told = (tags: readonly string[], say: (record: string) => string) =>
-    tags
-      .flatMap((tag) => recordOf(telling, tag, false))
-      .map(({ lines }) => say(lines.join(telling.words.and)));
-  return { mark, lines: [later.what[what], ...told(gone, later.gone), ...told(come, later.come)] };
+  return {
+    mark,
+    lines: [
+      later.what[what],
+      ...gone.map((tag) => later.gone(inOneLine(telling, tag, fateOf(telling, tag)))),
+      ...come.map((tag) => later.come(inOneLine(telling, tag, []))),
+    ],
+  };
+}
+
+function inOneLine(telling: Telling, tag: string, more: readonly string[]): string {
+  const lines = recordOf(telling, tag, false).flatMap((record) => record.lines);
+  return [...lines, ...more].join(telling.words.and);
+}
+
+/** What became of a tag, where somebody did something to it. */
+function fateOf(telling: Telling, id: string): string[] {
+  const tag = telling.evidence.get(id)?.tag;
+  const { ended } = telling.words.later;
+  if (tag?.ended && tag.state !== 'standing') return [ended[tag.state](saidOf(telling, tag.ended))];
+  return tag?.disputed ? [ended.disputed(saidOf(telling, tag.disputed))] : [];
 }
 
 function saidOf(telling: Telling, { at, by }: { at: string; by: Person | null }) {

@@ -79,6 +79,11 @@ export const SHEET_WORDS_EN: SheetWords = {
     changes: 'Changes',
     unchanged: 'Nothing that it rests on is otherwise now.',
     changed: 'What is otherwise now stands below, member by member.',
+    ended: {
+      withdrawn: ({ who, when }) => `taken back by ${who}, ${when}`,
+      superseded: ({ who, when }) => `replaced by ${who}, ${when}`,
+      disputed: ({ who, when }) => `doubted by ${who}, ${when}`,
+    },
     gone: (record) => `Counts no more: ${record}`,
     come: (record) => `Counts now: ${record}`,
   },

@@ -77,6 +77,11 @@ export const SHEET_WORDS_JA: SheetWords = {
     changes: '変更',
     unchanged: '承認のもとになったことは、何も変わっていません。',
     changed: '変わったことを、部材ごとに下に示します。',
+    ended: {
+      withdrawn: ({ who, when }) => `取り消し ${who}、${when}`,
+      superseded: ({ who, when }) => `改めた人 ${who}、${when}`,
+      disputed: ({ who, when }) => `異議 ${who}、${when}`,
+    },
     gone: (record) => `数えなくなった記録：${record}`,
     come: (record) => `新しく数える記録：${record}`,
   },

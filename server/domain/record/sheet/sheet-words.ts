@@ -57,6 +57,7 @@ export interface SheetWords {
     readonly changes: string;
     readonly unchanged: string;
     readonly changed: string;
+    readonly ended: Readonly<Record<'withdrawn' | 'superseded' | 'disputed', (said: Said) => string>>;
     readonly gone: (record: string) => string;
     readonly come: (record: string) => string;
   };

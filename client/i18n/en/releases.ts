@@ -1,0 +1,12 @@
+export const releases = {
+  print: 'Print',
+  pdf: 'As PDF',
+  code: 'A code that leads to the check of this release',
+  member: 'Member {{mark}}',
+  takeBack: {
+    open: 'Take the release back …',
+    title: 'Take the release of “{{name}}” back?',
+    text: 'The covering may not close under it any more. The release stays on record, with your name and the reason.',
+    submit: 'Take the release back',
+  },
+} as const;

@@ -1,0 +1,39 @@
+import type { Sheet } from '#domain/record/sheet/sheet';
+import { CheckCode } from './check-code.tsx';
+import { SheetFacts } from './sheet-facts.tsx';
+import { SheetMemberItem } from './sheet-member.tsx';
+import { MarkedLines, SheetPartSection } from './sheet-part.tsx';
+
+/** The sheet below its title, in the order of the PDF. */
+export function SheetView({ sheet, check }: { sheet: Sheet; check: string }) {
+  const { withdrawn, facts, proof, caution, waived, members, later } = sheet;
+  const isWaived = new Set(waived.items.map(({ mark }) => mark));
+  return (
+    <div className="stack release">
+      {withdrawn === null ? null : <p className="act-text release-withdrawn">{withdrawn}</p>}
+      <div className="release-head">
+        <SheetFacts facts={facts} />
+        <CheckCode address={check} />
+      </div>
+      <SheetFacts facts={[proof.entry, proof.head]} />
+      <p className="release-check">
+        <span className="soft">{proof.check}</span> <a href={check}>{check}</a>
+      </p>
+      <p className="release-caution">{caution}</p>
+      <SheetPartSection part={waived}>
+        <MarkedLines items={waived.items} />
+      </SheetPartSection>
+      <SheetPartSection part={members}>
+        <ul className="plain-list release-members">
+          {members.items.map((member) => (
+            <SheetMemberItem key={member.mark} member={member} isWaived={isWaived.has(member.mark)} />
+          ))}
+        </ul>
+      </SheetPartSection>
+      <SheetPartSection part={later} isLater>
+        <SheetFacts facts={later.facts} />
+        <MarkedLines items={later.items} />
+      </SheetPartSection>
+    </div>
+  );
+}
