@@ -53,14 +53,14 @@ export async function closeCovering(
   said: { closedAt: string | null; note: string; withoutRelease: string | null },
 ): Promise<CoveringView> {
   const { closedAt, note, withoutRelease } = said;
-  const now = context.now();
-  if (closedAt !== null && Date.parse(closedAt) > now.getTime() + CLOCK_SLACK_MS)
+  if (closedAt !== null && Date.parse(closedAt) > context.now().getTime() + CLOCK_SLACK_MS)
     throw new Failure('closing-in-the-future', { closedAt });
   return context.store.write(place.house, speaker(account), async (writing) => {
     const before = await readCoveringOf(writing, place.covering);
     if (before.closed && (closedAt === null || closedAt === before.closed.at)) return before;
     if (before.closed) throw new Failure('covering-closed', { covering: before.name });
-    const at = closedAt ?? now.toISOString();
+    // Not before the lock is held: a release that came first must not seem to be later than this.
+    const at = closedAt ?? context.now().toISOString();
     const under = await closesUnder(writing, before, at, withoutRelease);
     const payload = { covering: place.covering, closedAt: at, note, ...under };
     await writing.say({ kind: 'covering.closed', version: 2, payload });

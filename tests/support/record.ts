@@ -33,14 +33,18 @@ export interface TestRecord {
   close(): Promise<void>;
 }
 
-/** The record over an empty or existing database, without HTTP and without image work. */
-export async function openRecord(config: DatabaseConfig, houses?: string): Promise<TestRecord> {
+/** The record over an empty or existing database, without HTTP and without image work. `shared`: a clock for several. */
+export async function openRecord(
+  config: DatabaseConfig,
+  houses?: string,
+  shared?: () => Date,
+): Promise<TestRecord> {
   const database = await openDatabase(config);
   await migrate(database.pool, MIGRATIONS);
   await rebuildIfOlder(database.db);
   const keeper = houses === undefined ? null : await LedgerFolder.open(database.db, houses);
   let clock = Date.parse('2026-04-01T00:00:00.000Z');
-  const now = () => new Date((clock += 1000));
+  const now = shared ?? (() => new Date((clock += 1000)));
   const store = recordStore({
     db: database.db,
     keeper,
