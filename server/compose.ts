@@ -9,6 +9,7 @@ import { measureLegibility } from './services/measure-legibility.ts';
 import { accounts } from './storage/accounts/accounts.ts';
 import { instanceSecret } from './storage/accounts/secrets.ts';
 import { signInLibrary } from './storage/accounts/sign-in-library.ts';
+import { calendars } from './storage/calendars.ts';
 import { lockFolder } from './storage/folder-lock.ts';
 import { openJobQueue, type JobQueue } from './storage/job-queue.ts';
 import { LedgerFolder } from './storage/ledger-folder.ts';
@@ -77,7 +78,14 @@ async function build(config: Config, options: ComposeOptions, undo: Undo[]): Pro
     enqueueLegibility: (tx, photo) => jobs.enqueue('legibility', tx, [photo]),
   });
   const library = signInLibrary(database.pool, await signInSettings(config, database));
-  const context: Context = { store, accounts: accounts(database.db, library, now), files, imaging, now };
+  const context: Context = {
+    store,
+    accounts: accounts(database.db, library, now),
+    calendars: calendars(database.db, now),
+    files,
+    imaging,
+    now,
+  };
   if (config.role !== 'web') await startWorking(database, jobs, context, log);
   return { context, database, jobs, log };
 }

@@ -37,6 +37,7 @@ export const keys = {
   regionLegibility: (house: string, photo: string, region: string) =>
     ['house', house, 'region', photo, region] as const,
   coverings: (house: string) => ['house', house, 'coverings'] as const,
+  calendarLink: (house: string) => ['calendar-link', house] as const,
   // Below the coverings: what moves the zones of those moves these.
   protections: (house: string) => ['house', house, 'coverings', 'protections'] as const,
   // Below the report: whatever changes what is hidden and on record changes how the frame is drawn.

@@ -1,3 +1,4 @@
+import { calendar } from './en/calendar.ts';
 import { guest } from './en/guest.ts';
 import { hold } from './en/hold.ts';
 import { ledger } from './en/ledger.ts';
@@ -13,6 +14,7 @@ import { zones } from './en/zones.ts';
 
 /** Words of screens that nobody sees on a first visit; fetched with those screens. */
 export const enLater = {
+  calendar,
   guest,
   hold,
   ledger,

@@ -1,3 +1,4 @@
+import { calendar } from './ja/calendar.ts';
 import { guest } from './ja/guest.ts';
 import { hold } from './ja/hold.ts';
 import { ledger } from './ja/ledger.ts';
@@ -13,6 +14,7 @@ import { zones } from './ja/zones.ts';
 
 /** Words of screens that nobody sees on a first visit; fetched with those screens. */
 export const jaLater = {
+  calendar,
   guest,
   hold,
   ledger,

@@ -8,6 +8,7 @@ import { GuessGuard } from './guess-guard.ts';
 import { implement, type Handlers } from './implement.ts';
 import { openApiDocument } from './openapi.ts';
 import { notFound, problemHandler } from './problem.ts';
+import { calendarHandlers } from './routes/calendar.ts';
 import { clockHandlers } from './routes/clock.ts';
 import { frameHandlers } from './routes/frame.ts';
 import { siteHandlers } from './routes/site.ts';
@@ -22,6 +23,7 @@ import { photoHandlers } from './routes/photos.ts';
 import { sessionHandlers } from './routes/session.ts';
 import { termHandlers } from './routes/terms.ts';
 import { serveClient } from './serve-client.ts';
+import { SignInGuard } from './sign-in-guard.ts';
 
 export interface AppParts {
   readonly context: Context;
@@ -33,6 +35,8 @@ export interface AppParts {
   /** The built client; null where only the API is wanted. */
   readonly clientFolder: string | null;
   readonly secure: boolean;
+  /** The address that people type; null where only the request tells it. */
+  readonly origin: string | null;
 }
 
 export const API = '/api/v1';
@@ -53,7 +57,7 @@ export function createApp(parts: AppParts): Express {
 }
 
 function api(parts: AppParts): express.Router {
-  const { context, log, hub, wakeJobs } = parts;
+  const { context, log, hub, wakeJobs, origin } = parts;
   const router = express.Router();
   router.use((_req, res, next) => {
     res.setHeader('cache-control', 'no-store');
@@ -63,7 +67,7 @@ function api(parts: AppParts): express.Router {
   const guard = new GuessGuard(context.now);
   const handlers: Handlers = {
     ...instanceHandlers(parts),
-    ...sessionHandlers(context, guard),
+    ...sessionHandlers(context, guard, new SignInGuard(context.now)),
     ...houseHandlers(context, hub),
     ...guestHandlers(context, guard),
     ...memberHandlers(context),
@@ -73,6 +77,7 @@ function api(parts: AppParts): express.Router {
     ...siteHandlers(context),
     ...coveringHandlers(context),
     ...holdHandlers(context),
+    ...calendarHandlers(context, guard, origin),
     ...protectionHandlers(context),
     ...findingHandlers(context),
     ...termHandlers(context),

@@ -1,6 +1,7 @@
 import type { AccountView } from '#domain/contract/views';
 import type { Person } from '#domain/contract/shapes';
 import type { Accounts } from './accounts.ts';
+import type { Calendars } from './calendars.ts';
 import type { PhotoFiles } from './photo-files.ts';
 import type { Imaging } from './ports.ts';
 import type { RecordStore } from './record-store.ts';
@@ -9,6 +10,7 @@ import type { RecordStore } from './record-store.ts';
 export interface Context {
   readonly store: RecordStore;
   readonly accounts: Accounts;
+  readonly calendars: Calendars;
   readonly files: PhotoFiles;
   readonly imaging: Imaging;
   readonly now: () => Date;

@@ -74,6 +74,16 @@ export interface Tables {
   };
   guestSecret: { secretHash: Buffer; guestId: string; lastUsedAt: TimeOrNull };
   instanceSecret: { name: string; value: string };
+  calendarLink: {
+    houseId: string;
+    personId: string;
+    lang: 'en' | 'ja';
+    secretHash: Buffer;
+    createdAt: Time;
+    lastReadAt: TimeOrNull;
+  };
+  /** What a calendar last said of a covering; content is a hash. */
+  calendarEntry: { coveringId: string; houseId: string; day: string; content: string; changedAt: Time };
   ledger: { houseId: string; size: number; frontier: Buffer; head: Buffer };
   ledgerEntry: {
     houseId: string;

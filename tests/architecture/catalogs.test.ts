@@ -38,7 +38,7 @@ describe('the catalogs of both languages', async () => {
 test('words that come later are said only where a route waits for them', async () => {
   // What else is a place of such words has `withLaterWords` in its route (client/app.tsx) and stands here.
   const waits =
-    /^client\/shell\/not-your-role|^client\/screens\/(?:guest\/|ledger\/|people\/|account\/(?:account-screen|end-sessions|token-|new-password|password-|session-)|protection\/|shots\/|coverings\/(?:wall|zone)-|bench\/(?:under-|unread-)|frame\/(?:frame-legend|sheeted-)|members\/member-(?:history|protections)|report\/line-row)/u;
+    /^client\/shell\/not-your-role|^client\/screens\/(?:guest\/|ledger\/|people\/|account\/(?:account-screen|end-sessions|token-|new-password|password-|session-)|protection\/|shots\/|coverings\/(?:wall|zone|calendar)-|bench\/(?:under-|unread-)|frame\/(?:frame-legend|sheeted-)|members\/member-(?:history|protections)|report\/line-row)/u;
   const areas = Object.keys(enLater).join('|');
   const said = new RegExp(`\\bt\\(\\s*['"\`](?:${areas})\\.`, 'u');
   const files = (await projectFiles('client')).filter((file) => /\.tsx?$/u.test(file));

@@ -31,7 +31,7 @@ describeOverBothDatabases('guests', (make) => {
   let later = 0;
   beforeAll(async () => {
     place = await make();
-    server = await startServer(place, () => new Date(Date.now() + later));
+    server = await startServer(place, { now: () => new Date(Date.now() + later) });
     house = await newHouse(server.owner);
     carpenter = await server.join(house.id, 'joiner@example.org');
     await server.owner.raw('POST', `/houses/${house.id}/schedule?fileName=a.csv`, {

@@ -28,7 +28,7 @@ describeOverBothDatabases('one-time links', (make) => {
   let later = 0;
   beforeAll(async () => {
     place = await make();
-    server = await startServer(place, () => new Date(Date.now() + later));
+    server = await startServer(place, { now: () => new Date(Date.now() + later) });
     house = await newHouse(server.owner);
   });
   afterAll(async () => {

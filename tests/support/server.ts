@@ -2,6 +2,7 @@ import path from 'node:path';
 import pino from 'pino';
 import type { Problem } from '#domain/contract/problems';
 import type { HouseView } from '#domain/contract/views';
+import type { ComposeOptions } from '../../server/compose.ts';
 import type { DatabaseConfig } from '../../server/config.ts';
 import { serve, type Running } from '../../server/serve.ts';
 import type { PlaceForDatabase } from './databases.ts';
@@ -20,9 +21,15 @@ export interface TestServer {
   close(): Promise<void>;
 }
 
-export async function startServer(place: PlaceForDatabase, now = () => new Date()): Promise<TestServer> {
+export async function startServer(
+  place: PlaceForDatabase,
+  options: ComposeOptions = {},
+): Promise<TestServer> {
   const { folder, remove } = await temporaryFolder();
-  const running = await serve(configFor(place.config, folder), { log: pino({ level: 'silent' }), now });
+  const running = await serve(configFor(place.config, folder), {
+    log: pino({ level: 'silent' }),
+    ...options,
+  });
   const anonymous = () => new Client(running.origin);
   const owner = anonymous();
   await owner.post('/session', OWNER);

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { CALENDAR_ROUTES } from './routes/calendar.ts';
 import { CLOCK_ROUTES } from './routes/clock.ts';
 import { FRAME_ROUTES } from './routes/frame.ts';
 import { COVERING_ROUTES } from './routes/coverings.ts';
@@ -28,6 +29,7 @@ export const ROUTES = {
   ...FRAME_ROUTES,
   ...COVERING_ROUTES,
   ...HOLD_ROUTES,
+  ...CALENDAR_ROUTES,
   ...PROTECTION_ROUTES,
   ...FINDING_ROUTES,
   ...JOURNAL_ROUTES,

@@ -58,8 +58,15 @@ export const projectHouse: Projector<
       .execute();
   },
 
-  'role.withdrawn': async (tx, { house, payload: { person } }) => {
+  'role.withdrawn': async (tx, { house, at, payload: { person } }) => {
     await tx.deleteFrom('houseRole').where('houseId', '=', house).where('personId', '=', person.id).execute();
+    // Not one that was made in a later role, when the tables are made anew.
+    await tx
+      .deleteFrom('calendarLink')
+      .where('houseId', '=', house)
+      .where('personId', '=', person.id)
+      .where('createdAt', '<=', new Date(at))
+      .execute();
   },
 
   // Passwords are no matter of a house; that one was set by a link is, and stands in the ledger.
