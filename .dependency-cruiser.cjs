@@ -70,8 +70,8 @@ module.exports = {
     forbid(
       'storage-and-imaging-are-strangers',
       'Each implements ports and knows nothing of the other.',
-      { path: '^server/(storage|imaging)/' },
-      { path: '^server/(storage|imaging)/', pathNot: '^server/$1/' },
+      { path: '^server/(storage|imaging|stamping)/' },
+      { path: '^server/(storage|imaging|stamping)/', pathNot: '^server/$1/' },
     ),
     forbid(
       'composition-is-the-top',

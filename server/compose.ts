@@ -1,3 +1,4 @@
+import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import pino, { type Logger } from 'pino';
 import type { Config } from './config.ts';
@@ -6,6 +7,10 @@ import { packageRoot } from './package-root.ts';
 import type { Context } from './services/context.ts';
 import { makePictures } from './services/make-pictures.ts';
 import { measureLegibility } from './services/measure-legibility.ts';
+import type { TimeStamps } from './services/stamps.ts';
+import { startStamping } from './start-stamping.ts';
+import { readRoots } from './stamping/read-roots.ts';
+import { timeStamps } from './stamping/time-stamps.ts';
 import { accounts } from './storage/accounts/accounts.ts';
 import { instanceSecret } from './storage/accounts/secrets.ts';
 import { signInLibrary } from './storage/accounts/sign-in-library.ts';
@@ -20,6 +25,7 @@ import { DiskPhotoFiles } from './storage/photo-files.ts';
 import { pictureLog } from './storage/picture-log.ts';
 import { rebuildIfOlder } from './storage/rebuild.ts';
 import { recordStore } from './storage/record-store.ts';
+import { stampLog } from './storage/stamp-log.ts';
 
 /** The program without its HTTP face. */
 export interface Core {
@@ -76,6 +82,8 @@ async function build(config: Config, options: ComposeOptions, undo: Undo[]): Pro
     now,
     enqueuePictures: (tx, photo) => jobs.enqueue('pictures', tx, [photo]),
     enqueueLegibility: (tx, photo) => jobs.enqueue('legibility', tx, [photo]),
+    enqueueStamp: (tx, house) =>
+      config.timestamps ? jobs.enqueue('stamps', tx, [house]) : Promise.resolve(),
   });
   const library = signInLibrary(database.pool, await signInSettings(config, database));
   const context: Context = {
@@ -84,9 +92,14 @@ async function build(config: Config, options: ComposeOptions, undo: Undo[]): Pro
     calendars: calendars(database.db, now),
     files,
     imaging,
+    timeStamps: await stampService(config),
+    stampLog: stampLog(database.db, now),
     now,
   };
-  if (config.role !== 'web') await startWorking(database, jobs, context, log);
+  if (config.role !== 'web') {
+    await startWorking(database, jobs, context, log);
+    if (context.timeStamps) undo.push(await startStamping(database, jobs, context, log));
+  }
   return { context, database, jobs, log };
 }
 
@@ -126,4 +139,10 @@ async function startWorking(
     log.info({ photos: left[kind].length, kind }, 'making what is missing');
     await database.db.transaction().execute((tx) => jobs.enqueue(kind, tx, left[kind]));
   }
+}
+
+async function stampService({ timestamps }: Config): Promise<TimeStamps | null> {
+  if (!timestamps) return null;
+  const { url, caFile } = timestamps;
+  return timeStamps({ url, roots: caFile === null ? null : readRoots(await readFile(caFile, 'utf8')) });
 }

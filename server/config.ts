@@ -17,6 +17,8 @@ export interface Config {
   readonly database: DatabaseConfig;
   readonly role: ProcessRole;
   readonly logLevel: string;
+  /** The service that stamps tree heads (RFC 3161), with the file of roots that its certificates must lead to. */
+  readonly timestamps: { readonly url: string; readonly caFile: string | null } | null;
   readonly owner: { readonly email: string; readonly password: string } | null;
 }
 
@@ -31,6 +33,8 @@ const Environment = z.object({
     .optional(),
   ARAKABE_ROLE: z.enum(['all', 'web', 'worker']).default('all'),
   ARAKABE_LOG: z.enum(['silent', 'error', 'warn', 'info', 'debug']).default('info'),
+  ARAKABE_TIMESTAMP_URL: z.url({ protocol: /^https?$/ }).optional(),
+  ARAKABE_TIMESTAMP_CA: z.string().min(1).optional(),
   ARAKABE_OWNER_EMAIL: z.email().optional(),
   ARAKABE_OWNER_PASSWORD: z.string().min(10, 'must have at least 10 characters').optional(),
 });
@@ -61,6 +65,8 @@ function contradictions(env: z.infer<typeof Environment>): string[] {
     found.push(
       `ARAKABE_ROLE=${env.ARAKABE_ROLE} needs DATABASE_URL: the embedded database serves one process.`,
     );
+  if (env.ARAKABE_TIMESTAMP_CA && !env.ARAKABE_TIMESTAMP_URL)
+    found.push('ARAKABE_TIMESTAMP_CA names whom to trust for stamps: set ARAKABE_TIMESTAMP_URL as well.');
   return found;
 }
 
@@ -76,6 +82,12 @@ function toConfig(env: z.infer<typeof Environment>): Config {
       : { kind: 'embedded', folder: path.join(dataFolder, 'database') },
     role: env.ARAKABE_ROLE,
     logLevel: env.ARAKABE_LOG,
+    timestamps: env.ARAKABE_TIMESTAMP_URL
+      ? {
+          url: env.ARAKABE_TIMESTAMP_URL,
+          caFile: env.ARAKABE_TIMESTAMP_CA ? path.resolve(env.ARAKABE_TIMESTAMP_CA) : null,
+        }
+      : null,
     owner:
       env.ARAKABE_OWNER_EMAIL && env.ARAKABE_OWNER_PASSWORD
         ? { email: env.ARAKABE_OWNER_EMAIL, password: env.ARAKABE_OWNER_PASSWORD }

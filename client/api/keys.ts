@@ -48,6 +48,7 @@ export const keys = {
     ['house', house, 'coverings', covering, 'wall-figures'] as const,
   allFindings: (house: string) => ['house', house, 'findings'] as const,
   findings: (house: string, filter: object = {}) => ['house', house, 'findings', filter] as const,
+  stamps: (house: string) => ['house', house, 'ledger', 'stamps'] as const,
   ledger: (house: string, from?: number) =>
     from === undefined ? (['house', house, 'ledger'] as const) : (['house', house, 'ledger', from] as const),
 };

@@ -115,5 +115,6 @@ export const PATHS: Paths = {
   writeNote: ['PUT', '/houses/{house}/days/{date}/note'],
   shotList: ['GET', '/houses/{house}/shot-list'],
   wallFigures: ['GET', '/coverings/{covering}/wall-figures'],
+  readStamps: ['GET', '/houses/{house}/stamps'],
   readLedger: ['GET', '/houses/{house}/ledger'],
 };

@@ -5,6 +5,7 @@ import type { Calendars } from './calendars.ts';
 import type { PhotoFiles } from './photo-files.ts';
 import type { Imaging } from './ports.ts';
 import type { RecordStore } from './record-store.ts';
+import type { StampLog, TimeStamps } from './stamps.ts';
 
 /** What a use case works with. */
 export interface Context {
@@ -13,6 +14,9 @@ export interface Context {
   readonly calendars: Calendars;
   readonly files: PhotoFiles;
   readonly imaging: Imaging;
+  /** null: no time-stamp service is configured. */
+  readonly timeStamps: TimeStamps | null;
+  readonly stampLog: StampLog;
   readonly now: () => Date;
 }
 

@@ -30,6 +30,7 @@ import type { ReportMember } from '#domain/record/report-member';
 import type { StatedRequirement } from '#domain/record/requirements-of';
 import type { Protection } from '#domain/record/protection';
 import type { ProtectionView } from '#domain/contract/protection';
+import type { StampsView } from '#domain/contract/stamps';
 import type { Stage } from '#domain/frame/stage';
 import type { Entry, Statement } from '#domain/ledger/statements';
 import type { DatingGrounds } from '#domain/photo/date-photo';
@@ -257,6 +258,9 @@ export interface RecordReader {
   /** The first `limit` from `from` on, without their words. */
   statementsFrom(house: string, from: number, limit: number): Promise<StatementEvent[]>;
   ledgerState(house: string): Promise<{ size: number; head: string }>;
+  lastStamp(house: string): Promise<StampsView['last']>;
+  /** The head as it stands; null where nothing but a stamp was said since the last one. */
+  unstampedHead(house: string): Promise<{ size: number; head: string } | null>;
 }
 
 /** Inside one transaction that holds the house's lock. */
@@ -268,6 +272,8 @@ export interface HouseWriting extends RecordReader {
   requestPictures(photo: string): Promise<void>;
   /** Has the regions of a photo's tags measured once this is committed. */
   requestLegibility(photo: string): Promise<void>;
+  /** Has the tree head stamped once this is committed, where a time-stamp service is configured. */
+  requestStamp(): Promise<void>;
 }
 
 export interface RecordStore {

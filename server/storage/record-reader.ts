@@ -26,6 +26,7 @@ import { readAdders, readPhotoCounts, readPhotoOrder, readPhotos } from './queri
 import { readPhotoPlaces } from './queries/photo-places.ts';
 import { readPhoto, readPhotoByContent, readPhotoFile, readPhotosWithoutPictures } from './queries/photos.ts';
 import { readRelease } from './queries/releases.ts';
+import { readLastStamp, readUnstampedHead } from './queries/stamps.ts';
 import { readKindSightings, readTerms } from './queries/terms.ts';
 import { readReportMaterial, readSightings, readSightingsOf, readTag, readTagsOn } from './queries/tags.ts';
 
@@ -88,5 +89,7 @@ export function recordReader(db: Db): RecordReader {
     houseState: (house) => readHouseState(db, house),
     statementsFrom: (house, from, limit) => readStatementsFrom(db, house, from, limit),
     ledgerState: (house) => readLedgerState(db, house),
+    lastStamp: (house) => readLastStamp(db, house),
+    unstampedHead: (house) => readUnstampedHead(db, house),
   };
 }

@@ -11,6 +11,7 @@ it('needs nothing', () => {
     database: { kind: 'embedded', folder: path.resolve('data/database') },
     role: 'all',
     logLevel: 'info',
+    timestamps: null,
     owner: null,
   });
 });
@@ -47,6 +48,7 @@ it('says everything that is wrong at once', () => {
 
 it.each([
   [{ ARAKABE_OWNER_EMAIL: 'owner@example.org' }, /belong together/],
+  [{ ARAKABE_TIMESTAMP_CA: 'roots.pem' }, /set ARAKABE_TIMESTAMP_URL/],
   [{ ARAKABE_ROLE: 'worker' }, /needs DATABASE_URL/],
 ])('refuses what contradicts itself: %o', (environment, sentence) => {
   expect(problemsOf(environment).join()).toMatch(sentence);

@@ -3,7 +3,7 @@ import pino from 'pino';
 import type { Problem } from '#domain/contract/problems';
 import type { HouseView } from '#domain/contract/views';
 import type { ComposeOptions } from '../../server/compose.ts';
-import type { DatabaseConfig } from '../../server/config.ts';
+import type { Config, DatabaseConfig } from '../../server/config.ts';
 import { serve, type Running } from '../../server/serve.ts';
 import type { PlaceForDatabase } from './databases.ts';
 import { temporaryFolder } from './record.ts';
@@ -23,13 +23,16 @@ export interface TestServer {
 
 export async function startServer(
   place: PlaceForDatabase,
-  options: ComposeOptions = {},
+  { config, ...options }: ComposeOptions & { config?: Partial<Config> } = {},
 ): Promise<TestServer> {
   const { folder, remove } = await temporaryFolder();
-  const running = await serve(configFor(place.config, folder), {
-    log: pino({ level: 'silent' }),
-    ...options,
-  });
+  const running = await serve(
+    { ...configFor(place.config, folder), ...config },
+    {
+      log: pino({ level: 'silent' }),
+      ...options,
+    },
+  );
   const anonymous = () => new Client(running.origin);
   const owner = anonymous();
   await owner.post('/session', OWNER);
@@ -63,6 +66,7 @@ export function configFor(database: DatabaseConfig, dataFolder: string) {
         : database,
     role: 'all' as const,
     logLevel: 'silent',
+    timestamps: null,
     owner: OWNER,
   };
 }

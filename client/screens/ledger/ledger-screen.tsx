@@ -9,6 +9,7 @@ import { Spinner } from '../../parts/spinner.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { LedgerEntry } from './ledger-entry.tsx';
 import { LedgerHead } from './ledger-head.tsx';
+import { LedgerStamps } from './ledger-stamps.tsx';
 import { olderPage, readLedgerPage } from './ledger-pages.ts';
 import { useTelling } from './use-telling.ts';
 
@@ -27,6 +28,7 @@ export function LedgerScreen() {
   return (
     <Page title={t('ledger.title')} lead={t('ledger.lead')}>
       {newest ? <LedgerHead head={newest.head} size={newest.size} /> : null}
+      <LedgerStamps />
       {query.isPending ? <Spinner /> : null}
       {newest?.size === 0 ? <EmptyState title={t('ledger.none')} /> : null}
       <ol className="plain-list" aria-label={t('ledger.list')}>

@@ -13,6 +13,7 @@ import { PROTECTION_ROUTES } from './routes/protection.ts';
 import { PHOTO_ROUTES } from './routes/photos.ts';
 import { SESSION_ROUTES } from './routes/session.ts';
 import { SITE_ROUTES } from './routes/site.ts';
+import { STAMP_ROUTES } from './routes/stamps.ts';
 import { TERM_ROUTES } from './routes/terms.ts';
 import type { Route } from './routes/route.ts';
 
@@ -35,6 +36,7 @@ export const ROUTES = {
   ...JOURNAL_ROUTES,
   ...SITE_ROUTES,
   ...TERM_ROUTES,
+  ...STAMP_ROUTES,
 } as const satisfies Record<string, Route>;
 
 export type RouteName = keyof typeof ROUTES;
