@@ -12,6 +12,7 @@ const SERVER_ENTRIES = {
   invent: 'server/invent.ts',
   'reset-link': 'server/reset-link.ts',
   'heic-worker': 'server/imaging/heic-worker.ts',
+  'sheet-worker': 'server/sheets/sheet-worker.ts',
 };
 const COMMON_INPUTS = ['package.json', 'package-lock.json', 'tsconfig.json', 'server/build.mjs'];
 const DIST = path.join(ROOT, 'dist');

@@ -1,13 +1,15 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
-import pino, { type Logger } from 'pino';
+import type { Logger } from 'pino';
 import type { Config } from './config.ts';
 import { createImaging } from './imaging/imaging.ts';
+import { createLog } from './log.ts';
 import { packageRoot } from './package-root.ts';
 import type { Context } from './services/context.ts';
 import { makePictures } from './services/make-pictures.ts';
 import { measureLegibility } from './services/measure-legibility.ts';
 import type { TimeStamps } from './services/stamps.ts';
+import { sheetReader } from './sheets/sheet-reader.ts';
 import { startStamping } from './start-stamping.ts';
 import { readRoots } from './stamping/read-roots.ts';
 import { timeStamps } from './stamping/time-stamps.ts';
@@ -58,7 +60,7 @@ export async function compose(config: Config, options: ComposeOptions = {}): Pro
 }
 
 async function build(config: Config, options: ComposeOptions, undo: Undo[]): Promise<Omit<Core, 'close'>> {
-  const log = options.log ?? pino({ level: config.logLevel });
+  const log = options.log ?? createLog(config.logLevel);
   const now = options.now ?? (() => new Date());
   const alone = config.database.kind === 'embedded';
   if (alone) undo.push(await lockFolder(config.dataFolder));
@@ -71,7 +73,7 @@ async function build(config: Config, options: ComposeOptions, undo: Undo[]): Pro
 
   const files = new DiskPhotoFiles(config.dataFolder);
   await files.prepare(alone, now());
-  const imaging = createImaging({ heicWorker: path.join(packageRoot(), 'dist', 'server', 'heic-worker.js') });
+  const imaging = createImaging({ heicWorker: built('heic-worker') });
   undo.push(() => imaging.close());
   const jobs = await openJobQueue(database, (err) => log.warn({ err }, 'job queue'));
   undo.push(() => jobs.close());
@@ -92,6 +94,7 @@ async function build(config: Config, options: ComposeOptions, undo: Undo[]): Pro
     calendars: calendars(database.db, now),
     files,
     imaging,
+    sheets: sheetReader({ worker: built('sheet-worker') }),
     timeStamps: await stampService(config),
     stampLog: stampLog(database.db, now),
     now,
@@ -139,6 +142,11 @@ async function startWorking(
     log.info({ photos: left[kind].length, kind }, 'making what is missing');
     await database.db.transaction().execute((tx) => jobs.enqueue(kind, tx, left[kind]));
   }
+}
+
+/** A bundle that runs in a thread of its own. */
+function built(name: string): string {
+  return path.join(packageRoot(), 'dist', 'server', `${name}.js`);
 }
 
 async function stampService({ timestamps }: Config): Promise<TimeStamps | null> {

@@ -1,5 +1,4 @@
 import express, { type Express, type RequestHandler } from 'express';
-import helmet from 'helmet';
 import type { Logger } from 'pino';
 import type { Context } from '../services/context.ts';
 import { compressAnswers } from './compress.ts';
@@ -22,6 +21,7 @@ import { protectionHandlers } from './routes/protection.ts';
 import { photoHandlers } from './routes/photos.ts';
 import { sessionHandlers } from './routes/session.ts';
 import { termHandlers } from './routes/terms.ts';
+import { filesOnly, securityHeaders } from './security-headers.ts';
 import { serveClient } from './serve-client.ts';
 import { SignInGuard } from './sign-in-guard.ts';
 
@@ -63,6 +63,7 @@ function api(parts: AppParts): express.Router {
     res.setHeader('cache-control', 'no-store');
     next();
   });
+  router.use(filesOnly);
   router.use(compressAnswers());
   const guard = new GuessGuard(context.now);
   const handlers: Handlers = {
@@ -105,22 +106,3 @@ const unlisted: RequestHandler = (_req, res, next) => {
   res.setHeader('referrer-policy', 'no-referrer');
   next();
 };
-
-function securityHeaders(secure: boolean) {
-  return helmet({
-    contentSecurityPolicy: {
-      useDefaults: false,
-      directives: {
-        'default-src': ["'self'"],
-        'img-src': ["'self'", 'blob:', 'data:'],
-        'style-src': ["'self'", "'unsafe-inline'"],
-        'object-src': ["'none'"],
-        'base-uri': ["'none'"],
-        'form-action': ["'self'"],
-        'frame-ancestors': ["'none'"],
-      },
-    },
-    strictTransportSecurity: secure,
-    crossOriginEmbedderPolicy: false,
-  });
-}

@@ -4,6 +4,7 @@ import type { Accounts } from './accounts.ts';
 import type { Calendars } from './calendars.ts';
 import type { PhotoFiles } from './photo-files.ts';
 import type { Imaging } from './ports.ts';
+import type { SheetReader } from './read-sheet.ts';
 import type { RecordStore } from './record-store.ts';
 import type { StampLog, TimeStamps } from './stamps.ts';
 
@@ -14,6 +15,7 @@ export interface Context {
   readonly calendars: Calendars;
   readonly files: PhotoFiles;
   readonly imaging: Imaging;
+  readonly sheets: SheetReader;
   /** null: no time-stamp service is configured. */
   readonly timeStamps: TimeStamps | null;
   readonly stampLog: StampLog;

@@ -33,7 +33,9 @@ export async function startServer(
       ...options,
     },
   );
-  const anonymous = () => new Client(running.origin);
+  // Behind a proxy that is not there the address that people type leads nowhere.
+  const origin = config?.origin ? `http://127.0.0.1:${config.port}` : running.origin;
+  const anonymous = () => new Client(origin);
   const owner = anonymous();
   await owner.post('/session', OWNER);
   return {
