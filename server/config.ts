@@ -13,6 +13,8 @@ export interface Config {
   readonly port: number;
   /** The address that people type; null: derived from host and port once listening. */
   readonly origin: string | null;
+  /** Whose word is taken for whom they speak, beside proxies on this machine: addresses, networks, or `uniquelocal`. */
+  readonly proxies: readonly string[];
   readonly dataFolder: string;
   readonly database: DatabaseConfig;
   readonly role: ProcessRole;
@@ -22,10 +24,17 @@ export interface Config {
   readonly owner: { readonly email: string; readonly password: string } | null;
 }
 
+const PROXIES =
+  /^(?:uniquelocal|linklocal|[\da-f.:]+(?:\/\d{1,3})?)(?:,\s*(?:uniquelocal|linklocal|[\da-f.:]+(?:\/\d{1,3})?))*$/i;
+
 const Environment = z.object({
   HOST: z.string().min(1).default('127.0.0.1'),
   PORT: z.coerce.number().int().min(0).max(65535).default(4310),
   ARAKABE_URL: z.url({ protocol: /^https?$/ }).optional(),
+  ARAKABE_PROXY: z
+    .string()
+    .regex(PROXIES, 'must be addresses or networks such as 10.0.0.0/8, or uniquelocal, with commas between')
+    .optional(),
   ARAKABE_DATA: z.string().min(1).default('data'),
   DATABASE_URL: z
     .string()
@@ -76,6 +85,7 @@ function toConfig(env: z.infer<typeof Environment>): Config {
     host: env.HOST,
     port: env.PORT,
     origin: env.ARAKABE_URL ? new URL(env.ARAKABE_URL).origin : null,
+    proxies: env.ARAKABE_PROXY?.split(',').map((one) => one.trim()) ?? [],
     dataFolder,
     database: env.DATABASE_URL
       ? { kind: 'server', url: env.DATABASE_URL }

@@ -69,6 +69,7 @@ async function listen(core: Core, config: Config): Promise<Running> {
     clientFolder: existsSync(path.join(clientFolder, 'index.html')) ? clientFolder : null,
     secure: config.origin?.startsWith('https://') ?? false,
     origin: config.origin,
+    proxies: config.proxies,
   });
   const server = createServer(app);
   // A photo over a weak network may take longer than the five minutes that Node allows a request.

@@ -35,6 +35,8 @@ export interface AppParts {
   /** The built client; null where only the API is wanted. */
   readonly clientFolder: string | null;
   readonly secure: boolean;
+  /** Beside those on this machine; see the configuration. */
+  readonly proxies: readonly string[];
   /** The address that people type; null where only the request tells it. */
   readonly origin: string | null;
 }
@@ -45,8 +47,8 @@ export function createApp(parts: AppParts): Express {
   const app = express();
   app.disable('x-powered-by');
   app.set('query parser', 'simple');
-  // Only a proxy on this machine may say whom it speaks for.
-  app.set('trust proxy', 'loopback');
+  // Only a proxy on this machine, and those that the configuration names, may say whom they speak for.
+  app.set('trust proxy', ['loopback', ...parts.proxies]);
   app.use(securityHeaders(parts.secure));
   app.use(['/guest', '/link', `${API}/guest`, `${API}/links`], unlisted);
   app.use(API, api(parts));

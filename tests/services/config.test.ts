@@ -7,6 +7,7 @@ it('needs nothing', () => {
     host: '127.0.0.1',
     port: 4310,
     origin: null,
+    proxies: [],
     dataFolder: path.resolve('data'),
     database: { kind: 'embedded', folder: path.resolve('data/database') },
     role: 'all',
@@ -21,6 +22,7 @@ it('takes a PostgreSQL with no other change, and empty values as absent', () => 
     DATABASE_URL: 'postgres://u@h/d',
     PORT: '',
     ARAKABE_ROLE: 'worker',
+    ARAKABE_PROXY: 'uniquelocal, 203.0.113.0/24',
     ARAKABE_URL: 'https://frame.example.org/',
   });
   expect(config).toMatchObject({
@@ -28,6 +30,7 @@ it('takes a PostgreSQL with no other change, and empty values as absent', () => 
     port: 4310,
     role: 'worker',
     origin: 'https://frame.example.org',
+    proxies: ['uniquelocal', '203.0.113.0/24'],
   });
 });
 
@@ -36,6 +39,7 @@ it('says everything that is wrong at once', () => {
     PORT: 'eighty',
     DATABASE_URL: 'mysql://x',
     ARAKABE_ROLE: 'boss',
+    ARAKABE_PROXY: 'everybody',
     ARAKABE_OWNER_PASSWORD: 'short',
   };
   const sentences = problemsOf(wrong);

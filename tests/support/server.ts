@@ -61,6 +61,7 @@ export function configFor(database: DatabaseConfig, dataFolder: string) {
     host: '127.0.0.1',
     port: 0,
     origin: null,
+    proxies: [],
     dataFolder,
     database:
       database.kind === 'embedded'
