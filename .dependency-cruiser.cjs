@@ -49,7 +49,16 @@ module.exports = {
           ROOMS.domain,
           ROOMS.services,
           PURE_CORE,
-          packages('zod', 'temporal-polyfill', 'csv-parse', 'csv-stringify', 'read-excel-file', 'fflate', 'client-zip'),
+          packages(
+            'zod',
+            'temporal-polyfill',
+            'csv-parse',
+            'csv-stringify',
+            'read-excel-file',
+            'fflate',
+            'client-zip',
+            'ical-generator',
+          ),
         ],
       },
     ),
@@ -68,8 +77,8 @@ module.exports = {
     forbid(
       'storage-and-imaging-are-strangers',
       'Each implements ports and knows nothing of the other.',
-      { path: '^server/(storage|imaging|paper)/' },
-      { path: '^server/(storage|imaging|paper)/', pathNot: '^server/$1/' },
+      { path: '^server/(storage|imaging|paper|stamping)/' },
+      { path: '^server/(storage|imaging|paper|stamping)/', pathNot: '^server/$1/' },
     ),
     forbid(
       'composition-is-the-top',

@@ -14,6 +14,7 @@ const SERVER_ENTRIES = {
   verify: 'server/verify.ts',
   restore: 'server/restore.ts',
   'heic-worker': 'server/imaging/heic-worker.ts',
+  'sheet-worker': 'server/sheets/sheet-worker.ts',
 };
 const COMMON_INPUTS = ['package.json', 'package-lock.json', 'tsconfig.json', 'server/build.mjs'];
 const DIST = path.join(ROOT, 'dist');

@@ -1,15 +1,23 @@
+import { readFile } from 'node:fs/promises';
 import path from 'node:path';
-import pino, { type Logger } from 'pino';
+import type { Logger } from 'pino';
 import type { Config } from './config.ts';
 import { createImaging } from './imaging/imaging.ts';
+import { createLog } from './log.ts';
 import { createPaper } from './paper/paper.ts';
 import { packageRoot } from './package-root.ts';
 import type { Context } from './services/context.ts';
 import { makePictures } from './services/make-pictures.ts';
 import { measureLegibility } from './services/measure-legibility.ts';
+import type { TimeStamps } from './services/stamps.ts';
+import { sheetReader } from './sheets/sheet-reader.ts';
+import { startStamping } from './start-stamping.ts';
+import { readRoots } from './stamping/read-roots.ts';
+import { timeStamps } from './stamping/time-stamps.ts';
 import { accounts } from './storage/accounts/accounts.ts';
 import { instanceSecret } from './storage/accounts/secrets.ts';
 import { signInLibrary } from './storage/accounts/sign-in-library.ts';
+import { calendars } from './storage/calendars.ts';
 import { lockFolder } from './storage/folder-lock.ts';
 import { openJobQueue, type JobQueue } from './storage/job-queue.ts';
 import { LedgerFolder } from './storage/ledger-folder.ts';
@@ -20,6 +28,7 @@ import { DiskPhotoFiles } from './storage/photo-files.ts';
 import { pictureLog } from './storage/picture-log.ts';
 import { rebuildIfOlder } from './storage/rebuild.ts';
 import { recordStore } from './storage/record-store.ts';
+import { stampLog } from './storage/stamp-log.ts';
 
 /** The program without its HTTP face. */
 export interface Core {
@@ -52,7 +61,7 @@ export async function compose(config: Config, options: ComposeOptions = {}): Pro
 }
 
 async function build(config: Config, options: ComposeOptions, undo: Undo[]): Promise<Omit<Core, 'close'>> {
-  const log = options.log ?? pino({ level: config.logLevel });
+  const log = options.log ?? createLog(config.logLevel);
   const now = options.now ?? (() => new Date());
   const alone = config.database.kind === 'embedded';
   if (alone) undo.push(await lockFolder(config.dataFolder));
@@ -65,7 +74,7 @@ async function build(config: Config, options: ComposeOptions, undo: Undo[]): Pro
 
   const files = new DiskPhotoFiles(config.dataFolder);
   await files.prepare(alone, now());
-  const imaging = createImaging({ heicWorker: path.join(packageRoot(), 'dist', 'server', 'heic-worker.js') });
+  const imaging = createImaging({ heicWorker: built('heic-worker') });
   undo.push(() => imaging.close());
   const jobs = await openJobQueue(database, (err) => log.warn({ err }, 'job queue'));
   undo.push(() => jobs.close());
@@ -76,14 +85,26 @@ async function build(config: Config, options: ComposeOptions, undo: Undo[]): Pro
     now,
     enqueuePictures: (tx, photo) => jobs.enqueue('pictures', tx, [photo]),
     enqueueLegibility: (tx, photo) => jobs.enqueue('legibility', tx, [photo]),
+    enqueueStamp: (tx, house) =>
+      config.timestamps ? jobs.enqueue('stamps', tx, [house]) : Promise.resolve(),
   });
   const library = signInLibrary(database.pool, await signInSettings(config, database));
   const context: Context = {
-    ...{ store, files, imaging, now },
+    store,
     accounts: accounts(database.db, library, now),
+    calendars: calendars(database.db, now),
+    files,
+    imaging,
     paper: createPaper(),
+    sheets: sheetReader({ worker: built('sheet-worker') }),
+    timeStamps: await stampService(config),
+    stampLog: stampLog(database.db, now),
+    now,
   };
-  if (config.role !== 'web') await startWorking(database, jobs, context, log);
+  if (config.role !== 'web') {
+    await startWorking(database, jobs, context, log);
+    if (context.timeStamps) undo.push(await startStamping(database, jobs, context, log));
+  }
   return { context, database, jobs, log };
 }
 
@@ -123,4 +144,15 @@ async function startWorking(
     log.info({ photos: left[kind].length, kind }, 'making what is missing');
     await database.db.transaction().execute((tx) => jobs.enqueue(kind, tx, left[kind]));
   }
+}
+
+/** A bundle that runs in a thread of its own. */
+function built(name: string): string {
+  return path.join(packageRoot(), 'dist', 'server', `${name}.js`);
+}
+
+async function stampService({ timestamps }: Config): Promise<TimeStamps | null> {
+  if (!timestamps) return null;
+  const { url, caFile } = timestamps;
+  return timeStamps({ url, roots: caFile === null ? null : readRoots(await readFile(caFile, 'utf8')) });
 }

@@ -13,17 +13,28 @@ export interface Config {
   readonly port: number;
   /** The address that people type; null: derived from host and port once listening. */
   readonly origin: string | null;
+  /** Whose word is taken for whom they speak, beside proxies on this machine: addresses, networks, or `uniquelocal`. */
+  readonly proxies: readonly string[];
   readonly dataFolder: string;
   readonly database: DatabaseConfig;
   readonly role: ProcessRole;
   readonly logLevel: string;
+  /** The service that stamps tree heads (RFC 3161), with the file of roots that its certificates must lead to. */
+  readonly timestamps: { readonly url: string; readonly caFile: string | null } | null;
   readonly owner: { readonly email: string; readonly password: string } | null;
 }
+
+const PROXIES =
+  /^(?:uniquelocal|linklocal|[\da-f.:]+(?:\/\d{1,3})?)(?:,\s*(?:uniquelocal|linklocal|[\da-f.:]+(?:\/\d{1,3})?))*$/i;
 
 const Environment = z.object({
   HOST: z.string().min(1).default('127.0.0.1'),
   PORT: z.coerce.number().int().min(0).max(65535).default(4310),
   ARAKABE_URL: z.url({ protocol: /^https?$/ }).optional(),
+  ARAKABE_PROXY: z
+    .string()
+    .regex(PROXIES, 'must be addresses or networks such as 10.0.0.0/8, or uniquelocal, with commas between')
+    .optional(),
   ARAKABE_DATA: z.string().min(1).default('data'),
   DATABASE_URL: z
     .string()
@@ -31,6 +42,8 @@ const Environment = z.object({
     .optional(),
   ARAKABE_ROLE: z.enum(['all', 'web', 'worker']).default('all'),
   ARAKABE_LOG: z.enum(['silent', 'error', 'warn', 'info', 'debug']).default('info'),
+  ARAKABE_TIMESTAMP_URL: z.url({ protocol: /^https?$/ }).optional(),
+  ARAKABE_TIMESTAMP_CA: z.string().min(1).optional(),
   ARAKABE_OWNER_EMAIL: z.email().optional(),
   ARAKABE_OWNER_PASSWORD: z.string().min(10, 'must have at least 10 characters').optional(),
 });
@@ -61,6 +74,8 @@ function contradictions(env: z.infer<typeof Environment>): string[] {
     found.push(
       `ARAKABE_ROLE=${env.ARAKABE_ROLE} needs DATABASE_URL: the embedded database serves one process.`,
     );
+  if (env.ARAKABE_TIMESTAMP_CA && !env.ARAKABE_TIMESTAMP_URL)
+    found.push('ARAKABE_TIMESTAMP_CA names whom to trust for stamps: set ARAKABE_TIMESTAMP_URL as well.');
   return found;
 }
 
@@ -70,12 +85,19 @@ function toConfig(env: z.infer<typeof Environment>): Config {
     host: env.HOST,
     port: env.PORT,
     origin: env.ARAKABE_URL ? new URL(env.ARAKABE_URL).origin : null,
+    proxies: env.ARAKABE_PROXY?.split(',').map((one) => one.trim()) ?? [],
     dataFolder,
     database: env.DATABASE_URL
       ? { kind: 'server', url: env.DATABASE_URL }
       : { kind: 'embedded', folder: path.join(dataFolder, 'database') },
     role: env.ARAKABE_ROLE,
     logLevel: env.ARAKABE_LOG,
+    timestamps: env.ARAKABE_TIMESTAMP_URL
+      ? {
+          url: env.ARAKABE_TIMESTAMP_URL,
+          caFile: env.ARAKABE_TIMESTAMP_CA ? path.resolve(env.ARAKABE_TIMESTAMP_CA) : null,
+        }
+      : null,
     owner:
       env.ARAKABE_OWNER_EMAIL && env.ARAKABE_OWNER_PASSWORD
         ? { email: env.ARAKABE_OWNER_EMAIL, password: env.ARAKABE_OWNER_PASSWORD }

@@ -70,6 +70,7 @@ async function listen(core: Core, config: Config): Promise<Running> {
     checkPage: path.join(packageRoot(), 'dist', 'check', 'check.html'),
     secure: config.origin?.startsWith('https://') ?? false,
     origin: config.origin,
+    proxies: config.proxies,
   });
   const server = createServer(app);
   // A photo over a weak network may take longer than the five minutes that Node allows a request.

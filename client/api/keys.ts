@@ -37,6 +37,7 @@ export const keys = {
   regionLegibility: (house: string, photo: string, region: string) =>
     ['house', house, 'region', photo, region] as const,
   coverings: (house: string) => ['house', house, 'coverings'] as const,
+  calendarLink: (house: string) => ['calendar-link', house] as const,
   // Below the coverings: what moves the zones of those moves these.
   protections: (house: string) => ['house', house, 'coverings', 'protections'] as const,
   // Below the report: whatever changes what is hidden and on record changes how the frame is drawn.
@@ -51,6 +52,7 @@ export const keys = {
   allFindings: (house: string) => ['house', house, 'findings'] as const,
   findings: (house: string, filter: object = {}) => ['house', house, 'findings', filter] as const,
   archiveSize: (house: string) => ['house', house, 'ledger', 'archive-size'] as const,
+  stamps: (house: string) => ['house', house, 'ledger', 'stamps'] as const,
   ledger: (house: string, from?: number) =>
     from === undefined ? (['house', house, 'ledger'] as const) : (['house', house, 'ledger', from] as const),
 };

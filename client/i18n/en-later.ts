@@ -1,3 +1,4 @@
+import { calendar } from './en/calendar.ts';
 import { check } from './en/check.ts';
 import { guest } from './en/guest.ts';
 import { hold } from './en/hold.ts';
@@ -14,4 +15,20 @@ import { walls } from './en/walls.ts';
 import { zones } from './en/zones.ts';
 
 /** Words of screens that nobody sees on a first visit; fetched with those screens. */
-export const enLater = { check, guest, hold, ledger, password, people, protection, releases, roles, shots, tokens, unread, walls, zones } as const;
+export const enLater = {
+  calendar,
+  check,
+  guest,
+  hold,
+  ledger,
+  password,
+  people,
+  protection,
+  releases,
+  roles,
+  shots,
+  tokens,
+  unread,
+  walls,
+  zones,
+} as const;

@@ -1,3 +1,4 @@
+import { calendar } from './ja/calendar.ts';
 import { check } from './ja/check.ts';
 import { guest } from './ja/guest.ts';
 import { hold } from './ja/hold.ts';
@@ -14,4 +15,20 @@ import { walls } from './ja/walls.ts';
 import { zones } from './ja/zones.ts';
 
 /** Words of screens that nobody sees on a first visit; fetched with those screens. */
-export const jaLater = { check, guest, hold, ledger, password, people, protection, releases, roles, shots, tokens, unread, walls, zones } as const;
+export const jaLater = {
+  calendar,
+  check,
+  guest,
+  hold,
+  ledger,
+  password,
+  people,
+  protection,
+  releases,
+  roles,
+  shots,
+  tokens,
+  unread,
+  walls,
+  zones,
+} as const;

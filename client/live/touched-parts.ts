@@ -46,6 +46,7 @@ const TOUCHES: Readonly<Record<string, readonly HouseData[]>> = {
   'photo.dated': DATED,
   'photo.dating-withdrawn': DATED,
   'note.written': ['days', 'ledger'],
+  'head.stamped': ['days', 'ledger'],
   'protection.laid': LAID,
   'protection.changed': LAID,
   'protection.lifted': LAID,

@@ -1,5 +1,4 @@
 import express, { type Express, type RequestHandler } from 'express';
-import helmet from 'helmet';
 import type { Logger } from 'pino';
 import type { Context } from '../services/context.ts';
 import { compressAnswers } from './compress.ts';
@@ -9,6 +8,7 @@ import { implement, type Handlers } from './implement.ts';
 import { openApiDocument } from './openapi.ts';
 import { notFound, problemHandler } from './problem.ts';
 import { archiveHandlers } from './routes/archive.ts';
+import { calendarHandlers } from './routes/calendar.ts';
 import { clockHandlers } from './routes/clock.ts';
 import { frameHandlers } from './routes/frame.ts';
 import { siteHandlers } from './routes/site.ts';
@@ -22,7 +22,9 @@ import { protectionHandlers } from './routes/protection.ts';
 import { photoHandlers } from './routes/photos.ts';
 import { sessionHandlers } from './routes/session.ts';
 import { termHandlers } from './routes/terms.ts';
+import { filesOnly, securityHeaders } from './security-headers.ts';
 import { serveClient } from './serve-client.ts';
+import { SignInGuard } from './sign-in-guard.ts';
 
 export interface AppParts {
   readonly context: Context;
@@ -36,7 +38,9 @@ export interface AppParts {
   /** The file of the page that goes into every archive. */
   readonly checkPage: string;
   readonly secure: boolean;
-  /** The address that people type; null where it is that of their request. */
+  /** Beside those on this machine; see the configuration. */
+  readonly proxies: readonly string[];
+  /** The address that people type; null where only the request tells it. */
   readonly origin: string | null;
 }
 
@@ -46,8 +50,8 @@ export function createApp(parts: AppParts): Express {
   const app = express();
   app.disable('x-powered-by');
   app.set('query parser', 'simple');
-  // Only a proxy on this machine may say whom it speaks for.
-  app.set('trust proxy', 'loopback');
+  // Only a proxy on this machine, and those that the configuration names, may say whom they speak for.
+  app.set('trust proxy', ['loopback', ...parts.proxies]);
   app.use(securityHeaders(parts.secure));
   app.use(['/guest', '/link', `${API}/guest`, `${API}/links`], unlisted);
   app.use(API, api(parts));
@@ -64,11 +68,12 @@ function api(parts: AppParts): express.Router {
     res.setHeader('cache-control', 'no-store');
     next();
   });
+  router.use(filesOnly);
   router.use(compressAnswers());
   const guard = new GuessGuard(context.now);
   const handlers: Handlers = {
     ...instanceHandlers(parts),
-    ...sessionHandlers(context, guard),
+    ...sessionHandlers(context, guard, new SignInGuard(context.now)),
     ...houseHandlers(context, hub),
     ...guestHandlers(context, guard),
     ...memberHandlers(context),
@@ -78,6 +83,7 @@ function api(parts: AppParts): express.Router {
     ...siteHandlers(context),
     ...coveringHandlers(context),
     ...holdHandlers(context, log, origin),
+    ...calendarHandlers(context, guard, origin),
     ...protectionHandlers(context),
     ...findingHandlers(context),
     ...termHandlers(context),
@@ -106,22 +112,3 @@ const unlisted: RequestHandler = (_req, res, next) => {
   res.setHeader('referrer-policy', 'no-referrer');
   next();
 };
-
-function securityHeaders(secure: boolean) {
-  return helmet({
-    contentSecurityPolicy: {
-      useDefaults: false,
-      directives: {
-        'default-src': ["'self'"],
-        'img-src': ["'self'", 'blob:', 'data:'],
-        'style-src': ["'self'", "'unsafe-inline'"],
-        'object-src': ["'none'"],
-        'base-uri': ["'none'"],
-        'form-action': ["'self'"],
-        'frame-ancestors': ["'none'"],
-      },
-    },
-    strictTransportSecurity: secure,
-    crossOriginEmbedderPolicy: false,
-  });
-}

@@ -16,6 +16,7 @@ import type { Context } from '../services/context.ts';
 import { Failure } from '../services/failure.ts';
 import type { OwnedThing } from '../services/record-store.ts';
 import { assertSameSite, identified } from './authentication.ts';
+import { hurry } from './hurry.ts';
 
 /** A request whose route has been authorised and whose parts have been parsed by its contract. */
 export interface Asked<N extends RouteName> {
@@ -35,6 +36,8 @@ export type Handler<N extends RouteName> = (asked: Asked<N>) => Promise<Answer<N
 export type Handlers = { readonly [N in RouteName]?: Handler<N> };
 
 const JSON_LIMIT = '8mb';
+/** 8 MB over a network of 1 Mbit/s take a minute. */
+const JSON_LIMIT_MS = 2 * 60_000;
 const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/;
 const OWNED = [
   'house',
@@ -106,7 +109,10 @@ function checkParams(req: Request): void {
 }
 
 const requireJson: RequestHandler = (req, _res, next) => {
-  if (req.is('application/json')) return next();
+  if (req.is('application/json')) {
+    hurry(req, JSON_LIMIT_MS);
+    return next();
+  }
   throw new Failure('unsupported-media-type', { found: req.get('content-type') ?? 'a body without a type' });
 };
 

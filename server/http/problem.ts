@@ -3,7 +3,12 @@ import type { Logger } from 'pino';
 import { PROBLEMS, type Problem, type ProblemCode } from '#domain/contract/problems';
 import { isSheetRefusal, sheetRefusalText } from '#domain/frame/sheet-refusal';
 import { Failure } from '../services/failure.ts';
+import { hurry } from './hurry.ts';
 import { PROBLEM_SENTENCES } from './problem-sentences.ts';
+import { withoutSecrets } from './without-secrets.ts';
+
+/** Long enough for a browser that sends a photo to see the answer. */
+const REST_OF_REFUSED_MS = 60_000;
 
 /** A failure as an RFC 9457 problem document. */
 export function toProblem({ code, params, errors }: Failure): Problem {
@@ -32,15 +37,12 @@ export function problemHandler(log: Logger): ErrorRequestHandler {
   return (error: unknown, req, res, next) => {
     const failure = toFailure(error);
     if (PROBLEMS[failure.code] >= 500)
-      log.error({ err: error, method: req.method, path: withoutSecret(req.path) }, 'request failed');
+      log.error({ err: error, method: req.method, path: withoutSecrets(req.path) }, 'request failed');
     if (res.headersSent) return next(error);
     sendProblem(res, failure);
+    // Of a body that nobody reads the rest need not come.
+    hurry(req, REST_OF_REFUSED_MS);
   };
-}
-
-/** What opens something must not lie in a log. */
-export function withoutSecret(path: string): string {
-  return path.replace(/\/(guest|link|links)\/[^/]+/, '/$1/…');
 }
 
 export function sendProblem(res: Response, failure: Failure): void {
@@ -61,6 +63,8 @@ export function toFailure(error: unknown): Failure {
     return new Failure('unsupported-media-type', { found: 'this encoding' });
   if (typeof code === 'string' && code.startsWith('LIMIT_')) return uploadLimit(code);
   if (status === 400) return new Failure('invalid-request');
+  // Of files: what is not there, and what lies outside of their folder.
+  if (status === 403 || status === 404) return new Failure('not-found', { what: 'address' });
   return new Failure('internal-error');
 }
 

@@ -13,7 +13,7 @@ import { canonicalJson } from '#domain/ledger/canonical-json';
 import { speaker, type Context } from './context.ts';
 import { Failure } from './failure.ts';
 import { cleanName } from './ingest-photo.ts';
-import { readSheet, type Sheet } from './read-sheet.ts';
+import type { Sheet } from './read-sheet.ts';
 import type { RecordReader } from './record-store.ts';
 
 export interface ScheduleFile {
@@ -40,7 +40,7 @@ export async function previewSchedule(
   file: ScheduleFile,
   choices: ImportChoices,
 ): Promise<SchedulePreviewView> {
-  const sheet = await readFile(file);
+  const sheet = await readFile(context, file);
   const grid = await context.store.read.grid(house);
   const read = readSchedule(sheet.rows, choices.mapping, grid?.unit);
   const { diff, tags } = await compare(context.store.read, house, read, choices);
@@ -67,7 +67,7 @@ export async function importSchedule(
   file: ScheduleFile,
   choices: ImportChoices,
 ): Promise<ScheduleImportView> {
-  const sheet = await readFile(file);
+  const sheet = await readFile(context, file);
   const unit = (await context.store.read.grid(house))?.unit;
   const read = readSchedule(sheet.rows, choices.mapping, unit);
   if (!read.hasMarkColumn) throw new Failure('schedule-has-no-mark-column');
@@ -102,8 +102,11 @@ export async function importSchedule(
   });
 }
 
-async function readFile({ bytes, contentType }: ScheduleFile): Promise<Extract<Sheet, { ok: true }>> {
-  const sheet = await readSheet(bytes, contentType);
+async function readFile(
+  { sheets }: Context,
+  { bytes, contentType }: ScheduleFile,
+): Promise<Extract<Sheet, { ok: true }>> {
+  const sheet = await sheets.read(bytes, contentType);
   if (!sheet.ok) throw new Failure(sheet.code, sheet.params);
   return sheet;
 }

@@ -78,5 +78,8 @@ export function cleanName(name: string): string {
     .normalize('NFC')
     .replace(/[\p{Cc}\p{Cs}\u200e\u200f\u202a-\u202e\u2066-\u2069]/gu, '')
     .trim();
-  return clean === '' ? 'photo' : [...clean].slice(0, 255).join('').slice(0, 255);
+  if (clean === '') return 'photo';
+  // Between characters: half of one is no text.
+  const cut = clean.slice(0, 255);
+  return /[\ud800-\udbff]$/.test(cut) ? cut.slice(0, -1) : cut;
 }

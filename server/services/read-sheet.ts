@@ -18,6 +18,11 @@ export type Sheet =
       readonly params: { readonly reason: SheetRefusal; readonly line?: number; readonly limit?: number };
     };
 
+/** Reads sheets where nobody waits for it; server/sheets implements it. Never rejects for what a file holds. */
+export interface SheetReader {
+  read(bytes: Uint8Array, contentType: string): Promise<Sheet>;
+}
+
 /**
  * The cells of a CSV file or of the first sheet of a workbook, every row, blank ones too. What the file
  * is, its content decides; the announced type serves only for its charset (RFC 7111). Never throws for

@@ -30,6 +30,7 @@ import type { ReportMember } from '#domain/record/report-member';
 import type { StatedRequirement } from '#domain/record/requirements-of';
 import type { Protection } from '#domain/record/protection';
 import type { ProtectionView } from '#domain/contract/protection';
+import type { StampsView } from '#domain/contract/stamps';
 import type { Stage } from '#domain/frame/stage';
 import type { Entry, Statement } from '#domain/ledger/statements';
 import type { DatingGrounds } from '#domain/photo/date-photo';
@@ -265,6 +266,9 @@ export interface RecordReader {
   /** How many photos there are, and the bytes of all their originals. */
   originals(house: string): Promise<{ count: number; bytes: number }>;
   archiveMaterial(house: string): Promise<ArchiveMaterial>;
+  lastStamp(house: string): Promise<StampsView['last']>;
+  /** The head as it stands; null where nothing but a stamp was said since the last one. */
+  unstampedHead(house: string): Promise<{ size: number; head: string } | null>;
 }
 
 /** Inside one transaction that holds the house's lock. */
@@ -276,6 +280,8 @@ export interface HouseWriting extends RecordReader {
   requestPictures(photo: string): Promise<void>;
   /** Has the regions of a photo's tags measured once this is committed. */
   requestLegibility(photo: string): Promise<void>;
+  /** Has the tree head stamped once this is committed, where a time-stamp service is configured. */
+  requestStamp(): Promise<void>;
 }
 
 /** An entry as it was written elsewhere: its exact text, and the tree head after it in hex. */

@@ -4,16 +4,21 @@ import type { Database } from './open-database.ts';
 import { inBatches } from './projection/in-batches.ts';
 import type { Tx } from './tx.ts';
 
-/** What is made of photos; those named first go before the others where they come together. */
-const QUEUES = { pictures: 'make-pictures', legibility: 'measure-legibility' } as const;
+/** What is made of photos, and stamps of houses; those named first go before the others where they come together. */
+const QUEUES = {
+  pictures: 'make-pictures',
+  legibility: 'measure-legibility',
+  stamps: 'stamp-head',
+} as const;
 export type JobKind = keyof typeof QUEUES;
+const THING: Readonly<Record<JobKind, string>> = { pictures: 'photo', legibility: 'photo', stamps: 'house' };
 const KINDS = Object.keys(QUEUES) as JobKind[];
 
 /**
  * The queue sleeps half a second between fetches, so a fetch takes as many pictures as two hands finish in about
  * that time. Tags come in quick succession on one photo, and a fetch takes what there is of them.
  */
-const BATCH: Readonly<Record<JobKind, number>> = { pictures: 8, legibility: 40 };
+const BATCH: Readonly<Record<JobKind, number>> = { pictures: 8, legibility: 40, stamps: 4 };
 const OPTIONS = { retryLimit: 3, retryDelay: 5, expireInSeconds: 300 };
 /** Jobs of one insertion: after better rules all photos of an instance may wait at once. */
 const AT_ONCE = 1000;
@@ -21,10 +26,10 @@ const AT_ONCE = 1000;
 const START_LOCK = 4_310_002;
 
 export interface JobQueue {
-  /** A job a photo. Part of the transaction: the job exists only if the statement does. */
-  enqueue(kind: JobKind, tx: Tx, photos: readonly string[]): Promise<void>;
-  /** Starts to work; `photos` come in small batches, a batch that throws is tried again. */
-  work(kind: JobKind, make: (photos: readonly string[]) => Promise<void>): Promise<void>;
+  /** A job a photo, or a house. Part of the transaction: the job exists only if the statement does. */
+  enqueue(kind: JobKind, tx: Tx, things: readonly string[]): Promise<void>;
+  /** Starts to work; `things` come in small batches, a batch that throws is tried again. */
+  work(kind: JobKind, make: (things: readonly string[]) => Promise<void>): Promise<void>;
   /** Resolves when no batch of this kind is being worked on. */
   rested(kind: JobKind): Promise<void>;
   /** Looks for work now and not at the next half second. */
@@ -47,18 +52,23 @@ export async function openJobQueue(database: Database, onError: (error: Error) =
   const workers: string[] = [];
   const running = new Map<JobKind, Promise<unknown>>();
   return {
-    enqueue: async (kind, tx, photos) => {
+    enqueue: async (kind, tx, things) => {
       const executeSql = (text: string, values: unknown[]) =>
         tx.executeQuery(CompiledQuery.raw(text, values));
-      await inBatches(photos, AT_ONCE, async (batch) => {
-        const jobs = batch.map((photo) => ({ ...OPTIONS, name: QUEUES[kind], data: { photo } }));
+      await inBatches(things, AT_ONCE, async (batch) => {
+        const jobs = batch.map((thing) => ({
+          ...OPTIONS,
+          name: QUEUES[kind],
+          data: { [THING[kind]]: thing },
+        }));
         await boss.insert(jobs, { db: { executeSql } });
       });
     },
     work: async (kind, make) => {
       const options = { batchSize: BATCH[kind], pollingIntervalSeconds: 0.5 };
-      const worker = await boss.work<{ photo: string }>(QUEUES[kind], options, (jobs) => {
-        const batch = line.during(() => make(jobs.map((job) => job.data.photo)));
+      const worker = await boss.work<Record<string, string>>(QUEUES[kind], options, (jobs) => {
+        const things = jobs.flatMap(({ data }) => data[THING[kind]] ?? []);
+        const batch = line.during(() => make(things));
         running.set(
           kind,
           batch.catch(() => undefined),

@@ -34,6 +34,7 @@ import { readAdders, readPhotoCounts, readPhotoOrder, readPhotos } from './queri
 import { readPhotoPlaces } from './queries/photo-places.ts';
 import { readPhoto, readPhotoByContent, readPhotoFile, readPhotosWithoutPictures } from './queries/photos.ts';
 import { readRelease } from './queries/releases.ts';
+import { readLastStamp, readUnstampedHead } from './queries/stamps.ts';
 import { readKindSightings, readTerms } from './queries/terms.ts';
 import { readReportMaterial, readSightings, readSightingsOf, readTag, readTagsOn } from './queries/tags.ts';
 
@@ -101,5 +102,7 @@ export function recordReader(db: Db): RecordReader {
     ledgerText: (house, from, to) => readLedgerText(db, house, from, to),
     originals: (house) => readOriginals(db, house),
     archiveMaterial: (house) => readArchiveMaterial(db, house),
+    lastStamp: (house) => readLastStamp(db, house),
+    unstampedHead: (house) => readUnstampedHead(db, house),
   };
 }

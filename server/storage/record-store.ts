@@ -21,6 +21,8 @@ export interface RecordStoreParts {
   readonly enqueuePictures: (tx: Tx, photo: string) => Promise<void>;
   /** The same for the measuring of regions. */
   readonly enqueueLegibility: (tx: Tx, photo: string) => Promise<void>;
+  /** And for the stamping of a house's tree head. */
+  readonly enqueueStamp: (tx: Tx, house: string) => Promise<void>;
 }
 
 export function recordStore(parts: RecordStoreParts): RecordStore {
@@ -99,6 +101,7 @@ function houseWriting(
       await parts.enqueuePictures(tx, photo);
     },
     requestLegibility: (photo) => parts.enqueueLegibility(tx, photo),
+    requestStamp: () => parts.enqueueStamp(tx, house),
   };
 }
 

@@ -11,6 +11,7 @@ import type { SetOut } from '#domain/frame/set-out';
 import type { Zone } from '#domain/frame/zone';
 import type { StatedRequirement } from '#domain/record/requirements-of';
 import type { Stretch } from '#domain/record/stretches';
+import type { StampTroubleReason } from '#domain/contract/stamps';
 import type { TermFacts } from '#domain/contract/terms';
 import type { DatedBy } from '#domain/contract/clock';
 import type { Stage, Track } from '#domain/frame/stage';
@@ -74,6 +75,17 @@ export interface Tables {
   };
   guestSecret: { secretHash: Buffer; guestId: string; lastUsedAt: TimeOrNull };
   instanceSecret: { name: string; value: string };
+  calendarLink: {
+    houseId: string;
+    personId: string;
+    lang: 'en' | 'ja';
+    secretHash: Buffer;
+    createdAt: Time;
+    lastReadAt: TimeOrNull;
+  };
+  /** What a calendar last said of a covering; content is a hash. */
+  calendarEntry: { coveringId: string; houseId: string; day: string; content: string; changedAt: Time };
+  stampTrouble: { houseId: string; at: Time; reason: StampTroubleReason };
   ledger: { houseId: string; size: number; frontier: Buffer; head: Buffer };
   ledgerEntry: {
     houseId: string;

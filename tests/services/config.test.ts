@@ -7,10 +7,12 @@ it('needs nothing', () => {
     host: '127.0.0.1',
     port: 4310,
     origin: null,
+    proxies: [],
     dataFolder: path.resolve('data'),
     database: { kind: 'embedded', folder: path.resolve('data/database') },
     role: 'all',
     logLevel: 'info',
+    timestamps: null,
     owner: null,
   });
 });
@@ -20,6 +22,7 @@ it('takes a PostgreSQL with no other change, and empty values as absent', () => 
     DATABASE_URL: 'postgres://u@h/d',
     PORT: '',
     ARAKABE_ROLE: 'worker',
+    ARAKABE_PROXY: 'uniquelocal, 203.0.113.0/24',
     ARAKABE_URL: 'https://frame.example.org/',
   });
   expect(config).toMatchObject({
@@ -27,6 +30,7 @@ it('takes a PostgreSQL with no other change, and empty values as absent', () => 
     port: 4310,
     role: 'worker',
     origin: 'https://frame.example.org',
+    proxies: ['uniquelocal', '203.0.113.0/24'],
   });
 });
 
@@ -35,6 +39,7 @@ it('says everything that is wrong at once', () => {
     PORT: 'eighty',
     DATABASE_URL: 'mysql://x',
     ARAKABE_ROLE: 'boss',
+    ARAKABE_PROXY: 'everybody',
     ARAKABE_OWNER_PASSWORD: 'short',
   };
   const sentences = problemsOf(wrong);
@@ -47,6 +52,7 @@ it('says everything that is wrong at once', () => {
 
 it.each([
   [{ ARAKABE_OWNER_EMAIL: 'owner@example.org' }, /belong together/],
+  [{ ARAKABE_TIMESTAMP_CA: 'roots.pem' }, /set ARAKABE_TIMESTAMP_URL/],
   [{ ARAKABE_ROLE: 'worker' }, /needs DATABASE_URL/],
 ])('refuses what contradicts itself: %o', (environment, sentence) => {
   expect(problemsOf(environment).join()).toMatch(sentence);

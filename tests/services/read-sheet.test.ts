@@ -97,6 +97,10 @@ describe('text in rows', () => {
   });
   it('have at most 50,000 rows, 200 columns, 32,767 characters a cell', async () => {
     expect(await rowsOf('a\n'.repeat(50_000))).toHaveLength(50_000);
+    expect(await rowsOf(`${'a,'.repeat(100)}\n`.repeat(7000))).toEqual({
+      reason: 'too-many-cells',
+      limit: 600_000,
+    });
     expect(await rowsOf('a\n'.repeat(50_001))).toEqual({ reason: 'too-many-rows', limit: 50_000 });
     expect(await rowsOf(`a\n${','.repeat(199)}`)).toHaveLength(2);
     expect(await rowsOf(`a\n${','.repeat(200)}`)).toEqual({

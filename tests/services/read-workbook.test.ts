@@ -121,8 +121,27 @@ describe('workbooks that are refused', () => {
   ])('for %s', async (_, sheet, params) => expect(await rowsOf(sheet)).toEqual(params));
 
   it('reads exactly up to the limits', async () => {
-    const rows = await rowsOf(`<row r="50000">${inlineCell('GR50000', 'x'.repeat(32_767))}</row>`);
-    expect(Array.isArray(rows) ? [rows.length, rows.at(-1)?.length] : rows).toEqual([50_000, 200]);
+    const size = async (reference: string) => {
+      const rows = await rowsOf(
+        `<row r="${reference.replace(/[A-Z]+/, '')}">${inlineCell(reference, 'x'.repeat(32_767))}</row>`,
+      );
+      return Array.isArray(rows) ? [rows.length, rows.at(-1)?.length] : rows;
+    };
+    expect(await size('L50000')).toEqual([50_000, 12]);
+    expect(await size('GR3000')).toEqual([3000, 200]);
+    expect(await size('GR3001')).toEqual({ reason: 'too-many-cells', limit: 600_000 });
+  });
+
+  it('for rows and columns that are few by themselves and many together', async () => {
+    const sheet = `<row r="1">${inlineCell('GR1', 'x')}</row><row r="50000">${inlineCell('A50000', 'x')}</row>`;
+    expect(await rowsOf(sheet)).toEqual({ reason: 'too-many-cells', limit: 600_000 });
+  });
+
+  it('for a text so long that the reader would take minutes over it', async () => {
+    const started = performance.now();
+    const sheet = `<row r="1">${inlineCell('A1', 'x'.repeat(20_000_000))}</row>`;
+    expect(await rowsOf(sheet)).toEqual({ reason: 'damaged' });
+    expect(performance.now() - started).toBeLessThan(5000);
   });
 
   it('for what inflates beyond 100 MB, before it does', async () => {

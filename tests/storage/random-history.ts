@@ -87,6 +87,7 @@ export interface Act {
     | 'change'
     | 'close'
     | 'reopen'
+    | 'stamp'
     | 'note'
     | 'zone'
     | 'accept'
@@ -135,6 +136,7 @@ export const anyAct: fc.Arbitrary<Act> = fc.record({
       'change',
       'close',
       'reopen',
+      'stamp',
       'note',
       'zone',
       'accept',
@@ -305,6 +307,13 @@ async function perform(
       return;
     case 'reopen':
       await reopenCovering(context, who, covering, 'said too early');
+      return;
+    case 'stamp':
+      await context.store.write(house, null, async (writing) => {
+        const stamped = { token: 'AAAA', at: `2026-04-0${n + 1}T05:00:00.000Z`, by: `Stamps ${m}` };
+        const payload = { ...(await writing.ledgerState(house)), ...stamped };
+        await writing.say({ kind: 'head.stamped', version: 1, payload });
+      });
       return;
     case 'note':
       await writeNote(context, who, house, `2026-04-0${n + 1}`, `Note ${m}`);

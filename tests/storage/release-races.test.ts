@@ -73,7 +73,7 @@ describe.skipIf(!process.env['ARAKABE_TEST_POSTGRES'])('releases under race (Pos
   /** Coverings of three members, two of them on record, all ready for inspection. */
   async function prepare(): Promise<Round[]> {
     const readings = { wallTime: '2026-04-01T09:30:00', offsetMinutes: 540 };
-    const photos = [];
+    const photos: string[] = [];
     for (let n = 0; n * ON_ONE < ROUNDS; n++)
       photos.push(await addPhoto(records[0].context, house, n + 1, readings));
     const rounds = Array.from({ length: ROUNDS }, (_, n) => ({

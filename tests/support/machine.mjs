@@ -8,6 +8,7 @@ const NEEDS = {
   postgres: ['services', 'storage', 'http', 'browser', 'torture', 'bench', 'node24'],
   chromium: ['browser'],
   perl: ['reference', 'imaging'],
+  openssl: ['reference', 'http'],
   samples: ['reference', 'imaging', 'http', 'browser', 'bench'],
 };
 
@@ -26,6 +27,8 @@ export async function prepareMachine(projects, environment) {
     });
   if (needed('perl') && spawnSync('perl', ['-v']).status !== 0)
     absent.push({ what: 'the comparison with ExifTool', reason: 'perl was not found', required: true });
+  if (needed('openssl') && spawnSync('openssl', ['version']).status !== 0)
+    absent.push({ what: 'the tests of time stamps', reason: 'openssl was not found', required: true });
   if (needed('samples') && !existsSync(path.join(ROOT, '..', 'shared', 'samples')))
     absent.push({
       what: 'the tests on the sample photos',

@@ -51,6 +51,7 @@ export async function openRecord(
     now,
     enqueuePictures: () => Promise.resolve(),
     enqueueLegibility: () => Promise.resolve(),
+    enqueueStamp: () => Promise.resolve(),
   });
   // Files and imaging are absent on purpose, and of accounts all but the secrets of guests: a test that reaches
   // for them fails loudly.

@@ -2,7 +2,8 @@ import path from 'node:path';
 import pino from 'pino';
 import type { Problem } from '#domain/contract/problems';
 import type { HouseView } from '#domain/contract/views';
-import type { DatabaseConfig } from '../../server/config.ts';
+import type { ComposeOptions } from '../../server/compose.ts';
+import type { Config, DatabaseConfig } from '../../server/config.ts';
 import { serve, type Running } from '../../server/serve.ts';
 import type { PlaceForDatabase } from './databases.ts';
 import { temporaryFolder } from './record.ts';
@@ -20,17 +21,22 @@ export interface TestServer {
   close(): Promise<void>;
 }
 
-/** `now`: the clock that it goes by; `dataFolder`: one that is there already, and stays. */
+/** `dataFolder`: one that is there already, and stays. */
 export async function startServer(
   place: PlaceForDatabase,
-  { now = () => new Date(), dataFolder }: { now?: () => Date; dataFolder?: string } = {},
+  { config, dataFolder, ...options }: ComposeOptions & { config?: Partial<Config>; dataFolder?: string } = {},
 ): Promise<TestServer> {
   const { folder, remove } =
     dataFolder === undefined
       ? await temporaryFolder()
       : { folder: dataFolder, remove: () => Promise.resolve() };
-  const running = await serve(configFor(place.config, folder), { log: pino({ level: 'silent' }), now });
-  const anonymous = () => new Client(running.origin);
+  const running = await serve(
+    { ...configFor(place.config, folder), ...config },
+    { log: pino({ level: 'silent' }), ...options },
+  );
+  // Behind a proxy that is not there the address that people type leads nowhere.
+  const origin = config?.origin ? `http://127.0.0.1:${config.port}` : running.origin;
+  const anonymous = () => new Client(origin);
   const owner = anonymous();
   await owner.post('/session', OWNER);
   return {
@@ -56,6 +62,7 @@ export function configFor(database: DatabaseConfig, dataFolder: string) {
     host: '127.0.0.1',
     port: 0,
     origin: null,
+    proxies: [],
     dataFolder,
     database:
       database.kind === 'embedded'
@@ -63,6 +70,7 @@ export function configFor(database: DatabaseConfig, dataFolder: string) {
         : database,
     role: 'all' as const,
     logLevel: 'silent',
+    timestamps: null,
     owner: OWNER,
   };
 }

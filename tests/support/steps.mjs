@@ -26,9 +26,16 @@ export const STEPS = [
       ...['--config', '.dependency-cruiser.cjs', 'server', 'client', 'tests'],
     ),
   },
+  {
+    name: 'audit',
+    title: 'advisories on what is shipped (npm audit)',
+    command: [process.execPath, path.join(ROOT, 'tests', 'support', 'audit.mjs')],
+    // Also when it passes: that nothing was found and that nobody answered are not the same.
+    isHeard: true,
+  },
 ];
 
-/** Runs one step; resolves to whether it passed. What it printed is shown when it failed or warned. */
+/** Runs one step; resolves to whether it passed. What it printed is shown when it failed, or where it always has something to say. */
 export async function runStep(step, children) {
   const started = performance.now();
   const [program, ...args] = step.command;
@@ -39,6 +46,6 @@ export async function runStep(step, children) {
   const passed = (await finished(child, children)) === 0;
   const seconds = ((performance.now() - started) / 1000).toFixed(1);
   console.log(`${passed ? '✓' : '✗'} ${step.title} (${seconds} s)`);
-  if (!passed) console.log(output.trimEnd());
+  if (!passed || step.isHeard) console.log(output.trimEnd());
   return passed;
 }

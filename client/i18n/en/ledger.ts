@@ -14,6 +14,22 @@ export const ledger = {
     caution:
       'The originals tell all that the cameras wrote, positions and serial numbers too. Hand the archive only to whoever may have all of it.',
   },
+  stamp: {
+    last_one: 'Its state after {{count, number}} entry was stamped by {{by}} on {{when}}.',
+    last_other: 'Its state after {{count, number}} entries was stamped by {{by}} on {{when}}.',
+    none: 'No time stamp yet. One is asked for once a day.',
+    hint: 'A time stamp (RFC 3161) is the word of an outsider that this value existed then. It stands in the ledger and can be checked without this server.',
+    trouble: 'The last request, {{when}}, brought no stamp: {{reason}} It is made again every hour.',
+    troubleOf: {
+      silent: 'the service did not answer.',
+      rejected: 'the service refused it.',
+      unreadable: 'the answer could not be read.',
+      'another-head': 'the answer stamps something else.',
+      'another-request': 'the answer belongs to another request.',
+      'bad-signature': 'the signature is wrong.',
+      untrusted: 'the certificate of the service leads to no root that is trusted here.',
+    },
+  },
   list: 'Entries, the newest first',
   entry: 'Entry {{number, number}}',
   content: 'Content and hashes',
@@ -43,6 +59,10 @@ export const ledger = {
     requirements: {
       stated_one: 'Stated what coverings need on record: {{count}} row of its own.',
       stated_other: 'Stated what coverings need on record: {{count}} rows of its own.',
+    },
+    head: {
+      stamped_one: 'The tree head over {{count, number}} entry got a time stamp of {{by}}: {{when}}.',
+      stamped_other: 'The tree head over {{count, number}} entries got a time stamp of {{by}}: {{when}}.',
     },
     role: {
       granted: 'Gave {{person}} the role of {{role}}.',

@@ -15,6 +15,22 @@ export const ledger = {
     caution:
       '元のファイルには、位置や製造番号など、カメラが書き込んだものがすべて残っています。すべてを見てよい人にだけ渡してください。',
   },
+  stamp: {
+    last_other:
+      '{{count, number}}項目までの最上位ハッシュに、{{by}}のタイムスタンプが{{when}}付けで付いています。',
+    none: 'タイムスタンプはまだありません。1日に1回求めます。',
+    hint: 'タイムスタンプ（RFC 3161）は、この値がその時点にあったことを外部の機関が証明するものです。台帳に残り、このサーバーがなくても確かめられます。',
+    trouble: '前回（{{when}}）はタイムスタンプを得られませんでした。{{reason}}1時間ごとに求め直します。',
+    troubleOf: {
+      silent: '認証局から応答がありません。',
+      rejected: '認証局に断られました。',
+      unreadable: '応答を読み取れません。',
+      'another-head': '応答は別の値に対するものでした。',
+      'another-request': '応答は別の要求に対するものでした。',
+      'bad-signature': '署名が正しくありません。',
+      untrusted: '認証局の証明書が、ここで信頼するルート証明書につながりません。',
+    },
+  },
   list: '項目（新しい順）',
   entry: '項目 {{number, number}}',
   content: '内容とハッシュ',
@@ -42,6 +58,9 @@ export const ledger = {
     },
     grid: { stated: '通り芯を決めた（{{first}}、{{second}}。階 {{levels}}）' },
     requirements: { stated_other: 'ふさぎ工事に必要な記録を決めた（独自の定め{{count}}件）' },
+    head: {
+      stamped_other: '全{{count, number}}項目の最上位ハッシュに、{{by}}のタイムスタンプが付いた：{{when}}。',
+    },
     role: {
       granted: '{{person}}に「{{role}}」の役割を与えた。',
       withdrawn: '{{person}}の役割を外した。',

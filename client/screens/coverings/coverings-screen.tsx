@@ -14,6 +14,7 @@ import { Table } from '../../parts/table.tsx';
 import { useHouse, useMay } from '../../shell/use-house.ts';
 import { ProtectionSection } from '../protection/protection-section.tsx';
 import { useReport } from '../report/use-report.ts';
+import { CalendarSection } from './calendar-section.tsx';
 import { findCovering } from './closing-preview.ts';
 import { DaysLeft } from './days-left.tsx';
 import { HoldWord } from './hold-word.tsx';
@@ -49,6 +50,7 @@ export function CoveringsScreen() {
         {t('needs.link')}
       </Link>
       <ProtectionSection />
+      <CalendarSection />
     </Page>
   );
 }

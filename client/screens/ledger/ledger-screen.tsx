@@ -11,6 +11,7 @@ import { useHouse } from '../../shell/use-house.ts';
 import { ArchiveSection } from './archive-section.tsx';
 import { LedgerEntry } from './ledger-entry.tsx';
 import { LedgerHead } from './ledger-head.tsx';
+import { LedgerStamps } from './ledger-stamps.tsx';
 import { olderPage, readLedgerPage } from './ledger-pages.ts';
 import { useTelling } from './use-telling.ts';
 
@@ -29,6 +30,7 @@ export function LedgerScreen() {
   return (
     <Page title={t('ledger.title')} lead={t('ledger.lead')}>
       {newest ? <LedgerHead head={newest.head} size={newest.size} /> : null}
+      <LedgerStamps />
       {mayAct(role, 'export') ? <ArchiveSection house={house} /> : null}
       {query.isPending ? <Spinner /> : null}
       {newest?.size === 0 ? <EmptyState title={t('ledger.none')} /> : null}

@@ -58,6 +58,12 @@ function sentence(telling: Telling, statement: Statement): string | undefined {
     }
     case 'requirements.stated':
       return t('ledger.say.requirements.stated', { count: payload.rows.length });
+    case 'head.stamped':
+      return t('ledger.say.head.stamped', {
+        count: payload.size,
+        by: payload.by,
+        when: formatInstant(payload.at, telling.zone, telling.lang),
+      });
     case 'role.granted':
       return t('ledger.say.role.granted', {
         person: payload.person.name,

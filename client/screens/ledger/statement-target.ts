@@ -61,6 +61,7 @@ export function statementTarget(
     case 'house.created':
     case 'house.changed':
     case 'release-rule.stated':
+    case 'head.stamped':
     case 'role.granted':
     case 'role.withdrawn':
     case 'password.link-made':

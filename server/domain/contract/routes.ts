@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { CALENDAR_ROUTES } from './routes/calendar.ts';
 import { CLOCK_ROUTES } from './routes/clock.ts';
 import { ARCHIVE_ROUTES } from './routes/archive.ts';
 import { FRAME_ROUTES } from './routes/frame.ts';
@@ -13,6 +14,7 @@ import { PROTECTION_ROUTES } from './routes/protection.ts';
 import { PHOTO_ROUTES } from './routes/photos.ts';
 import { SESSION_ROUTES } from './routes/session.ts';
 import { SITE_ROUTES } from './routes/site.ts';
+import { STAMP_ROUTES } from './routes/stamps.ts';
 import { TERM_ROUTES } from './routes/terms.ts';
 import type { Route } from './routes/route.ts';
 
@@ -29,12 +31,14 @@ export const ROUTES = {
   ...FRAME_ROUTES,
   ...COVERING_ROUTES,
   ...HOLD_ROUTES,
+  ...CALENDAR_ROUTES,
   ...PROTECTION_ROUTES,
   ...FINDING_ROUTES,
   ...JOURNAL_ROUTES,
   ...SITE_ROUTES,
   ...TERM_ROUTES,
   ...ARCHIVE_ROUTES,
+  ...STAMP_ROUTES,
 } as const satisfies Record<string, Route>;
 
 export type RouteName = keyof typeof ROUTES;

@@ -68,6 +68,14 @@ export const SHEET_REFUSALS = {
     en: 'Line {line} has more than {limit} columns. Delete what is not part of the schedule.',
     ja: '{line}行目の列数が{limit}列を超えています。部材表以外の列を削除してください。',
   },
+  'too-many-cells': {
+    en: 'From its first to its last cell the sheet has more than {limit} cells. Delete what is not part of the schedule, also far to the right and far below.',
+    ja: '最初のセルから最後のセルまでが{limit}セルを超えています。部材表以外の内容を、離れた行や列のものも含めて削除してください。',
+  },
+  'too-much': {
+    en: 'The file takes too long to read. Copy the schedule alone into a new sheet and save it as CSV.',
+    ja: '読み取りに時間がかかりすぎます。部材表だけを新しいシートに写し、CSVで保存してください。',
+  },
   'cell-too-long': {
     en: 'A cell in line {line} has more than {limit} characters. Shorten it.',
     ja: '{line}行目に{limit}文字を超えるセルがあります。短くしてください。',

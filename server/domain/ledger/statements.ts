@@ -158,6 +158,15 @@ export const STATEMENTS = {
   },
   'term.entered': { 1: TermFacts.extend({ term: TermId }) },
   'term.removed': { 1: z.strictObject({ term: TermId, was: z.string().max(60), reason: line(1000) }) },
+  'head.stamped': {
+    1: z.strictObject({
+      size: z.number().int().min(1),
+      head: Sha256,
+      token: z.base64().max(350_000),
+      at: Instant,
+      by: line(200),
+    }),
+  },
   'note.written': { 1: z.strictObject({ day: Day, text: paragraph(20_000) }) },
 } as const;
 

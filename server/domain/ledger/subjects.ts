@@ -2,9 +2,11 @@ import type { Camera } from '../contract/clock.ts';
 import { cameraKey } from '../photo/camera-key.ts';
 import type { Statement } from './statements.ts';
 
+/** Of time stamps: a house has no other. */
+export const STAMPS_SUBJECT = 'stamps';
 export const memberSubject = (mark: string): string => `member:${mark}`;
 
-/** What a statement is about, as `member:<mark>`, `photo:<id>`, `camera:<key>`, `covering:<id>`, `protection:<id>`, `term:<id>`, `day:<date>`. */
+/** What a statement is about, as `member:<mark>`, `photo:<id>`, `camera:<key>`, `covering:<id>`, `protection:<id>`, `term:<id>`, `day:<date>`, `stamps`. */
 export function subjectsOf(statement: Statement): string[] {
   return [...new Set(listSubjects(statement))];
 }
@@ -68,6 +70,8 @@ function listSubjects(statement: Statement): string[] {
     case 'term.entered':
     case 'term.removed':
       return [`term:${payload.term}`];
+    case 'head.stamped':
+      return [STAMPS_SUBJECT];
     case 'note.written':
       return [`day:${payload.day}`];
     case 'guest.admitted':

@@ -4,6 +4,7 @@ import { changeHouse, createHouse } from '../../services/houses.ts';
 import { makePasswordLink } from '../../services/passwords.ts';
 import { addPerson, removePerson } from '../../services/people.ts';
 import { identified } from '../authentication.ts';
+import { readStamps } from '../../services/stamp-heads.ts';
 import type { EventHub } from '../event-hub.ts';
 import type { Handlers } from '../implement.ts';
 
@@ -54,6 +55,7 @@ export function houseHandlers(context: Context, hub: EventHub): Handlers {
     makePasswordLink: ({ account, house, params }) =>
       makePasswordLink(context, account, house, params.person),
 
+    readStamps: ({ house }) => readStamps(context, house),
     readLedger: async ({ house, query: { from, limit } }) => ({
       entries: await read.entries(house, from, limit),
       ...(await read.ledgerState(house)),

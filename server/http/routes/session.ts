@@ -7,8 +7,9 @@ import { enterByLink, readLink } from '../../services/people.ts';
 import { headersOf, identified } from '../authentication.ts';
 import type { GuessGuard } from '../guess-guard.ts';
 import type { Handlers } from '../implement.ts';
+import type { SignInGuard } from '../sign-in-guard.ts';
 
-export function sessionHandlers(context: Context, guard: GuessGuard): Handlers {
+export function sessionHandlers(context: Context, guard: GuessGuard, signIns: SignInGuard): Handlers {
   const { accounts } = context;
   const signIn = async (req: Request, res: Response, email: string, password: string) => {
     const { account, cookies } = await accounts.signIn(email, password, headersOf(req));
@@ -21,8 +22,10 @@ export function sessionHandlers(context: Context, guard: GuessGuard): Handlers {
     readSession: async ({ req }) => ({ account: await identified(context, req) }),
 
     signIn: ({ req, res, body: { email, password } }) =>
-      guard.password(passwordOf(req, { email }), 'wrong-credentials', () =>
-        signIn(req, res, email, password),
+      signIns.attempt(req, email, () =>
+        guard.password(passwordOf(req, { email }), 'wrong-credentials', () =>
+          signIn(req, res, email, password),
+        ),
       ),
 
     signOut: async ({ req, res }) => {

@@ -27,11 +27,13 @@ export function signInLibrary(pool: pg.Pool, settings: { secret: string; origin:
     account: { modelName: 'person_credential', fields: CREDENTIAL },
     verification: { modelName: 'person_verification', fields: VERIFICATION },
     advanced: {
-      cookiePrefix: 'arakabe',
-      useSecureCookies: settings.secure,
+      // With this prefix browsers take a cookie only over TLS, for this host alone (RFC 6265bis §4.1.3.2).
+      cookiePrefix: settings.secure ? '__Host-arakabe' : 'arakabe',
+      // Would put another prefix in front.
+      useSecureCookies: false,
       disableCSRFCheck: true,
       disableOriginCheck: true,
-      defaultCookieAttributes: { sameSite: 'lax', httpOnly: true, path: '/' },
+      defaultCookieAttributes: { sameSite: 'lax', httpOnly: true, path: '/', secure: settings.secure },
       database: { generateId: () => randomUUID() },
     },
   });

@@ -108,6 +108,7 @@ export function touch(touched: Touched, { kind, payload }: Entry): void {
     case 'password.link-made':
     case 'password.renewed':
     case 'note.written':
+    case 'head.stamped':
       return;
     default:
       kind satisfies never;

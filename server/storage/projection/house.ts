@@ -17,6 +17,7 @@ export const projectHouse: Projector<
   | 'password.link-made'
   | 'password.renewed'
   | 'note.written'
+  | 'head.stamped'
 > = {
   'house.created': async (tx, { house, at, payload }) => {
     await tx
@@ -58,13 +59,22 @@ export const projectHouse: Projector<
       .execute();
   },
 
-  'role.withdrawn': async (tx, { house, payload: { person } }) => {
+  'role.withdrawn': async (tx, { house, at, payload: { person } }) => {
     await tx.deleteFrom('houseRole').where('houseId', '=', house).where('personId', '=', person.id).execute();
+    // Not one that was made in a later role, when the tables are made anew.
+    await tx
+      .deleteFrom('calendarLink')
+      .where('houseId', '=', house)
+      .where('personId', '=', person.id)
+      .where('createdAt', '<=', new Date(at))
+      .execute();
   },
 
   // Passwords are no matter of a house; that one was set by a link is, and stands in the ledger.
   'password.link-made': () => Promise.resolve(),
   'password.renewed': () => Promise.resolve(),
+  // The stamp stands in its entry; nothing that a screen reads of the house follows from it.
+  'head.stamped': () => Promise.resolve(),
 
   'note.written': async (tx, { house, at, by, payload: { day, text } }) => {
     const row = { saidBy: jsonOrNull(by), saidAt: at, text };

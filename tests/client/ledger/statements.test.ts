@@ -53,6 +53,11 @@ const CASES: Record<StatementKind, readonly [payload: object, names: string[], t
     '/houses/h/grid',
   ],
   'requirements.stated': [{ rows: [{}, {}, {}] }, ['3'], '/houses/h/grid'],
+  'head.stamped': [
+    { size: 12, head: '0'.repeat(64), token: '', at: '2026-04-20T03:00:00.000Z', by: 'Stamps 1' },
+    ['12', 'Stamps 1'],
+    null,
+  ],
   'role.granted': [{ person, role: 'inspector' }, ['Sato'], null],
   'role.withdrawn': [{ person }, ['Sato'], null],
   'guest.admitted': [

@@ -1,0 +1,84 @@
+import type { CalendarLang } from '#domain/contract/calendar';
+import type { CoveringKind } from '#domain/contract/shapes';
+import type { ClosingReportView } from '#domain/contract/report-views';
+import { REPORT_WORDS } from './report-words.ts';
+
+export type CalendarCovering = ClosingReportView['days'][number]['coverings'][number];
+
+/** So many gaps are named in an entry; the rest is counted. */
+const NAMED = 12;
+
+interface Words {
+  readonly calendar: (house: string) => string;
+  readonly title: (name: string, standing: string) => string;
+  readonly noDay: string;
+  readonly closed: string;
+  readonly lost: (count: number) => string;
+  readonly gaps: (count: number) => string;
+  readonly empty: string;
+  readonly complete: string;
+  readonly counted: (counts: CalendarCovering['counts']) => string;
+  readonly missing: (marks: string, more: number) => string;
+  readonly member: (mark: string, kind: string) => string;
+  readonly and: string;
+}
+
+const WORDS: Readonly<Record<CalendarLang, Words>> = {
+  en: {
+    calendar: (house) => `${house}: closings`,
+    title: (name, standing) => `${name}: ${standing}`,
+    noDay: 'no closing day any more',
+    closed: 'closed',
+    lost: (count) => `closed, ${count} lost`,
+    gaps: (count) => (count === 1 ? '1 gap' : `${count} gaps`),
+    empty: 'hides nothing yet',
+    complete: 'no gaps, all on record',
+    counted: ({ hidden, onRecord, gaps, lost }) =>
+      `Members hidden: ${hidden}. On record: ${onRecord}. Gaps: ${gaps}. Lost: ${lost}.`,
+    missing: (marks, more) => `Without a record: ${marks}${more > 0 ? ` and ${more} more` : ''}.`,
+    member: (mark, kind) => (kind === '' ? mark : `${mark} (${kind})`),
+    and: ', ',
+  },
+  ja: {
+    calendar: (house) => `${house}：ふさぎ工事`,
+    title: (name, standing) => `${name}：${standing}`,
+    noDay: 'ふさぐ日は未定に戻った',
+    closed: 'ふさぎ済み',
+    lost: (count) => `ふさぎ済み、記録不能${count}件`,
+    gaps: (count) => `未記録${count}件`,
+    empty: '隠れる部材は未定',
+    complete: '未記録なし、すべて記録あり',
+    counted: ({ hidden, onRecord, gaps, lost }) =>
+      `隠れる部材 ${hidden}本、記録あり ${onRecord}本、未記録 ${gaps}件、記録不能 ${lost}件`,
+    missing: (marks, more) => `記録のない部材：${marks}${more > 0 ? `、ほか${more}本` : ''}`,
+    member: (mark, kind) => (kind === '' ? mark : `${mark}（${kind}）`),
+    and: '、',
+  },
+};
+
+/** Where a covering stands on its day. What is to be said of its hold is said here. */
+function standing({ closedAt, counts }: CalendarCovering, day: string | null, words: Words): string {
+  if (closedAt !== null) return counts.lost > 0 ? words.lost(counts.lost) : words.closed;
+  if (day === null) return words.noDay;
+  if (counts.gaps > 0) return words.gaps(counts.gaps);
+  return counts.hidden + counts.before === 0 ? words.empty : words.complete;
+}
+
+/** `day` is null where a day that was told before is no longer planned. */
+export function entryTitle(covering: CalendarCovering, day: string | null, lang: CalendarLang): string {
+  return WORDS[lang].title(covering.name, standing(covering, day, WORDS[lang]));
+}
+
+export function entryText({ counts, lines }: CalendarCovering, address: string, lang: CalendarLang): string {
+  const words = WORDS[lang];
+  const missed = lines.filter(({ state }) => state === 'gap' || state === 'lost');
+  const named = missed.slice(0, NAMED).map(({ mark, kind }) => words.member(mark, kind));
+  return [
+    words.counted(counts),
+    ...(named.length > 0 ? [words.missing(named.join(words.and), missed.length - named.length)] : []),
+    address,
+  ].join('\n');
+}
+
+export const calendarName = (house: string, lang: CalendarLang) => WORDS[lang].calendar(house);
+export const coveringKindName = (kind: CoveringKind, lang: CalendarLang) => REPORT_WORDS[lang].kind[kind];

@@ -1,0 +1,4 @@
+export interface SheetRequest {
+  readonly bytes: Uint8Array;
+  readonly contentType: string;
+}
