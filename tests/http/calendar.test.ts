@@ -117,7 +117,10 @@ describeOverBothDatabases('closings as a calendar', (make) => {
       title: `${BOARDS}: 1 gap`,
     });
     clock += 60_000;
-    await server.owner.post(`/coverings/${id}/close`, { closedAt: null });
+    await server.owner.post(`/coverings/${id}/close`, {
+      closedAt: null,
+      withoutRelease: 'Nobody was there.',
+    });
     expect(await stamps()).toMatchObject({ sequence: '2', title: `${BOARDS}: closed, 1 lost` });
     expect((await text(secret)).includes('STATUS:CONFIRMED')).toBe(true);
   });
@@ -126,7 +129,10 @@ describeOverBothDatabases('closings as a calendar', (make) => {
     const closed = await plan('2026-03-20', [], 'Floor');
     const moved = await plan('2026-04-20', ['い一'], 'Wall');
     // 23:30 on 31 March in UTC is the morning of 1 April at this site.
-    await server.owner.post(`/coverings/${closed}/close`, { closedAt: '2026-03-31T23:30:00.000Z' });
+    await server.owner.post(`/coverings/${closed}/close`, {
+      closedAt: '2026-03-31T23:30:00.000Z',
+      withoutRelease: 'Nobody was there.',
+    });
     const secret = await link();
     const days = async () =>
       Object.fromEntries(
