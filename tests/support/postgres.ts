@@ -1,4 +1,6 @@
 import { randomUUID } from 'node:crypto';
+import { existsSync, readdirSync } from 'node:fs';
+import path from 'node:path';
 import pg from 'pg';
 
 export interface TestDatabase {
@@ -25,4 +27,15 @@ async function runOn(url: string, sql: string): Promise<void> {
   } finally {
     await client.end();
   }
+}
+
+/** A program that comes with the server, of the newest version on this machine; null where there is none. */
+export function postgresProgram(name: string): string | null {
+  const debian = '/usr/lib/postgresql';
+  const versions = existsSync(debian) ? readdirSync(debian).sort((a, b) => Number(b) - Number(a)) : [];
+  const folders = [
+    ...versions.map((version) => path.join(debian, version, 'bin')),
+    ...(process.env['PATH'] ?? '').split(path.delimiter),
+  ];
+  return folders.map((folder) => path.join(folder, name)).find((file) => existsSync(file)) ?? null;
 }
