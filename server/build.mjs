@@ -82,7 +82,6 @@ export async function buildCheck() {
       minify: true,
       charset: 'utf8',
       legalComments: 'inline',
-      define: { 'process.env.NODE_ENV': '"production"' },
       logLevel: 'warning',
     });
     const textOf = (ending) => outputFiles.find((file) => file.path.endsWith(ending))?.text ?? '';

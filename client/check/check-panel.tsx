@@ -49,8 +49,8 @@ export function CheckPanel({ t, lang, search }: CheckPanelProps) {
           value={state.done}
           total={state.total}
           text={t('check.progress', {
-            done: formatBytes(state.done, lang),
-            total: formatBytes(state.total, lang),
+            read: formatBytes(state.done, lang),
+            all: formatBytes(state.total, lang),
           })}
         />
       ) : null}

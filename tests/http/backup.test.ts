@@ -23,7 +23,7 @@ describeOverBothDatabases('a backup of the whole instance', (make, kind) => {
     const [place, other] = [await make(), await make()];
     const [lost, kept, again] = [await temporaryFolder(), await temporaryFolder(), await temporaryFolder()];
     try {
-      const server = await startServer(place, lost.folder);
+      const server = await startServer(place, { dataFolder: lost.folder });
       const house = await sampleHouse(server.owner);
       const before = await stateOf(server, house);
       if (kind === 'server') await dumpWhileItRuns(server, house, place, kept.folder);
@@ -33,7 +33,7 @@ describeOverBothDatabases('a backup of the whole instance', (make, kind) => {
 
       if (kind === 'server') await restoreDump(other, kept.folder);
       await cp(kept.folder, again.folder, { recursive: true });
-      const returned = await startServer(kind === 'server' ? other : place, again.folder);
+      const returned = await startServer(kind === 'server' ? other : place, { dataFolder: again.folder });
       try {
         // Signed in with the password from before: the configuration makes no account where there is one.
         expect(await stateOf(returned, house)).toEqual(before);

@@ -7,7 +7,7 @@ export const check = {
   chooseFolder: 'Or the folder into which it was unpacked',
   drop: 'Either can also be dropped here.',
   checking: 'Checking',
-  progress: '{{done}} of {{total}}',
+  progress: '{{read}} of {{all}}',
   yes: 'Nothing is wrong with this archive.',
   no: 'Something is wrong with this archive. The first thing:',
   house: 'House',

@@ -8,7 +8,7 @@ export const check = {
   chooseFolder: 'または、展開したフォルダー',
   drop: 'どちらも、ここに落としても選べます。',
   checking: '確認中',
-  progress: '{{total}}のうち{{done}}',
+  progress: '{{all}}のうち{{read}}',
   yes: 'この記録一式に誤りはありません。',
   no: 'この記録一式には誤りがあります。最初に見つかったもの：',
   house: '建物',
