@@ -59,7 +59,7 @@ describeOverBothDatabases('the archive of a house', (make) => {
     );
     expect(await verifyFile(file)).toMatchObject({
       ...{ house: house.id, name: '谷の Boathouse', entries: size, head },
-      ...{ originals: 2, records: 1, releases: 0, back: [] },
+      ...{ originals: 2, records: 1, releases: 1, back: [] },
     });
     const said = await server.owner.get<ArchiveSizeView>(`/houses/${house.id}/archive/size`);
     expect(said).toMatchObject({ entries: size, originals: 2 });
@@ -82,6 +82,8 @@ describeOverBothDatabases('the archive of a house', (make) => {
     const page = new TextDecoder().decode(files.get('index.html'));
     expect(page).toContain('「谷の Boathouse」の記録');
     expect(page).toContain('北の壁 &#60;1&#62;');
+    expect(page).toContain('確認を経ずにふさいだ：雨が近い');
+    expect(page).toContain('い二: 貫が見えない &#60;面&#62;');
     expect(page).toContain('梁 0 &#38; &#60;b&#62;.jpg');
     expect(page).toContain('ろ&#60;一&#62;');
     expect(page).not.toMatch(/<script|<b>|<一>|https?:\/\//u);

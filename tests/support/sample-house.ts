@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import type { ReviewView } from '#domain/contract/review-views';
 import type { HouseView, TagView, UploadOutcome } from '#domain/contract/views';
 import { makeJpeg, takenAt } from './pictures.ts';
 import { newHouse, type Client } from './server.ts';
@@ -47,7 +48,26 @@ export async function sampleHouse(owner: Client, photos = 2): Promise<HouseView>
     ...{ id: covering, name: '北の壁 <1>', kind: 'plaster', plannedDay: '2026-04-20', note: '' },
     hides: [{ mark: 'い一', least: 'pegged' }],
   });
-  await owner.post(`/coverings/${covering}/close`, { closedAt: '2026-04-21T01:00:00.000Z', note: '' });
+  await owner.post(`/coverings/${covering}/close`, {
+    ...{ closedAt: '2026-04-21T01:00:00.000Z', note: '', withoutRelease: '雨が近い' },
+  });
+  await releaseAnother(owner, house.id);
   await owner.put(`/houses/${house.id}/days/2026-04-02/note`, { text: '雨' });
   return house;
+}
+
+/** A second covering, over a member with a record and one without, released by whoever recorded it alone. */
+async function releaseAnother(owner: Client, house: string): Promise<void> {
+  const covering = randomUUID();
+  await owner.put(`/houses/${house}/release-rule`, { fourEyes: false, reason: '一人の現場' });
+  await owner.post(`/houses/${house}/coverings`, {
+    ...{ id: covering, name: '南の壁', kind: 'plaster', plannedDay: '2099-05-20', note: '' },
+    hides: ['い二', 'ろ<一>'].map((mark) => ({ mark, least: 'raised' })),
+  });
+  await owner.post(`/coverings/${covering}/ready`, {});
+  const { lines } = await owner.get<ReviewView>(`/coverings/${covering}/review`);
+  const members = lines.map(({ mark, basis, state }) => ({
+    ...{ mark, basis, waived: state === 'on-record' ? null : '貫が見えない <面>' },
+  }));
+  await owner.post(`/coverings/${covering}/releases`, { id: randomUUID(), members });
 }
