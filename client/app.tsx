@@ -172,7 +172,9 @@ const houseScreens: RouteObject[] = [
   },
   {
     path: 'settings',
-    lazy: async () => ({ Component: (await import('./screens/houses/settings-screen.tsx')).SettingsScreen }),
+    lazy: async () => ({
+      Component: (await withLaterWords(import('./screens/houses/settings-screen.tsx'))).SettingsScreen,
+    }),
   },
   {
     lazy: async () => ({

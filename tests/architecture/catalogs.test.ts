@@ -38,7 +38,7 @@ describe('the catalogs of both languages', async () => {
 test('words that come later are said only where a route waits for them', async () => {
   // What else is a place of such words has `withLaterWords` in its route (client/app.tsx) and stands here.
   const waits =
-    /^client\/(?:check\/|shell\/not-your-role|screens\/(?:check\/|guest\/|ledger\/|people\/|account\/(?:account-screen|end-sessions|token-|new-password|password-|session-)|protection\/|releases\/|review\/|shots\/|coverings\/(?:wall|zone|closing-release|hold|calendar)|bench\/(?:under-|unread-|doubt-)|frame\/(?:frame-legend|sheeted-)|members\/member-(?:history|protections)|report\/line-row))/u;
+    /^client\/(?:check\/|shell\/not-your-role|screens\/(?:check\/|guest\/|ledger\/|people\/|houses\/release-rule|account\/(?:account-screen|end-sessions|token-|new-password|password-|session-)|protection\/|releases\/|review\/|shots\/|coverings\/(?:wall|zone|closing-release|hold|calendar)|bench\/(?:under-|unread-|doubt-)|frame\/(?:frame-legend|sheeted-)|members\/member-(?:history|protections)|report\/line-row))/u;
   const areas = Object.keys(enLater).join('|');
   const said = new RegExp(`\\bt\\(\\s*['"\`](?:${areas})\\.`, 'u');
   const files = (await projectFiles('client')).filter((file) => /\.tsx?$/u.test(file));

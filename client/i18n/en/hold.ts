@@ -114,6 +114,20 @@ export const hold = {
     unanswered: 'It counts only once somebody answers the finding or tags it anew.',
     toFindings: 'To the findings',
   },
+  rule: {
+    title: 'Who may release',
+    two: 'Nobody may release what they alone recorded: two people stand behind every release.',
+    one: 'People may release what they alone recorded: one person can stand behind a release, and each release says so.',
+    toOne: 'Do without the second person …',
+    toTwo: 'Ask for a second person …',
+    askOne: 'Do without the second person?',
+    askTwo: 'Ask for a second person?',
+    meansOne:
+      'Then one person can record and release. That is for a house on which somebody works alone; whoever reads the record trusts that one person. The ledger keeps who decided it and why, and each release from then on says so.',
+    meansTwo: 'From then on nobody releases what they alone recorded. Releases that stand stay as they are.',
+    yesOne: 'Do without',
+    yesTwo: 'Ask for a second person',
+  },
   say: {
     ready: 'Said that “{{name}}” is ready for inspection.',
     'ready-withdrawn': 'Took back that “{{name}}” is ready for inspection.',

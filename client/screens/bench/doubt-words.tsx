@@ -20,6 +20,7 @@ export function DoubtWords({ tag: { disputed, state }, isAnswered }: DoubtWordsP
   return (
     <span className={isAnswered ? 'soft' : 'act-text'}>
       {t('hold.doubt.said', said)} {t(isAnswered ? 'hold.doubt.answered' : 'hold.doubt.unanswered')}
+      {isAnswered ? null : ' '}
       {isAnswered ? null : (
         <Link className="line-link" to={`/houses/${house}/findings?kind=disputed`}>
           {t('hold.doubt.toFindings')}

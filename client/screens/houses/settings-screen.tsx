@@ -6,6 +6,7 @@ import { Page } from '../../parts/page.tsx';
 import { IfMay } from '../../shell/if-may.tsx';
 import { useHouse, useMay } from '../../shell/use-house.ts';
 import { HouseFactsList } from './house-facts-list.tsx';
+import { ReleaseRule } from './release-rule.tsx';
 import { SettingsForm } from './settings-form.tsx';
 
 export function SettingsScreen() {
@@ -26,6 +27,7 @@ export function SettingsScreen() {
           <HouseFactsList house={house} />
         </>
       )}
+      <ReleaseRule />
       <IfMay act="record">
         <Link className="alone" to={`/houses/${house.id}/grid`}>
           {t('grid.title')}

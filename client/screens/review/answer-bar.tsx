@@ -3,10 +3,9 @@ import type { ReviewLineView } from '#domain/contract/review-views';
 import { needsWaiver } from '#domain/record/release';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
-import { Notice } from '../../parts/notice.tsx';
 import { AnswerSign } from './answer-sign.tsx';
 import { AnswerWords } from './answer-words.tsx';
-import { hasChanged, type Answer, type ReviewDraft } from './review-draft.ts';
+import type { Answer, ReviewDraft } from './review-draft.ts';
 
 interface AnswerBarProps {
   line: ReviewLineView;
@@ -37,7 +36,6 @@ export function AnswerBar(props: AnswerBarProps) {
   );
   return (
     <>
-      {mayAnswer && hasChanged(draft, line) ? <Notice>{t('hold.review.changed')}</Notice> : null}
       {mayAnswer && answer ? (
         <p className="row">
           <AnswerSign is={answer.is} />

@@ -62,7 +62,9 @@ export function ReviewSummary({ review, draft, mayAnswer, onNote, onGoTo, onSaid
       />
       <p className="wall-caution">{t('hold.review.end.caution')}</p>
       <ProblemNotice error={release.error ?? refuse.error} keepsTyped />
-      {mayRelease || mayRefuse ? null : <p className="soft">{t('hold.review.end.nothingYet')}</p>}
+      {mayRelease || mayRefuse || own.length > 0 ? null : (
+        <p className="soft">{t('hold.review.end.nothingYet')}</p>
+      )}
       <div className="row">
         {mayRelease ? (
           <Button look="act" isPending={release.isPending} onPress={() => release.mutate(undefined)}>

@@ -1,6 +1,8 @@
 import { useRef, useState } from 'react';
 import type { ReviewView } from '#domain/contract/review-views';
 import { needsWaiver } from '#domain/record/release';
+import { useWords } from '../../i18n/use-words.ts';
+import { Notice } from '../../parts/notice.tsx';
 import { AnswerBar } from './answer-bar.tsx';
 import { DoubtDialog } from './doubt-dialog.tsx';
 import { evidenceOf } from './evidence-of.ts';
@@ -8,7 +10,7 @@ import { KeysLine } from './keys-line.tsx';
 import { MemberList } from './member-list.tsx';
 import { MemberView } from './member-view.tsx';
 import { useReviewKeys, type ReviewOrder } from './review-keys.ts';
-import { answerOf, nextOpen, say, type Answer } from './review-draft.ts';
+import { answerOf, hasChanged, nextOpen, say, type Answer } from './review-draft.ts';
 import { ReviewSummary } from './review-summary.tsx';
 import { useKeptReview } from './use-kept-review.ts';
 import { useNextPictures } from './use-next-pictures.ts';
@@ -20,6 +22,7 @@ export interface ReviewProps {
 
 /** One member after the other, and at the end what the answers come to. */
 export function Review({ review, mayAnswer }: ReviewProps) {
+  const { t } = useWords();
   const { lines } = review;
   const { draft, latest, change, end } = useKeptReview(review.covering.id);
   const [at, setAt] = useState<string | null>(
@@ -90,6 +93,7 @@ export function Review({ review, mayAnswer }: ReviewProps) {
       <section ref={member} className="review-member" tabIndex={-1}>
         {line ? (
           <>
+            {mayAnswer && hasChanged(draft, line) ? <Notice>{t('hold.review.changed')}</Notice> : null}
             <MemberView
               key={line.mark}
               line={line}
