@@ -53,6 +53,7 @@ export function houseScreens({ house, photo, mark, covering, day }: HouseThings)
     coverings: `${house}/coverings`,
     'covering-new': `${house}/coverings/new`,
     covering: `${house}/coverings/${covering}`,
+    'covering-review': `${house}/coverings/${covering}/review`,
     'covering-change': `${house}/coverings/${covering}?change`,
     needs: `${house}/needs`,
     report: `${house}/report`,

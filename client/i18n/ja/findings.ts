@@ -83,7 +83,7 @@ export const findings = {
     unreadable: '{{mark}} は囲みの中で読み取れません：{{why}}。',
     'unknown-mark': '{{mark}} と記入されていますが、部材表にありません。',
     'shown-after-closing': '「{{name}}」をふさいだ後（{{closed}}）の写真に {{mark}} が写っています。',
-    disputed: '{{by}}さんが{{when}}に {{mark}} の記入に異議を述べています（{{why}}）。',
+    disputed: '{{by}}さんが{{when}}に {{mark}} の記入に疑義を出しています（{{why}}）。',
     'closed-without-release': {
       said: '「{{name}}」は、検査の承認なしにふさがれました（理由：{{why}}）。',
       unsaid: '「{{name}}」は、検査の承認なしに、理由もなくふさがれました。',

@@ -23,7 +23,7 @@ export const FINDING_NAMES = {
     'closed-without-release': 'closed without release',
   },
   ja: {
-    disputed: '異議あり',
+    disputed: '疑義あり',
     'stage-goes-back': '段階の逆戻り',
     'stages-at-once': '同時に二つの段階',
     'places-at-once': '同時に二つの場所',
