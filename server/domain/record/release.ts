@@ -2,7 +2,6 @@ import type { ReleasedMember } from '../contract/hold.ts';
 import type { ReleaseChangeView } from '../contract/review-views.ts';
 import type { ReportLine } from './report-line.ts';
 import { without, type Stretch } from './stretches.ts';
-import { WHOLE } from './shown-parts.ts';
 
 /** Lines that a release has to speak of: a retired member is hidden by nothing. */
 export function linesToRelease<L extends Pick<ReportLine, 'state'>>(lines: readonly L[]): L[] {
@@ -58,10 +57,14 @@ export function hiddenBeyond(
   return now.filter(({ mark, stretch }) => isBeyond(before.get(mark), stretch)).map(({ mark }) => mark);
 }
 
-/** `released` undefined: not at all; null: all of the member. */
+/**
+ * `released` undefined: not at all. null: all of the member, in either; of a part nobody can tell whether it is as
+ * much as all, once the member's length is not known.
+ */
 function isBeyond(released: Stretch | null | undefined, now: Stretch | null): boolean {
   if (released === undefined) return true;
-  return without([now ?? WHOLE], [released ?? WHOLE]).length > 0;
+  if (released === null) return false;
+  return now === null || without([now], [released]).length > 0;
 }
 
 /**
