@@ -99,6 +99,7 @@ export const WHO_MAY: Readonly<Record<string, Who>> = {
 
   readReview: everyRole,
   readRelease: everyRole,
+  releaseSheet: everyRole,
   readyCovering: recorders,
   withdrawReady: recorders,
   releaseCovering: reviewers,

@@ -1,5 +1,4 @@
 import { useParams } from 'react-router';
-import { mayAct } from '#domain/contract/acts';
 import type { ReleaseView } from '#domain/contract/review-views';
 import { checkAddress } from '#domain/record/sheet/check-address';
 import { releaseSheet } from '#domain/record/sheet/release-sheet';
@@ -9,7 +8,7 @@ import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
-import { useHouse } from '../../shell/use-house.ts';
+import { useHouse, useMay } from '../../shell/use-house.ts';
 import { printWhole } from './print-whole.ts';
 import { SheetView } from './sheet-view.tsx';
 import { TakeBack } from './take-back.tsx';
@@ -30,7 +29,8 @@ export function ReleaseScreen() {
 
 function OneRelease({ release, asOf }: { release: ReleaseView; asOf: string }) {
   const { t, lang } = useWords();
-  const { id: house, zone, role } = useHouse();
+  const { id: house, zone } = useHouse();
+  const mayTakeBack = useMay('review');
   const { id, covering, withdrawn } = release;
   const when = (instant: string) => formatInstant(instant, zone, lang);
   const sheet = releaseSheet(
@@ -61,7 +61,7 @@ function OneRelease({ release, asOf }: { release: ReleaseView; asOf: string }) {
             {t('releases.pdf')}
           </a>
           <Button onPress={() => void printWhole()}>{t('releases.print')}</Button>
-          {withdrawn === null && mayAct(role, 'review') ? <TakeBack release={release} /> : null}
+          {withdrawn === null && mayTakeBack ? <TakeBack release={release} /> : null}
         </>
       }
     >

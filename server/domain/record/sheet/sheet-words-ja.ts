@@ -3,7 +3,7 @@ import type { SheetWords } from './sheet-words.ts';
 export const SHEET_WORDS_JA: SheetWords = {
   title: (covering) => `承認書：${covering}`,
   withdrawn: ({ who, when, reason }) =>
-    `この承認は取り消されています。${when}、${who}が取り消しました。理由：${reason}`,
+    `この承認は取り消されています。${when}、${who}さんが取り消しました。理由：${reason}`,
   fact: {
     house: '建物',
     covering: 'ふさぎ工事',
@@ -29,7 +29,7 @@ export const SHEET_WORDS_JA: SheetWords = {
   waived: {
     heading: '記録のないまま認めた部材',
     none: '記録のないまま認めた部材はありません。',
-    lead: (who) => `${who}が、一本ずつ理由を付けて認めました。`,
+    lead: (who) => `${who}さんが、一本ずつ理由を付けて認めました。`,
   },
   members: {
     heading: (count) => `隠れる部材（${count}本）`,
@@ -51,7 +51,7 @@ export const SHEET_WORDS_JA: SheetWords = {
   taken: (when, within) => `撮影 ${when}${within === '' ? '' : `（${within}）`}`,
   undated: '日付なし',
   corrected: 'カメラの時計のずれを補正しています。',
-  byHand: (who) => `日時は${who}が入力しました。`,
+  byHand: (who) => `日時は${who}さんが入力しました。`,
   within: (seconds) => {
     if (seconds < 120) return `±${Math.round(seconds)}秒`;
     if (seconds < 7200) return `±${Math.round(seconds / 60)}分`;
