@@ -124,6 +124,8 @@ export const WHO_MAY: Readonly<Record<string, Who>> = {
   listDays: everyRole,
   readDay: everyRole,
   readLedger: everyRole,
+  readArchive: reviewers,
+  archiveSize: reviewers,
   writeNote: crew,
 
   listTerms: everyRole,
