@@ -24,6 +24,8 @@ export interface View {
 /** A covering that closed with losses, a person who never came, a house with nothing in it. */
 export interface MoreThings {
   readonly closed: string;
+  /** The review of a covering that is ready for it. */
+  readonly review: string;
   readonly link: string;
   readonly empty: string;
   /** A photo that others are nearly the same as, with tags that cannot be read. */
@@ -53,6 +55,7 @@ export async function prepareMore(site: Site): Promise<MoreThings> {
     closedAt: null,
     note: 'Boards nailed down.',
   });
+  const review = await addReady(site);
   const sheets = await layOver(site);
   const person = { email: 'ren@example.org', role: 'carpenter' };
   const { link } = await client.post<{ link: string }>(`${things.house}/people`, person);
@@ -68,7 +71,7 @@ export async function prepareMore(site: Site): Promise<MoreThings> {
   if (!outcome || outcome.outcome === 'refused') throw new Error('The doubtful photo was refused.');
   const doubtful = `${things.house}/photos/${outcome.photo.id}`;
   return {
-    ...{ closed, link, empty: `/houses/${id}`, alike: await addAlike(site), doubtful, sheets },
+    ...{ closed, review, link, empty: `/houses/${id}`, alike: await addAlike(site), doubtful, sheets },
     ...(await addFramed(site)),
     release: await releaseOne(site),
   };
@@ -86,6 +89,15 @@ async function releaseOne({ client, things }: Site): Promise<string> {
   const waived = { い二: 'Seen on site: it stands dry.', い三: 'Seen on site, too.' };
   const release = await releaseAsSeen(client, id, waived, 'Pegs counted from the scaffold.');
   return `${things.house}/releases/${release.id}`;
+}
+
+/** One member of it is on record, by whoever looks alone, and one is not. */
+async function addReady({ client, things: { house } }: Site): Promise<string> {
+  const hides = ['い一', 'い三'].map((mark) => ({ mark, least: 'raised' }));
+  const facts = { id: randomUUID(), name: 'Loft lining', kind: 'ceiling', plannedDay: '2026-05-06', hides };
+  const { id } = await client.post<CoveringView>(`${house}/coverings`, facts);
+  await client.post(`/coverings/${id}/ready`, { note: 'The north end is still open.' });
+  return `${house}/coverings/${id}/review`;
 }
 
 /** Sheets that were to be lifted long ago, and boards that were lifted again; on the day of the cranes, too. */
@@ -130,7 +142,7 @@ async function addFramed({ client }: Site): Promise<Pick<MoreThings, 'framed' | 
 /** Every screen as it opens. */
 export function screensOf(
   { things }: Site,
-  { closed, link, empty, alike, doubtful, sheets, framed, wall, release }: MoreThings,
+  { closed, review, link, empty, alike, doubtful, sheets, framed, wall, release }: MoreThings,
 ): View[] {
   const named = Object.entries({
     ...houseScreens(things),
@@ -139,6 +151,7 @@ export function screensOf(
     'protection-change': `${things.house}/protection/${sheets}`,
     'bench-alike': `${things.house}/photos/${alike}`,
     'bench-doubtful': doubtful,
+    'review-ready': review,
     shots: `${framed}/shots?days=all`,
     'covering-wall': wall,
     release,
@@ -164,7 +177,7 @@ export function screensOf(
 }
 
 /** Moments: dialogs, problems, previews. None of them leaves anything behind but a name for somebody. */
-export function momentsOf({ things, photos }: Site, { closed, link: oneTime }: MoreThings): View[] {
+export function momentsOf({ things, photos }: Site, { closed, review, link: oneTime }: MoreThings): View[] {
   const { house, covering, mark } = things;
   const bench = `${house}/photos/${photos.cranes}`;
   const member = `${house}/members/${encodeURIComponent(mark)}`;
@@ -309,6 +322,40 @@ export function momentsOf({ things, photos }: Site, { closed, link: oneTime }: M
         await button(page.getByRole('dialog'), t('coverings.close.submit')).click();
         await page.getByText(t('coverings.close.needAgree')).waitFor();
       },
+    },
+    {
+      name: 'covering-ready',
+      address: `${house}/coverings/${covering}`,
+      enter: (page, t) => press(page, t('hold.ready.open')),
+    },
+    {
+      name: 'review-record',
+      address: review,
+      enter: async (page, t) => {
+        await press(page, t('hold.review.missing'));
+        await button(page, t('hold.review.seen')).waitFor();
+      },
+    },
+    {
+      name: 'review-end',
+      address: review,
+      enter: async (page, t) => {
+        await page.keyboard.press('e');
+        await page.getByRole('heading', { name: t('hold.review.end.title') }).waitFor();
+      },
+    },
+    {
+      name: 'bench-doubt',
+      address: bench,
+      enter: async (page, t) => {
+        await press(page, t('hold.doubt.openNamed', { mark: 'い三' }));
+        await dialog(page);
+      },
+    },
+    {
+      name: 'settings-rule',
+      address: `${house}/settings`,
+      enter: (page, t) => press(page, t('hold.rule.toTwo')),
     },
     {
       name: 'covering-reopen',

@@ -31,7 +31,9 @@ export function MemberView(props: MemberViewProps) {
     <>
       <div className="review-head">
         <h2 className="review-mark">
-          <Link to={`/houses/${house}/members/${encodeURIComponent(mark)}`}>{mark}</Link>{' '}
+          <Link className="alone" to={`/houses/${house}/members/${encodeURIComponent(mark)}`}>
+            {mark}
+          </Link>{' '}
           <span className="review-kind">
             <KindName kind={kind} />
           </span>

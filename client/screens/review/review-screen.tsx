@@ -61,7 +61,13 @@ function Standing({ review }: { review: ReviewView }) {
     );
   const why = closed ? 'closed' : hold.state === 'released' ? 'released' : 'notReady';
   return (
-    <Notice actions={<Link to={`/houses/${house}/coverings/${id}`}>{t('hold.review.toCovering')}</Link>}>
+    <Notice
+      actions={
+        <Link className="alone" to={`/houses/${house}/coverings/${id}`}>
+          {t('hold.review.toCovering')}
+        </Link>
+      }
+    >
       <HoldWord covering={review.covering} /> {t(`hold.review.${why}`)}
     </Notice>
   );
