@@ -43,7 +43,7 @@ export const hold = {
     titleOf: 'Review of {{name}}',
     members: 'Members that it hides',
     records: 'Records',
-    answered: '{{answered, number}} of {{count, number}} answered',
+    answered: '{{answered, number}} of {{all, number}} answered',
     place: '{{place, number}} of {{of, number}}',
     hidden: 'Hidden',
     whole: 'all of it',

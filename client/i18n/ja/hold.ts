@@ -43,7 +43,7 @@ export const hold = {
     titleOf: '{{name}} の検査',
     members: '隠れる部材',
     records: '記録',
-    answered: '{{count, number}}本中 {{answered, number}}本を確認',
+    answered: '{{all, number}}本中 {{answered, number}}本を確認',
     place: '{{of, number}}本中 {{place, number}}本目',
     hidden: '隠れる部分',
     whole: '全体',

@@ -17,7 +17,7 @@ export function MemberList({ lines, draft, at, mayAnswer, onChoose }: MemberList
   const { t } = useWords();
   const answered = lines.length - outcomeOf(draft, lines).open.length;
   const title = mayAnswer
-    ? t('hold.review.answered', { answered, count: lines.length })
+    ? t('hold.review.answered', { answered, all: lines.length })
     : t('common.count.members', { count: lines.length });
   const list = useRef<HTMLDetailsElement>(null);
   // The list alone, not the page around it.
