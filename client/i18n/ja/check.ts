@@ -80,6 +80,8 @@ export const check = {
     'release-inconsistent':
       'この確認が基づく最上位ハッシュが、この台帳の前の状態であることを証明できません。',
     'release-tag': 'この確認は記入 {{tag}} に基づくとありますが、その記入は前にありません。',
+    'stamp-head':
+      'タイムスタンプは最初の{{size}}項目の最上位ハッシュ {{found}} に対するものですが、この台帳では {{expected}} です。',
     'table-hash': '{{file}} のハッシュは {{expected}} とありますが、実際は {{found}} です。',
     'table-row': '{{row}}行目が、台帳から導かれる内容と違います。',
     'page-hash':

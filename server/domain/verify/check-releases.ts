@@ -10,6 +10,15 @@ export function assertReleases(hashing: Hashing, { tree, replay }: ReadLedger): 
   for (const given of replay.state.given) assertRelease(hashing, tree, given);
 }
 
+/** Whether each stamp is of an earlier state of this very ledger. Throws Wrong. */
+export function assertStamps({ tree, replay }: ReadLedger): void {
+  for (const { seq, size, head } of replay.state.stamped) {
+    const expected = toHex(tree.head(Math.min(size, seq)));
+    if (size > seq || head !== expected)
+      throw new Wrong('stamp-head', lineOf(seq), { size, found: head, expected });
+  }
+}
+
 function assertRelease(hashing: Hashing, tree: ReadLedger['tree'], { seq, head }: GivenRelease): void {
   const place = lineOf(seq);
   if (head.size > seq) throw new Wrong('release-size', place, { found: head.size, expected: seq });

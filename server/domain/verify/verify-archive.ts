@@ -1,7 +1,7 @@
 import { pieces, readWhole, type ArchiveFiles } from './archive-files.ts';
 import { assertFiles, assertSameLedger } from './check-manifest.ts';
 import { assertPaper, type Paper, type PaperVerdict } from './check-paper.ts';
-import { assertReleases } from './check-releases.ts';
+import { assertReleases, assertStamps } from './check-releases.ts';
 import { assertTable } from './check-table.ts';
 import { LEDGER, MANIFEST, TABLES, originalFile, tableFile } from './file-names.ts';
 import { toHex, type Hashing } from './hashing.ts';
@@ -53,6 +53,7 @@ export async function verifyArchive(
   const ledger = await readLedger(hashing, read(LEDGER));
   assertSameLedger(manifest, ledger);
   assertReleases(hashing, ledger);
+  assertStamps(ledger);
   const compared = paper && assertPaper(paper, ledger);
   await assertTables(hashing, manifest, ledger, read);
   for (const { name, sha256 } of manifest.pages) {

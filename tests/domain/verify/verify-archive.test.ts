@@ -141,7 +141,12 @@ const line = (number: number, change: (line: string) => string) => (files: Files
   put(files, LEDGER, lines.with(number - 1, change(lines[number - 1] ?? '')).join(''));
 const given = (change: JsonRecord) => (files: Files) => say(files, SAID.with(9, release(change)));
 
+const stamped = (payload: JsonRecord) => (files: Files) =>
+  say(files, SAID.with(11, { kind: 'head.stamped', payload }));
+
 const CASES: Case[] = [
+  ['stamp-head', { file: LEDGER, line: 12 }, stamped({ size: 9, head: HEADS[8] ?? '' })],
+  ['stamp-head', { file: LEDGER, line: 12 }, stamped({ size: 13, head: HEADS[8] ?? '' })],
   ['file-missing', { file: 'manifest.json' }, (files) => files.delete('manifest.json')],
   ['file-missing', { file: LEDGER }, (files) => files.delete(LEDGER)],
   ['file-missing', { file: PHOTO }, (files) => files.delete(PHOTO)],

@@ -34,7 +34,11 @@ const withdraw: Act = (state, payload, entry) => {
   hold(state, payload, entry);
 };
 
+const stamp: Act = ({ stamped }, payload, { seq }) =>
+  void stamped.push({ seq, size: payload.count('size'), head: payload.text('head', HEX_HASH) });
+
 export const RELEASE_ACTS: Acts = {
+  'head.stamped': { 1: stamp },
   'covering.released': { 1: give },
   'release.withdrawn': { 1: withdraw },
 };

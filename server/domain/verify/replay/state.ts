@@ -14,6 +14,14 @@ export interface State {
   readonly placed: Set<string>;
   /** In the order in which they were given. */
   readonly given: GivenRelease[];
+  readonly stamped: StampedHead[];
+}
+
+/** A tree head for which a stamp was got; whether the stamp is good, others tell. */
+export interface StampedHead {
+  readonly seq: number;
+  readonly size: number;
+  readonly head: string;
 }
 
 /** What a release claims to rest on. */
@@ -34,6 +42,7 @@ export function emptyState(): State {
     releases: new Map(),
     placed: new Set(),
     given: [],
+    stamped: [],
   };
 }
 
