@@ -90,7 +90,7 @@ export const PATHS: Paths = {
   releaseSheet: ['GET', '/releases/{release}/sheet'],
   withdrawRelease: ['DELETE', '/releases/{release}'],
   disputeTag: ['POST', '/tags/{tag}/dispute'],
-  readCalendar: ['GET', '/calendar/{secret}'],
+  readCalendar: ['GET', '/calendar/{calendar}'],
   readCalendarLink: ['GET', '/houses/{house}/calendar-link'],
   makeCalendarLink: ['POST', '/houses/{house}/calendar-link'],
   endCalendarLink: ['DELETE', '/houses/{house}/calendar-link'],

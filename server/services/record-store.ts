@@ -137,7 +137,10 @@ export type CameraFacts = Omit<CameraView, 'marks' | 'now' | 'setBetween'> & {
 export type OwnedThing = 'house' | 'photo' | 'tag' | 'covering' | 'release' | 'protection' | 'clockMark';
 
 /** A release as it was said, with what it is of as it is now. */
-export interface KeptRelease extends Pick<ReleaseView, 'seq' | 'at' | 'by' | 'house' | 'withdrawn'> {
+export interface KeptRelease extends Pick<
+  ReleaseView,
+  'seq' | 'headAfter' | 'at' | 'by' | 'house' | 'withdrawn'
+> {
   readonly facts: ReleaseFacts;
   readonly covering: Omit<ReleaseView['covering'], 'id'>;
 }

@@ -164,11 +164,12 @@ async function viewOf(context: Context, read: RecordReader, kept: KeptRelease): 
   const since = changesSince(facts.hides, lines);
   const named = [...facts.hides.flatMap(({ tags }) => tags), ...since.flatMap(({ come }) => come)];
   const evidence = await read.sightingsOf([...new Set(named)]);
-  const { seq, at, by, withdrawn } = kept;
+  const { seq, headAfter, at, by, withdrawn } = kept;
   return {
     ...said,
     id,
     seq,
+    headAfter,
     at,
     by,
     house,

@@ -104,7 +104,7 @@ describeInBrowser('reviewing a covering', () => {
 
   it('shows a member with its record, crop beside the whole picture, and keeps the answers over a reload', async () => {
     await openScreen(inspector, review(covering));
-    await inspector.getByText(t('hold.review.answered', { answered: 0, count: COUNT })).waitFor();
+    await inspector.getByText(t('hold.review.answered', { answered: 0, all: COUNT })).waitFor();
     await photograph(inspector, 'review-gap');
     await inspector.keyboard.press('m');
     await eventually(() => place(inspector)).toContain('2 of 60');
@@ -114,12 +114,12 @@ describeInBrowser('reviewing a covering', () => {
     await inspector.keyboard.press('s');
     await eventually(() => place(inspector)).toContain('6 of 60');
     await inspector.reload();
-    await inspector.getByText(t('hold.review.answered', { answered: 2, count: COUNT })).waitFor();
+    await inspector.getByText(t('hold.review.answered', { answered: 2, all: COUNT })).waitFor();
   });
 
   it('asks again for a member whose evidence has changed meanwhile', async () => {
     await tag(people['carpenter'], '北05', 30);
-    await inspector.getByText(t('hold.review.answered', { answered: 1, count: COUNT })).waitFor();
+    await inspector.getByText(t('hold.review.answered', { answered: 1, all: COUNT })).waitFor();
     await inspector.locator('.review-list').getByRole('button', { name: /^北05/ }).click();
     await inspector.getByText(t('hold.review.changed')).waitFor();
     await photograph(inspector, 'review-changed');
@@ -168,7 +168,7 @@ describeInBrowser('reviewing a covering', () => {
     };
     presses += 1;
     await link(inspector, t('hold.toReview')).click();
-    await inspector.getByText(t('hold.review.answered', { answered: 0, count: COUNT })).waitFor();
+    await inspector.getByText(t('hold.review.answered', { answered: 0, all: COUNT })).waitFor();
     for (let i = 0; i < COUNT; i++) {
       await eventually(() => place(inspector)).toContain(`${i + 1} of 60`);
       if (i >= GAPS) await press('s');
@@ -194,7 +194,7 @@ describeInBrowser('reviewing a covering', () => {
     await mio.getByText(t('hold.review.own')).waitFor();
     for (const answered of [1, 2]) {
       await button(mio, t('hold.review.seen')).click();
-      await mio.getByText(t('hold.review.answered', { answered, count: 2 })).waitFor();
+      await mio.getByText(t('hold.review.answered', { answered, all: 2 })).waitFor();
     }
     await mio.getByText(t('hold.review.end.own', { count: 1 })).waitFor();
     expect(await button(mio, t('hold.review.end.release')).count()).toBe(0);

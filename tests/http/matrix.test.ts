@@ -59,8 +59,10 @@ describeOverBothDatabases('who may do what, every operation of the API', (make) 
   it('holds for every role, without a house and signed out, by cookie and by token', async () => {
     await expect.poll(pictures, { timeout: 10_000 }).toBe('ready');
     const before = await heads();
-    // Signing out would end what the others are asked with; it is asked at the end.
-    const asked = operations.filter(({ operationId }) => operationId !== 'signOut');
+    // These end what is asked with, or for; they are asked at the end.
+    const asked = operations.filter(
+      ({ operationId }) => !['signOut', 'endCalendarLink'].includes(operationId),
+    );
     expect(await wrongAnswers(asked, own.things, false)).toEqual([]);
     // Nothing was said with what it needs, so nothing may have come of it.
     expect(await heads()).toEqual(before);
@@ -191,12 +193,23 @@ describeOverBothDatabases('who may do what, every operation of the API', (make) 
   });
 
   it('ends with the session, for a cookie alone', async () => {
+    const end = addressOf(operationNamed('endCalendarLink'), own.things);
+    for (const { client, role, name } of askers) {
+      const ended = role === undefined ? 401 : role === null ? 404 : 204;
+      expect([name, (await client.raw('DELETE', end)).status]).toEqual([name, ended]);
+    }
     for (const { client, role, name } of askers) {
       expect((await client.raw('DELETE', '/session')).status).toBe(204);
       const isOver = role === undefined || !name.endsWith('by token');
       expect([name, (await client.raw('GET', '/houses')).status]).toEqual([name, isOver ? 401 : 200]);
     }
   });
+
+  function operationNamed(name: string): Operation {
+    const found = operations.find(({ operationId }) => operationId === name);
+    if (!found) throw new Error(`There is no ${name}.`);
+    return found;
+  }
 
   /** A sentence for each question that is answered otherwise than it should be. */
   async function wrongAnswers(

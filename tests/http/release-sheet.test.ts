@@ -6,7 +6,7 @@ import jsqr from 'jsqr';
 import sharp from 'sharp';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { ReleaseView } from '#domain/contract/review-views';
-import type { HouseView, TagView } from '#domain/contract/views';
+import type { HouseView, LedgerEntryView, TagView } from '#domain/contract/views';
 import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
 import { canReadPdf, overdrawn, pdfWords } from '../support/pdf-words.ts';
 import { makeSquares, takenAt } from '../support/pictures.ts';
@@ -101,8 +101,13 @@ describeOverBothDatabases('a release on paper', (make) => {
     // Reference: jsQR, a reader of ISO/IEC 18004 symbols that shares nothing with the writer.
     const read = jsqr(Uint8ClampedArray.from(data), info.width, info.height);
     const { origin } = server.running;
-    const { hash, size } = release.head;
-    expect(read?.data).toBe(`${origin}/check?release=${release.id}&head=${hash}&size=${size}`);
+    // Under this head lie the release's own words, too.
+    const own = `/houses/${house.id}/ledger?from=${release.seq}&limit=1`;
+    const { entries } = await server.owner.get<{ entries: LedgerEntryView[] }>(own);
+    const [said] = entries;
+    expect(said).toMatchObject({ kind: 'covering.released', payload: { release: release.id } });
+    const noted = `head=${said?.head ?? ''}&size=${release.seq + 1}`;
+    expect(read?.data).toBe(`${origin}/check?release=${release.id}&${noted}`);
   });
 
   it.skipIf(!canReadPdf())('tells what came later as later, and keeps what was released', async () => {

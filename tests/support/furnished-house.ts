@@ -53,9 +53,12 @@ export async function furnishHouse(owner: Client, mark: string, day: string): Pr
     ...{ id: guest, shows: { mark }, label: 'Family Ota' },
   });
   const invitation = randomUUID();
+  const { secret: calendar } = await owner.post<{ secret: string }>(`/houses/${house}/calendar-link`, {
+    lang: 'en',
+  });
   const things = {
     ...{ house, photo, tag, covering, release, protection, clockMark, term, kind: term },
-    ...{ guest, secret, invitation },
+    ...{ guest, secret, invitation, calendar },
   };
   return { house, content, things: { ...things, mark: encodeURIComponent(mark), date: day, link } };
 }

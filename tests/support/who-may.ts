@@ -24,6 +24,7 @@ export const WHO_MAY: Readonly<Record<string, Who>> = {
   renewPassword: 'anyone',
   readGuestPage: 'anyone',
   guestPicture: 'anyone',
+  readCalendar: 'anyone',
 
   changePassword: 'account',
   listSessions: 'account',
@@ -124,6 +125,10 @@ export const WHO_MAY: Readonly<Record<string, Who>> = {
   listDays: everyRole,
   readDay: everyRole,
   readLedger: everyRole,
+  readStamps: everyRole,
+  readCalendarLink: everyRole,
+  makeCalendarLink: everyRole,
+  endCalendarLink: everyRole,
   readArchive: reviewers,
   archiveSize: reviewers,
   writeNote: crew,

@@ -100,7 +100,7 @@ function MadeAddress({ secret }: { secret: string }) {
       <p>{t('calendar.madeText')}</p>
       <CopyLine
         label={t('calendar.address')}
-        text={`${window.location.origin}${addressOf('readCalendar', { secret })}`}
+        text={`${window.location.origin}${addressOf('readCalendar', { calendar: secret })}`}
       />
     </Notice>
   );

@@ -53,6 +53,7 @@ export const ReleaseView = z
     ...ReleaseFacts.omit({ release: true, covering: true }).shape,
     id: Id,
     seq: z.int().meta({ description: 'Its entry in the ledger.' }),
+    headAfter: Sha256.meta({ description: 'The tree head with that entry as the last.' }),
     at: Instant,
     by: PersonShape.nullable(),
     covering: z.object({

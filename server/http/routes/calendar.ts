@@ -9,8 +9,8 @@ export function calendarHandlers(context: Context, guard: GuessGuard, origin: st
   return {
     readCalendar: async ({ req, res, params }) => {
       const own = origin ?? `${req.protocol}://${req.get('host') ?? ''}`;
-      const text = await guard.secret(`calendar ${req.ip}`, params.secret, 'not-found', () =>
-        readCalendar(context, params.secret, own),
+      const text = await guard.secret(`calendar ${req.ip}`, params.calendar, 'not-found', () =>
+        readCalendar(context, params.calendar, own),
       );
       res.setHeader('content-disposition', 'attachment; filename="closings.ics"');
       res.type('text/calendar').send(text);

@@ -7,16 +7,20 @@ export async function readRelease(db: Db, release: string): Promise<KeptRelease 
     .selectFrom('release')
     .innerJoin('covering', 'covering.id', 'release.coveringId')
     .innerJoin('house', 'house.id', 'release.houseId')
+    .innerJoin('ledgerEntry as entry', (join) =>
+      join.onRef('entry.houseId', '=', 'release.houseId').onRef('entry.seq', '=', 'release.seq'),
+    )
     .where('release.id', '=', release)
     .selectAll('release')
     .select(['covering.name', 'covering.kind', 'covering.closedAt', 'covering.closedRelease'])
-    .select(['house.name as houseName', 'house.zone'])
+    .select(['house.name as houseName', 'house.zone', 'entry.head'])
     .executeTakeFirst();
   if (!row) return undefined;
   const { withdrawnAt, withdrawnBy, withdrawReason } = row;
   return {
     facts: row.facts,
     seq: row.seq,
+    headAfter: row.head.toString('hex'),
     at: row.saidAt.toISOString(),
     by: row.saidBy,
     house: { id: row.houseId, name: row.houseName, zone: row.zone },

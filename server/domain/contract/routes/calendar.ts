@@ -6,7 +6,7 @@ import { route, type Route } from './route.ts';
 export const CALENDAR_ROUTES = {
   readCalendar: route({
     method: 'GET',
-    path: '/calendar/{secret}',
+    path: '/calendar/{calendar}',
     summary: 'The closings of a house as iCalendar (RFC 5545), for whoever has the secret.',
     access: 'anyone',
     status: 200,
