@@ -1,9 +1,12 @@
 import type { CalendarLang } from '#domain/contract/calendar';
 import type { CoveringKind } from '#domain/contract/shapes';
 import type { ClosingReportView } from '#domain/contract/report-views';
+import type { HoldPhase } from '#domain/record/hold-phase';
 import { REPORT_WORDS } from './report-words.ts';
 
-export type CalendarCovering = ClosingReportView['days'][number]['coverings'][number];
+export type CalendarCovering = ClosingReportView['days'][number]['coverings'][number] & {
+  readonly phase: HoldPhase;
+};
 
 /** So many gaps are named in an entry; the rest is counted. */
 const NAMED = 12;
@@ -17,6 +20,8 @@ interface Words {
   readonly gaps: (count: number) => string;
   readonly empty: string;
   readonly complete: string;
+  /** Of the hold; null where nothing is said of it. */
+  readonly phase: Readonly<Record<HoldPhase, string | null>>;
   readonly counted: (counts: CalendarCovering['counts']) => string;
   readonly missing: (marks: string, more: number) => string;
   readonly member: (mark: string, kind: string) => string;
@@ -33,6 +38,14 @@ const WORDS: Readonly<Record<CalendarLang, Words>> = {
     gaps: (count) => (count === 1 ? '1 gap' : `${count} gaps`),
     empty: 'hides nothing yet',
     complete: 'no gaps, all on record',
+    phase: {
+      planned: null,
+      ready: 'ready for inspection',
+      refused: 'refused',
+      released: 'released',
+      'under-release': 'under release',
+      'without-release': 'without release',
+    },
     counted: ({ hidden, onRecord, gaps, lost }) =>
       `Members hidden: ${hidden}. On record: ${onRecord}. Gaps: ${gaps}. Lost: ${lost}.`,
     missing: (marks, more) => `Without a record: ${marks}${more > 0 ? ` and ${more} more` : ''}.`,
@@ -48,6 +61,14 @@ const WORDS: Readonly<Record<CalendarLang, Words>> = {
     gaps: (count) => `未記録${count}件`,
     empty: '隠れる部材は未定',
     complete: '未記録なし、すべて記録あり',
+    phase: {
+      planned: null,
+      ready: '検査待ち',
+      refused: '差し戻し',
+      released: '承認済み',
+      'under-release': '承認あり',
+      'without-release': '承認なし',
+    },
     counted: ({ hidden, onRecord, gaps, lost }) =>
       `隠れる部材 ${hidden}本、記録あり ${onRecord}本、未記録 ${gaps}件、記録不能 ${lost}件`,
     missing: (marks, more) => `記録のない部材：${marks}${more > 0 ? `、ほか${more}本` : ''}`,
@@ -56,8 +77,14 @@ const WORDS: Readonly<Record<CalendarLang, Words>> = {
   },
 };
 
-/** Where a covering stands on its day. What is to be said of its hold is said here. */
-function standing({ closedAt, counts }: CalendarCovering, day: string | null, words: Words): string {
+/** Where a covering stands on its day: its record, then its hold. */
+function standing(covering: CalendarCovering, day: string | null, words: Words): string {
+  const phase = words.phase[covering.phase];
+  const record = recordOf(covering, day, words);
+  return phase === null ? record : `${record}${words.and}${phase}`;
+}
+
+function recordOf({ closedAt, counts }: CalendarCovering, day: string | null, words: Words): string {
   if (closedAt !== null) return counts.lost > 0 ? words.lost(counts.lost) : words.closed;
   if (day === null) return words.noDay;
   if (counts.gaps > 0) return words.gaps(counts.gaps);

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import type { CalendarLang, CalendarLinkView } from '#domain/contract/calendar';
 import type { AccountView } from '#domain/contract/views';
 import { canonicalJson } from '#domain/ledger/canonical-json';
+import { holdPhase } from '#domain/record/hold-phase';
 import { calendarText, type CalendarEvent } from './calendar-text.ts';
 import {
   calendarName,
@@ -67,9 +68,13 @@ interface Told {
 async function tell(context: Context, house: string): Promise<Told[]> {
   const { calendars, now } = context;
   const report = await readClosingReport(context, house);
+  const phases = new Map(
+    (await context.store.read.coverings(house)).map((covering) => [covering.id, holdPhase(covering)]),
+  );
   const before = new Map((await calendars.entries(house)).map((entry) => [entry.covering, entry]));
   const told = report.days.flatMap(({ day, coverings }) =>
-    coverings.flatMap((covering): Told[] => {
+    coverings.flatMap((reported): Told[] => {
+      const covering = { ...reported, phase: phases.get(reported.id) ?? 'planned' };
       const last = before.get(covering.id);
       const lastDay = day ?? last?.day;
       if (lastDay === undefined) return [];
@@ -92,9 +97,12 @@ async function tell(context: Context, house: string): Promise<Told[]> {
   return told;
 }
 
-function contentOf({ name, kind, closedAt, counts, lines }: CalendarCovering, day: string | null): string {
+function contentOf(
+  { name, kind, closedAt, counts, lines, phase }: CalendarCovering,
+  day: string | null,
+): string {
   const missed = lines.filter(({ state }) => state === 'gap' || state === 'lost').map(({ mark }) => mark);
-  const said = { name, kind, closedAt, counts, missed, day };
+  const said = { name, kind, closedAt, counts, missed, day, phase };
   return createHash('sha256').update(canonicalJson(said)).digest('hex');
 }
 

@@ -8,6 +8,7 @@ import type { ReportCoveringView } from '#domain/contract/report-views';
 import type { MemberHistoryView } from '#domain/contract/views';
 import type { Stage } from '#domain/frame/stage';
 import type { z } from 'zod';
+import { holdPhase } from '#domain/record/hold-phase';
 import type { Context } from './context.ts';
 import { cropAround } from './crop-address.ts';
 import { cropPhoto } from './crop-photo.ts';
@@ -67,11 +68,12 @@ async function coveringPage(context: Context, house: string, covering: string): 
   const material = await read.reportMaterial(house, { coverings: [covering] });
   const { days } = reportOf(context, material, await read.zone(house));
   const found = days.flatMap(({ coverings }) => coverings).find(({ id }) => id === covering);
-  if (!found) throw new Failure('not-found', { what: 'guest' });
+  const [view] = material.coverings;
+  if (!found || !view) throw new Failure('not-found', { what: 'guest' });
   const { name, kind, plannedDay, closedAt } = found;
   const { hidden, onRecord, gaps, lost } = found.counts;
   return {
-    ...{ shows: 'covering', name, kind, plannedDay, closedAt },
+    ...{ shows: 'covering', name, kind, plannedDay, closedAt, hold: holdPhase(view) },
     counts: { hidden, onRecord, gaps, lost },
     lines: found.lines.map(toLine),
   };

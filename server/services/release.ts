@@ -53,6 +53,7 @@ export async function releaseCovering(
       note,
     };
     await writing.say({ kind: 'covering.released', version: 1, payload: facts });
+    await writing.requestStamp();
     return readReleaseIn(context, writing, id);
   });
 }

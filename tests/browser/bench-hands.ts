@@ -73,13 +73,17 @@ export async function dragBox(page: Page, t: Words, from: Spot, to: Spot): Promi
 
 /** The drawing has the middle of the hand's way, and its size but for the width of the line around it. */
 export async function drawnBetween(page: Page, t: Words, [x0, y0]: Spot, [x1, y1]: Spot): Promise<void> {
-  const [box, stage] = [await draft(page, t).boundingBox(), await stageOf(page, t).boundingBox()];
-  if (!box || !stage) throw new Error('There is no drawing.');
-  const middle = await pointOn(stageOf(page, t), [(x0 + x1) / 2, (y0 + y1) / 2]);
-  expect(Math.abs(box.x + box.width / 2 - middle.x)).toBeLessThan(2);
-  expect(Math.abs(box.y + box.height / 2 - middle.y)).toBeLessThan(2);
-  expect(Math.abs(box.width - (x1 - x0) * stage.width)).toBeLessThan(20);
-  expect(Math.abs(box.height - (y1 - y0) * stage.height)).toBeLessThan(20);
+  /** How far off middle and size are, in px. What stands above may still move both. */
+  const off = async () => {
+    const [box, stage] = [await draft(page, t).boundingBox(), await stageOf(page, t).boundingBox()];
+    if (!box || !stage) throw new Error('There is no drawing.');
+    const middle = await pointOn(stageOf(page, t), [(x0 + x1) / 2, (y0 + y1) / 2]);
+    const moved = [box.x + box.width / 2 - middle.x, box.y + box.height / 2 - middle.y];
+    const grown = [box.width - (x1 - x0) * stage.width, box.height - (y1 - y0) * stage.height];
+    return { moved: Math.max(...moved.map(Math.abs)), grown: Math.max(...grown.map(Math.abs)) };
+  };
+  await eventually(async () => (await off()).moved).toBeLessThan(2);
+  expect((await off()).grown).toBeLessThan(20);
 }
 
 export const draft = (page: Page, t: Words) => button(page, t('bench.draft'));

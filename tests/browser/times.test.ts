@@ -5,7 +5,7 @@ import type { Words } from '../../client/i18n/words.ts';
 import { wordsOf } from '../client/words.ts';
 import { makeJpeg, takenAt } from '../support/pictures.ts';
 import { describeInBrowser, startApp, type App } from './app.ts';
-import { chooseFiles, signIn } from './hands.ts';
+import { chooseFiles, signIn, eventually } from './hands.ts';
 import { openScreen, photograph } from './screens.ts';
 import { KEEPER, prepareSite, type Site } from './site.ts';
 
@@ -72,7 +72,7 @@ describeInBrowser('times put right by hand', () => {
     await page.getByRole('dialog').getByLabel('Reason').fill('another clock');
     await page.getByRole('dialog').getByRole('button', { name: 'Withdraw', exact: true }).click();
     await page.getByText('No clock mark yet').first().waitFor();
-    expect(await site.ledger('clock.withdrawn')).toHaveLength(1);
+    await eventually(async () => (await site.ledger('clock.withdrawn')).length).toBe(1);
   });
 
   it('a photo without a time is dated by hand', async () => {

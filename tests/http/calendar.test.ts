@@ -116,12 +116,17 @@ describeOverBothDatabases('closings as a calendar', (make) => {
       sequence: '1',
       title: `${BOARDS}: 1 gap`,
     });
+    await server.owner.post(`/coverings/${id}/ready`, {});
+    expect(await stamps()).toMatchObject({ title: `${BOARDS}: 1 gap, ready for inspection`, sequence: '2' });
     clock += 60_000;
     await server.owner.post(`/coverings/${id}/close`, {
       closedAt: null,
       withoutRelease: 'Nobody was there.',
     });
-    expect(await stamps()).toMatchObject({ sequence: '2', title: `${BOARDS}: closed, 1 lost` });
+    expect(await stamps()).toMatchObject({
+      sequence: '2',
+      title: `${BOARDS}: closed, 1 lost, without release`,
+    });
     expect((await text(secret)).includes('STATUS:CONFIRMED')).toBe(true);
   });
 
@@ -142,12 +147,12 @@ describeOverBothDatabases('closings as a calendar', (make) => {
         ]),
       );
     expect(await days()).toEqual({
-      'Floor: closed': '2026-04-01 CONFIRMED',
+      'Floor: closed, without release': '2026-04-01 CONFIRMED',
       'Wall: 1 gap': '2026-04-20 TENTATIVE',
     });
     await server.owner.put(`/coverings/${moved}`, covering(null, ['い一'], 'Wall'));
     expect(await days()).toEqual({
-      'Floor: closed': '2026-04-01 CONFIRMED',
+      'Floor: closed, without release': '2026-04-01 CONFIRMED',
       'Wall: no closing day any more': '2026-04-20 CANCELLED',
     });
   });

@@ -85,6 +85,7 @@ describeOverBothDatabases('guests', (make) => {
     });
     expect(page).toMatchObject({
       ...{ shows: 'covering', name: 'North wall', plannedDay: '2099-04-20', closedAt: null },
+      hold: 'planned',
       counts: { hidden: 2, onRecord: 1, gaps: 1, lost: 0 },
       lines: [
         { mark: 'い二', state: 'gap', pictures: [] },

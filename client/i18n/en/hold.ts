@@ -104,7 +104,7 @@ export const hold = {
     },
   },
   doubt: {
-    openNamed: 'Doubt the tag of {{mark}} …',
+    openNamed: 'Doubt this tag … ({{mark}})',
     open: 'Doubt this tag …',
     title: 'Doubt this tag?',
     text: 'It counts as no record from now on, until somebody answers the finding or tags it anew. The ledger keeps who doubted it and why.',

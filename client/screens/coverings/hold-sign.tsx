@@ -1,12 +1,4 @@
-import type { CoveringView } from '#domain/contract/views';
-
-/** Where a covering stands with its inspection: the states of its hold, and the two ways in which it ends. */
-export type HoldPhase = CoveringView['hold']['state'] | 'under-release' | 'without-release';
-
-export function holdPhase({ hold, closed }: Pick<CoveringView, 'hold' | 'closed'>): HoldPhase {
-  if (!closed) return hold.state;
-  return closed.release === null ? 'without-release' : 'under-release';
-}
+import type { HoldPhase } from '#domain/record/hold-phase';
 
 const BOARD = 'M1.5 1.5h9v9h-9z';
 

@@ -1,6 +1,7 @@
 import type { CoveringView } from '#domain/contract/views';
 import { useWords } from '../../i18n/use-words.ts';
-import { HoldSign, holdPhase } from './hold-sign.tsx';
+import { holdPhase } from '#domain/record/hold-phase';
+import { HoldSign } from './hold-sign.tsx';
 
 /** Where a covering stands with its inspection, as a sign with a word. */
 export function HoldWord({ covering }: { covering: Pick<CoveringView, 'hold' | 'closed'> }) {

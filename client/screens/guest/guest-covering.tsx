@@ -29,6 +29,8 @@ export function GuestCovering({ secret, house, zone, covering }: GuestCoveringPr
         <dd>{t(`common.coveringKind.${kind}`)}</dd>
         <dt>{t('guest.closing')}</dt>
         <dd>{closingWords(t, lang, zone, covering)}</dd>
+        <dt>{t('hold.title')}</dt>
+        <dd>{t(`hold.state.${covering.hold}`)}</dd>
       </dl>
       <section className="section">
         <h2>{t('guest.hides')}</h2>

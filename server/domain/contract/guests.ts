@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { HOLD_PHASES } from '../record/hold-phase.ts';
 import { GUEST_DAYS } from './link-days.ts';
 import { LINE_STATES, NamedStretch } from './report-views.ts';
 import { CoveringFacts, Day, Id, Instant, MarkShape, StageShape, TrackShape, line } from './shapes.ts';
@@ -44,6 +45,7 @@ const named = { name: z.string(), kind: CoveringFacts.shape.kind, plannedDay: Da
 const GuestCoveringView = z.object({
   ...named,
   shows: z.literal('covering'),
+  hold: z.enum(HOLD_PHASES).meta({ description: 'Where it stands with its inspection.' }),
   closedAt: Instant.nullable(),
   counts: z.object({ hidden: z.int(), onRecord: z.int(), gaps: z.int(), lost: z.int() }),
   lines: z.array(

@@ -1,13 +1,7 @@
 import { z } from 'zod';
+import { HOLD_STATES } from '../record/hold-phase.ts';
 import { StretchShape } from './frame-shapes.ts';
 import { Id, Instant, MarkShape, PersonShape, Sha256, StageShape, line, paragraph } from './shapes.ts';
-
-/**
- * A covering is a hold point: a point beyond which work may not proceed without release (the term of quality
- * plans, ISO 10005:2018 and ITP practice, from memory). A closing ends it whichever of these it stands in.
- */
-export const HOLD_STATES = ['planned', 'ready', 'refused', 'released'] as const;
-export type HoldState = (typeof HOLD_STATES)[number];
 
 const reason = line(1000);
 

@@ -1,4 +1,4 @@
-import type { HoldState } from '#domain/contract/hold';
+import type { HoldState } from '#domain/record/hold-phase';
 import type { Entry } from '#domain/ledger/statements';
 import type { Tx } from '../tx.ts';
 import { jsonOrNull } from './json.ts';
