@@ -124,7 +124,7 @@ describeOverBothDatabases('closings as a calendar', (make) => {
       withoutRelease: 'Nobody was there.',
     });
     expect(await stamps()).toMatchObject({
-      sequence: '2',
+      sequence: '3',
       title: `${BOARDS}: closed, 1 lost, without release`,
     });
     expect((await text(secret)).includes('STATUS:CONFIRMED')).toBe(true);

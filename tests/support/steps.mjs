@@ -6,18 +6,21 @@ import { IN_OWN_GROUP, finished } from './vitest-run.mjs';
 const tool = (file, ...args) => [process.execPath, path.join(ROOT, 'node_modules', file), ...args];
 const tsc = (...args) => tool('typescript/bin/tsc', ...args);
 
-/** The checks that are one command each, by the name that `npm test -- <name>` takes. */
+/**
+ * The checks that are one command each, by the name that `npm test -- <name>` takes; the long ones first, since
+ * two run at a time. `isFirst`: others build on it.
+ */
 export const STEPS = [
+  { name: 'types', title: 'types of the domain', command: tsc('-b', 'server/domain'), isFirst: true },
+  { name: 'lint', title: 'lint (eslint)', command: tool('eslint/bin/eslint.js', '.') },
+  { name: 'types', title: 'types of the tests', command: tsc('-p', 'tests', '--noEmit') },
+  { name: 'types', title: 'types of the client', command: tsc('-p', 'client', '--noEmit') },
+  { name: 'types', title: 'types of the server', command: tsc('-p', 'server', '--noEmit') },
   {
     name: 'format',
     title: 'formatting (prettier)',
     command: tool('prettier/bin/prettier.cjs', '--check', '.'),
   },
-  { name: 'types', title: 'types of the domain', command: tsc('-b', 'server/domain') },
-  { name: 'types', title: 'types of the server', command: tsc('-p', 'server', '--noEmit') },
-  { name: 'types', title: 'types of the client', command: tsc('-p', 'client', '--noEmit') },
-  { name: 'types', title: 'types of the tests', command: tsc('-p', 'tests', '--noEmit') },
-  { name: 'lint', title: 'lint (eslint)', command: tool('eslint/bin/eslint.js', '.') },
   {
     name: 'imports',
     title: 'import direction (dependency-cruiser)',
