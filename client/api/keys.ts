@@ -42,6 +42,8 @@ export const keys = {
   protections: (house: string) => ['house', house, 'coverings', 'protections'] as const,
   // Below the report: whatever changes what is hidden and on record changes how the frame is drawn.
   report: (house: string) => ['house', house, 'report'] as const,
+  coveringLedger: (house: string, covering: string) =>
+    ['house', house, 'coverings', covering, 'ledger'] as const,
   review: (house: string, covering: string) => ['house', house, 'report', 'review', covering] as const,
   // What has changed since it was given follows from the same.
   release: (house: string, release: string) => ['house', house, 'report', 'release', release] as const,

@@ -100,6 +100,7 @@ export const PATHS: Paths = {
   withdrawProtection: ['DELETE', '/protections/{protection}'],
   liftProtection: ['POST', '/protections/{protection}/lift'],
   withdrawLifting: ['DELETE', '/protections/{protection}/lift'],
+  readCoveringLedger: ['GET', '/coverings/{covering}/ledger'],
   closingReport: ['GET', '/houses/{house}/closing-report'],
   reportOfPhoto: ['GET', '/photos/{photo}/closing-report'],
   listFindings: ['GET', '/houses/{house}/findings'],

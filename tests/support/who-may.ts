@@ -98,6 +98,7 @@ export const WHO_MAY: Readonly<Record<string, Who>> = {
   closeCovering: recorders,
   reopenCovering: recorders,
 
+  readCoveringLedger: everyRole,
   readReview: everyRole,
   readRelease: everyRole,
   releaseSheet: everyRole,

@@ -18,6 +18,7 @@ export const hold = {
   lacking_other: '{{count, number}} members are missing something:',
   without: 'It closed without release: “{{reason}}”',
   unsaid: 'It closed without release, and nobody said why.',
+  history: 'All that was said of it',
   toRelease: 'To the release',
   toReview: 'Review it',
   toLook: 'Look at the review',

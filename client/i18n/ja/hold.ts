@@ -20,6 +20,7 @@ export const hold = {
   lacking_other: '不備のある部材 {{count, number}}本：',
   without: '承認なしにふさぎました。理由：{{reason}}',
   unsaid: '承認なしにふさぎました。理由は入力されていません。',
+  history: 'この工事についての台帳',
   toRelease: '承認の内容へ',
   toReview: '検査する',
   toLook: '検査の画面を見る',

@@ -12,6 +12,7 @@ import { LineTable } from '../report/line-table.tsx';
 import { useReport } from '../report/use-report.ts';
 import '../report/report.css';
 import { findCovering } from './closing-preview.ts';
+import { HoldHistory } from './hold-history.tsx';
 import { HoldPart } from './hold-part.tsx';
 import { LayerList } from './layer-list.tsx';
 import { DaysLeft } from './days-left.tsx';
@@ -75,6 +76,7 @@ export function CoveringDetails({ covering }: { covering: CoveringView }) {
       {covering.kind === 'plaster' && covering.zone?.shape === 'wall' ? (
         <WallFigures covering={covering} />
       ) : null}
+      <HoldHistory covering={covering.id} />
     </>
   );
 }

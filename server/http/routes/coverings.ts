@@ -18,6 +18,9 @@ export function coveringHandlers(context: Context): Handlers {
       closeCovering(context, account, { house, covering: params.covering }, body),
     reopenCovering: ({ account, house, params, body }) =>
       reopenCovering(context, account, { house, covering: params.covering }, body.reason),
+    readCoveringLedger: async ({ house, params }) => ({
+      entries: await read.entriesAbout(house, `covering:${params.covering}`),
+    }),
 
     closingReport: async ({ house, req, res, query: { format, lang } }) => {
       const report = await readClosingReport(context, house);

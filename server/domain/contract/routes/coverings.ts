@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { CoveringFacts, Id, Instant, line, paragraph } from '../shapes.ts';
 import { ClosingReportView, ReportOfPhotoView } from '../report-views.ts';
-import { CoveringView } from '../views.ts';
+import { CoveringView, LedgerEntryView } from '../views.ts';
 import { route, type Route } from './route.ts';
 
 /** Coverings and the closing report. */
@@ -55,6 +55,14 @@ export const COVERING_ROUTES = {
     body: z.strictObject({ reason: line(1000) }),
     status: 200,
     answer: CoveringView,
+  }),
+  readCoveringLedger: route({
+    method: 'GET',
+    path: '/coverings/{covering}/ledger',
+    summary: 'All that was said of a covering, in order.',
+    access: 'read',
+    status: 200,
+    answer: z.object({ entries: z.array(LedgerEntryView) }),
   }),
 
   closingReport: route({
