@@ -74,6 +74,10 @@ export const PROBLEM_SENTENCES: Record<ProblemCode, readonly [title: string, det
     'Somebody else must release this',
     'You alone recorded {marks}. Somebody else must release {covering}; the keeper of the record can change this rule.',
   ],
+  'ready-by-oneself': [
+    'Somebody else must release this',
+    'You said yourself that {covering} is ready. Somebody else must release it; the keeper of the record can change this rule.',
+  ],
   'release-withdrawn': ['The release was taken back', 'This release was taken back already.'],
   'tag-not-standing': [
     'The tag does not stand any more',

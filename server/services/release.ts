@@ -18,7 +18,7 @@ interface Place {
 /**
  * Releases a covering: every member that it hides was looked at as it stands now, what has no record is
  * waived by name and reason, and, unless the house does without, somebody else than the releasing person
- * recorded each. It names the tree head that all of this lies under.
+ * recorded each and said that it is ready. It names the tree head that all of this lies under.
  */
 export async function releaseCovering(
   context: Context,
@@ -40,6 +40,8 @@ export async function releaseCovering(
     const review = await reviewable(context, writing, place, account.id);
     const lines = linesToRelease(review.lines);
     const waived = assertReviewed(name, lines, members);
+    if (fourEyes && hold.said?.by?.id === account.id)
+      throw new Failure('ready-by-oneself', { covering: name });
     if (fourEyes) assertOthersRecorded(name, lines);
     const { size, head: hash } = await writing.ledgerState(place.house);
     const hides = lines.map(releasedMember);

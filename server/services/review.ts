@@ -33,6 +33,7 @@ export async function readReview(
     covering: rest,
     today,
     fourEyes: facts.fourEyes,
+    ownReady: view.hold.state === 'ready' && view.hold.said?.by?.id === account.id,
     lines,
     evidence: evidence.map(toEvidence),
   };

@@ -184,6 +184,16 @@ describeOverBothDatabases('the hold before a covering closes', (make) => {
     expect((await release(owner, asSeen(lines))).fourEyes).toBe(false);
     await owner.put(`/houses/${house.id}/release-rule`, rule(true));
   });
+
+  it('lets nobody release what they said themselves to be ready, until the keeper says otherwise', async () => {
+    for (const mark of MARKS) await tag(carpenter, mark);
+    await owner.post(`/coverings/${covering}/ready`, {});
+    const { lines, ownReady } = await review(owner);
+    expect(ownReady).toBe(true);
+    expect(await codeOf(release(owner, asSeen(lines)))).toBe('ready-by-oneself');
+    expect((await review()).ownReady).toBe(false);
+    await release(inspector, asSeen((await review()).lines));
+  });
   const rule = (fourEyes: boolean) => ({ fourEyes, reason: 'I build alone.' });
 
   it('lets carpenters release nothing, and inspectors record nothing', async () => {

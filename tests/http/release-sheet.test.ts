@@ -87,7 +87,7 @@ describeOverBothDatabases('a release on paper', (make) => {
     async (lang) => {
       const file = await onDisk(lang);
       const needles = [...MARKS, '谷の舟小屋', WAIVED, '込み栓は全部見た。', 'sato', 'haru', 'north.jpg'];
-      needles.push(release.head.hash, CAUTIONS[lang], lang === 'en' ? '± 60 s' : '±60秒');
+      needles.push(release.headAfter, CAUTIONS[lang], lang === 'en' ? '± 60 s' : '±60秒');
       const text = textOf(file);
       for (const needle of needles) expect(text).toContain(unbroken(needle));
       expect(overdrawn(pdfWords(file))).toEqual([]);

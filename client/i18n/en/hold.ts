@@ -99,7 +99,11 @@ export const hold = {
       note: 'Note',
       caution:
         'A release says what was looked at here. It does not replace any inspection that the law or the local authority asks for.',
-      nothingYet: 'Answer for every member to release it. To refuse it, say what is missing.',
+      nothingYet: 'Answer for every member to release it.',
+      toRefuse: 'To refuse it, say of which member something is missing, or write the reason in the note.',
+      alone:
+        'Whoever recorded a member, or said that the covering is ready, cannot release it: ask somebody else, or let the keeper of the record change the rule.',
+      toRule: 'The rule, in the house details',
       release: 'Release: it may close',
       refuse: 'Refuse: it may not close yet',
     },
@@ -117,7 +121,7 @@ export const hold = {
   },
   rule: {
     title: 'Who may release',
-    two: 'Nobody may release what they alone recorded: two people stand behind every release.',
+    two: 'Nobody may release what they alone recorded, or said themselves to be ready: two people stand behind every release.',
     one: 'People may release what they alone recorded: one person can stand behind a release, and each release says so.',
     toOne: 'Do without the second person …',
     toTwo: 'Ask for a second person …',

@@ -80,6 +80,7 @@ export const problems = {
     'not-hidden': '“{{covering}}” does not hide {{marks}}.',
     'four-eyes':
       'You alone recorded {{marks}}. Somebody else must release “{{covering}}”, or the keeper of the record changes this rule in the house details.',
+    'ready-by-oneself': 'You said yourself that “{{covering}}” is ready: somebody else must release it.',
     'release-withdrawn': 'This release was taken back already.',
     'tag-not-standing':
       'The tag of {{mark}} was replaced or withdrawn meanwhile. Look at the one that stands.',

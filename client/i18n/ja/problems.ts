@@ -82,6 +82,7 @@ export const problems = {
     'not-hidden': '「{{covering}}」は {{marks}} を隠しません。',
     'four-eyes':
       '{{marks}} を記録したのはあなただけです。「{{covering}}」は別の人が承認してください。この決まりは、記録の責任者が建物概要で変えられます。',
+    'ready-by-oneself': '「{{covering}}」の検査を依頼したのはあなたです。別の人が承認してください。',
     'release-withdrawn': 'この承認はすでに取り消されています。',
     'tag-not-standing': '{{mark}} の記入は、改められたか取り消されました。今有効な記入を見てください。',
     'protection-lifted': 'もう別の日時に外したことになっています。先にそれを取り消してください。',

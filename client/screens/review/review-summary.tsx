@@ -1,8 +1,10 @@
+import { Link } from 'react-router';
 import type { ReviewView } from '#domain/contract/review-views';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { ProblemNotice } from '../../parts/notice.tsx';
 import { TextArea } from '../../parts/text-area.tsx';
+import { useHouse } from '../../shell/use-house.ts';
 import { outcomeOf, type ReviewDraft } from './review-draft.ts';
 import { SaidList } from './said-list.tsx';
 import { useConclusion } from './use-conclusion.ts';
@@ -21,12 +23,14 @@ interface ReviewSummaryProps {
 export function ReviewSummary({ review, draft, mayAnswer, onNote, onGoTo, onSaid }: ReviewSummaryProps) {
   const { t } = useWords();
   const { lines, fourEyes } = review;
+  const { id: house } = useHouse();
   const outcome = outcomeOf(draft, lines);
   const { seen, waived, missing, open } = outcome;
   const own = fourEyes ? lines.filter((line) => line.own) : [];
   const { release, refuse } = useConclusion(review, draft, outcome, onSaid);
   if (!mayAnswer) return <p>{t('hold.review.endOfList')}</p>;
-  const mayRelease = open.length === 0 && missing.length === 0 && own.length === 0;
+  const isAlone = own.length > 0 || (fourEyes && review.ownReady);
+  const mayRelease = open.length === 0 && missing.length === 0 && !isAlone;
   const mayRefuse = missing.length > 0 || draft.note.trim() !== '';
   const go = { onGoTo };
   return (
@@ -62,9 +66,14 @@ export function ReviewSummary({ review, draft, mayAnswer, onNote, onGoTo, onSaid
       />
       <p className="wall-caution">{t('hold.review.end.caution')}</p>
       <ProblemNotice error={release.error ?? refuse.error} keepsTyped />
-      {mayRelease || mayRefuse || own.length > 0 ? null : (
-        <p className="soft">{t('hold.review.end.nothingYet')}</p>
-      )}
+      {isAlone ? (
+        <p>
+          {t('hold.review.end.alone')}{' '}
+          <Link to={`/houses/${house}/settings`}>{t('hold.review.end.toRule')}</Link>
+        </p>
+      ) : null}
+      {open.length > 0 ? <p className="soft">{t('hold.review.end.nothingYet')}</p> : null}
+      {mayRefuse ? null : <p className="soft">{t('hold.review.end.toRefuse')}</p>}
       <div className="row">
         {mayRelease ? (
           <Button look="act" isPending={release.isPending} onPress={() => release.mutate(undefined)}>

@@ -27,6 +27,7 @@ export const PROBLEMS = {
   'not-waived': 422,
   'not-hidden': 422,
   'four-eyes': 403,
+  'ready-by-oneself': 403,
   'release-withdrawn': 409,
   'tag-not-standing': 409,
   'protection-lifted': 409,

@@ -27,6 +27,7 @@ export const ReviewView = z
     covering: CoveringView.omit({ hides: true }),
     today: Day,
     fourEyes: z.boolean(),
+    ownReady: z.boolean().meta({ description: 'Whoever asks has said that it is ready.' }),
     lines: z.array(ReviewLineView),
     evidence: z.array(EvidenceTagView).meta({
       description: 'Every tag that is named in the lines, as a record or as the nearest miss.',

@@ -41,7 +41,7 @@ export function releaseSheet(release: ReleaseView, speech: SheetSpeech, asOf: st
     facts: factsOf(telling, release),
     proof: {
       entry: { name: words.fact.entry, text: words.entry(seq, head.size) },
-      head: { name: words.fact.head, text: head.hash },
+      head: { name: words.fact.head, text: release.headAfter },
       check: words.check,
     },
     caution: words.caution,

@@ -12,17 +12,18 @@ export const SHEET_WORDS_EN: SheetWords = {
     rule: 'Two persons',
     note: 'Note',
     entry: 'Ledger entry',
-    head: 'Tree head',
+    head: 'Tree head after it',
   },
   covering: (name, kind) => `${name} (${kind})`,
   said: ({ who, when }) => `${who}, ${when}`,
   zone: (zone) => `as on site (${zone})`,
-  fourEyes: 'Nobody could release what they alone recorded.',
+  fourEyes: 'Nobody could release what they alone recorded, or said themselves to be ready.',
   twoEyes: 'The house did without the rule of two persons: people could release what they alone recorded.',
   noNote: 'none',
   entry: (seq, size) =>
-    `No. ${seq}, counted from 0. It rests on the ${size} ${size === 1 ? 'entry' : 'entries'} before it.`,
-  check: 'To check this release against an exported record, without this server:',
+    `No. ${seq + 1}. It rests on the ${size} ${size === 1 ? 'entry' : 'entries'} before it.`,
+  check:
+    'To check this release against the archive of the house; the page reads only that file and sends nothing:',
   caution:
     'This release is the word of whoever gave it within this record. It does not replace an inspection that the ' +
     'law requires, such as the interim and final inspections (中間検査・完了検査) of the Building Standards Act in ' +
