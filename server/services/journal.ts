@@ -12,6 +12,7 @@ const EARLIER = { pictures: 4, marks: 4 };
 const EARLIER_DAYS = 14;
 const IMPOSSIBLE = { days: 6, pictures: 4 };
 const AHEAD = 5;
+const HOLDS = 6;
 /** Of a note whose day has a page of its own; in characters. */
 const NOTE = { near: 1200, earlier: 240 };
 
@@ -25,6 +26,7 @@ export async function readJournal(context: Context, house: string): Promise<Jour
   const near = await read.briefDays(house, zone, last === undefined ? [today] : [today, last], NEAR);
   return {
     next: nextClosings(report, NEXT),
+    holds: await read.holds(house, HOLDS),
     openCoverings: report.days.reduce((sum, { coverings }) => sum + coverings.length, 0),
     // Whole, since it can be written on the page.
     today: brief(required(near[0]), Infinity),

@@ -222,6 +222,8 @@ export interface RecordReader {
 
   covering(covering: string): Promise<CoveringView | undefined>;
   coverings(house: string): Promise<CoveringView[]>;
+  /** Open coverings that wait for an inspection, or were refused at one; the longest waiting first. */
+  holds(house: string, limit: number): Promise<JournalView['holds']>;
   /** Also one that was taken back. */
   release(release: string): Promise<KeptRelease | undefined>;
   /** One, also when it was withdrawn. */

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest';
 import type { FindingsView } from '#domain/contract/findings';
+import type { JournalView } from '#domain/contract/journal-views';
 import type { ReleaseView, ReviewLineView, ReviewView } from '#domain/contract/review-views';
 import type { CoveringView, HouseView, TagView, UploadOutcome } from '#domain/contract/views';
 import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
@@ -145,7 +146,13 @@ describeOverBothDatabases('the hold before a covering closes', (make) => {
     );
     const other = { lacking: [{ mark: 'へ九', note: '' }] };
     expect(await codeOf(inspector.post(`/coverings/${covering}/refusal`, other))).toBe('not-hidden');
+    const waiting = async () =>
+      (await carpenter.get<JournalView>(`/houses/${house.id}/journal`)).holds
+        .filter(({ id }) => id === covering)
+        .map(({ state }) => state);
+    expect(await waiting()).toEqual(['ready']);
     const refused = await inspector.post<CoveringView>(`/coverings/${covering}/refusal`, refusal);
+    expect(await waiting()).toEqual(['refused']);
     expect(refused.hold).toMatchObject({ state: 'refused', lacking: refusal.lacking });
     await tag(carpenter, 'い二');
     await ready();

@@ -13,6 +13,7 @@ export const days = {
   noPlace: 'No place given',
   moreMissing_one: 'and {{count, number}} gap more',
   moreMissing_other: 'and {{count, number}} gaps more',
+  hold: { ready: 'Ready for inspection:', refused: 'Refused, something is missing:' },
   later: 'Later:',
   complete: 'All on record:',
   hidesNothing: 'Hides nothing yet:',

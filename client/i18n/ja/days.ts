@@ -13,6 +13,7 @@ export const days = {
   gapsLeft_other: '隠れる{{hidden}}のうち、未記録 {{count, number}}件',
   noPlace: '場所の指定なし',
   moreMissing_other: 'ほかに未記録 {{count, number}}件',
+  hold: { ready: '検査待ち：', refused: '差し戻し（不備あり）：' },
   later: 'その先：',
   complete: 'すべて記録あり：',
   hidesNothing: '隠れる部材は未定：',

@@ -10,7 +10,7 @@ import { DaysLeft } from '../coverings/days-left.tsx';
 import { NextCovering } from './next-covering.tsx';
 
 /** What closes next and what is missing for it: the list for whoever goes out with the camera. */
-export function ClosesNext({ journal: { next, openCoverings } }: { journal: JournalView }) {
+export function ClosesNext({ journal: { next, openCoverings, holds } }: { journal: JournalView }) {
   const { t } = useWords();
   const lexicon = useLexicon();
   const { id: house } = useHouse();
@@ -29,6 +29,8 @@ export function ClosesNext({ journal: { next, openCoverings } }: { journal: Jour
   );
   return (
     <>
+      <Holds holds={holds} state="ready" />
+      <Holds holds={holds} state="refused" />
       {next.gaps.map((covering) => (
         <NextCovering key={covering.id} covering={covering} withReading={withReading} />
       ))}
@@ -54,6 +56,26 @@ export function ClosesNext({ journal: { next, openCoverings } }: { journal: Jour
 function daysOf(gaps: NextClosingsView['gaps']): string {
   const days = Math.min(...gaps.map(({ daysLeft }) => daysLeft ?? Infinity));
   return days <= 7 ? '' : days <= 14 ? '?days=14' : '?days=all';
+}
+
+/** Coverings that wait for somebody, in one line: for an inspector, or for what was missing. */
+function Holds({ holds, state }: { holds: JournalView['holds']; state: 'ready' | 'refused' }) {
+  const { t } = useWords();
+  const { id: house } = useHouse();
+  const mayReview = useMay('review');
+  const end = state === 'ready' && mayReview ? '/review' : '';
+  const waiting = holds.filter((hold) => hold.state === state);
+  if (waiting.length === 0) return null;
+  return (
+    <p className="quiet-line">
+      <strong>{t(`days.hold.${state}`)}</strong>
+      {waiting.map(({ id, name }) => (
+        <Link key={id} className="line-link" to={`/houses/${house}/coverings/${id}${end}`}>
+          {name}
+        </Link>
+      ))}
+    </p>
+  );
 }
 
 /** Coverings for which nobody has to go out now, in one line. */

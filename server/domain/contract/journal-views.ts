@@ -70,6 +70,9 @@ export const JournalView = z
     today: BriefDayView,
     next: NextClosingsView,
     openCoverings: z.int(),
+    holds: z.array(z.object({ id: Id, name: z.string(), state: z.enum(['ready', 'refused']) })).meta({
+      description: 'Open coverings that wait for somebody: for inspection, or for what was missing at one.',
+    }),
     lastDay: BriefDayView.nullable().meta({ description: 'The last day before today with anything on it.' }),
     earlier: EarlierDaysView,
     ahead: z.array(z.object({ day: Day, notes: z.array(NoteView.extend({ cut: z.boolean() })) })).meta({

@@ -1,4 +1,5 @@
 import type { CoveringKind } from '#domain/contract/shapes';
+import type { JournalView } from '#domain/contract/journal-views';
 import type { KeptRelease } from '../../services/record-store.ts';
 import type { Db } from '../open-database.ts';
 
@@ -36,4 +37,22 @@ export async function readRelease(db: Db, release: string): Promise<KeptRelease 
       reason: withdrawReason ?? '',
     },
   };
+}
+
+export async function readHolds(db: Db, house: string, limit: number): Promise<JournalView['holds']> {
+  const rows = await db
+    .selectFrom('covering')
+    .select(['id', 'name', 'holdState'])
+    .where('houseId', '=', house)
+    .where('closedAt', 'is', null)
+    .where('holdState', 'in', ['ready', 'refused'])
+    .orderBy('holdAt')
+    .orderBy('id')
+    .limit(limit)
+    .execute();
+  return rows.map(({ id, name, holdState }) => ({
+    id,
+    name,
+    state: holdState === 'ready' ? 'ready' : 'refused',
+  }));
 }
