@@ -40,7 +40,7 @@ describeOverBothDatabases('rebuild from the ledger', (make) => {
         await createHouse(record.context, HARU, house, facts);
         refusals += await play(record, house, [...MEMBERS, ...acts]);
       }),
-      { numRuns: 80 },
+      { numRuns: 50 },
     );
     // The histories must reach the refusals as well, or they test too little.
     expect(refusals).toBeGreaterThan(0);
