@@ -48,7 +48,7 @@ describeInBrowser('the archive of a house, handed out and checked', () => {
     await signIn(page, t, KEEPER);
     const section = page.getByRole('region', { name: t('ledger.archive.title') });
     const originals = new RegExp(
-      `^About [\\d.]+ [kM]B, with ${Object.keys(site.photos).length} originals\\.$`,
+      `^About [\\d.]+ [kM]B of ledger and ${Object.keys(site.photos).length} originals;`,
       'u',
     );
     await section.getByText(originals).waitFor();

@@ -7,8 +7,10 @@ export const ledger = {
   archive: {
     title: 'Archive of the house',
     lead: 'One file with the ledger, all originals, and a page that opens without a server. It can be checked and restored anywhere.',
-    size_one: 'About {{bytes}}, with {{count, number}} original.',
-    size_other: 'About {{bytes}}, with {{count, number}} originals.',
+    size_one:
+      'About {{bytes}} of ledger and {{count, number}} original; the pages to read and check it add half a megabyte and more.',
+    size_other:
+      'About {{bytes}} of ledger and {{count, number}} originals; the pages to read and check it add half a megabyte and more.',
     download: 'Download the archive',
     check: 'Check an archive',
     caution:

@@ -9,7 +9,8 @@ export const ledger = {
   archive: {
     title: '記録一式',
     lead: '台帳とすべての元のファイル、サーバーなしで開けるページを一つのファイルにまとめたものです。どこででも確かめ、復元できます。',
-    size_other: 'およそ{{bytes}}（元のファイル{{count, number}}件を含む）。',
+    size_other:
+      '台帳と元のファイル{{count, number}}件でおよそ{{bytes}}。ほかに、読むためと確かめるためのページが0.5MB以上あります。',
     download: '記録一式をダウンロード',
     check: '記録一式を確かめる',
     caution:
