@@ -19,6 +19,7 @@ export const hold = {
   without: 'It closed without release: “{{reason}}”',
   unsaid: 'It closed without release, and nobody said why.',
   history: 'All that was said of it',
+  takenBack: 'The release under which it closed was taken back on {{when}}, by {{who}}: “{{reason}}”',
   toRelease: 'To the release',
   toReview: 'Review it',
   toLook: 'Look at the review',

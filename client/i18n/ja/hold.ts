@@ -21,6 +21,7 @@ export const hold = {
   without: '承認なしにふさぎました。理由：{{reason}}',
   unsaid: '承認なしにふさぎました。理由は入力されていません。',
   history: 'この工事についての台帳',
+  takenBack: 'ふさいだ後、{{when}}に{{who}}さんが承認を取り消しました（理由：{{reason}}）。',
   toRelease: '承認の内容へ',
   toReview: '検査する',
   toLook: '検査の画面を見る',

@@ -24,8 +24,10 @@ export function HoldPart({ covering }: { covering: CoveringView }) {
         <p>{closed.without === null ? t('hold.unsaid') : t('hold.without', { reason: closed.without })}</p>
       ) : null}
       <Said covering={covering} />
-      {hold.said && hold.said.note !== '' ? <p className="coverings-note">{hold.said.note}</p> : null}
-      {hold.state === 'refused' ? <LackingList lacking={hold.lacking} /> : null}
+      {!closed && hold.said && hold.said.note !== '' ? (
+        <p className="coverings-note">{hold.said.note}</p>
+      ) : null}
+      {!closed && hold.state === 'refused' ? <LackingList lacking={hold.lacking} /> : null}
       {release === null ? null : (
         <p>
           <Link className="alone" to={`/houses/${house}/releases/${release}`}>
@@ -42,6 +44,11 @@ function Said({ covering: { hold, closed } }: { covering: CoveringView }) {
   const { zone } = useHouse();
   const { state, said } = hold;
   if (state === 'planned' || said === null) return closed ? null : <p>{t('hold.said.planned')}</p>;
-  const when = formatInstant(said.at, zone, lang);
-  return <p>{t(`hold.said.${state}`, { when, who: said.by?.name ?? t('common.nobody') })}</p>;
+  const words = { when: formatInstant(said.at, zone, lang), who: said.by?.name ?? t('common.nobody') };
+  if (!closed) return <p>{t(`hold.said.${state}`, words)}</p>;
+  // What is closed is neither ready nor refused any more; that its release was taken back since, it is told.
+  const isTakenBack = closed.release !== null && hold.release !== closed.release;
+  return isTakenBack ? (
+    <p className="act-text">{t('hold.takenBack', { ...words, reason: said.note })}</p>
+  ) : null;
 }
