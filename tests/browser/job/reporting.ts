@@ -154,4 +154,10 @@ export function reporting(job: Job): void {
 
 const linesOf = (page: Page, t: Words) =>
   page.getByRole('table', { name: t('report.table', { name: COVERING }) });
-const line = (page: Page, t: Words, mark: string) => row(linesOf(page, t), mark).innerText();
+/** What is far from the window is not laid out, and says nothing until it is. */
+async function line(page: Page, t: Words, mark: string): Promise<string> {
+  const found = row(linesOf(page, t), mark);
+  await found.scrollIntoViewIfNeeded();
+  await eventually(() => found.innerText()).not.toBe('');
+  return found.innerText();
+}
