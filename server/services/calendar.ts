@@ -14,7 +14,7 @@ import {
 import type { CalendarEntry } from './calendars.ts';
 import type { Context } from './context.ts';
 import { Failure } from './failure.ts';
-import { readClosingReport } from './report.ts';
+import { reportOf } from './report.ts';
 
 /** Makes this person's address of the calendar; the one before ends. */
 export function makeCalendarLink(
@@ -67,10 +67,10 @@ interface Told {
  */
 async function tell(context: Context, house: string): Promise<Told[]> {
   const { calendars, now } = context;
-  const report = await readClosingReport(context, house);
-  const phases = new Map(
-    (await context.store.read.coverings(house)).map((covering) => [covering.id, holdPhase(covering)]),
-  );
+  const { read } = context.store;
+  const material = await read.reportMaterial(house);
+  const report = reportOf(context, material, await read.zone(house));
+  const phases = new Map(material.coverings.map((covering) => [covering.id, holdPhase(covering)]));
   const before = new Map((await calendars.entries(house)).map((entry) => [entry.covering, entry]));
   const told = report.days.flatMap(({ day, coverings }) =>
     coverings.flatMap((reported): Told[] => {

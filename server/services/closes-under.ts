@@ -1,5 +1,7 @@
 import type { CoveringView } from '#domain/contract/views';
-import { hiddenBeyond } from '#domain/record/release';
+import { hiddenBeyond, linesToRelease } from '#domain/record/release';
+import type { Context } from './context.ts';
+import { readCoveringLines } from './covering-lines.ts';
 import { Failure } from './failure.ts';
 import type { HouseWriting } from './record-store.ts';
 import { someMarks } from './some-marks.ts';
@@ -14,6 +16,7 @@ interface Under {
  * now. Where none is, work may go on, but only with a reason that stays on record.
  */
 export async function closesUnder(
+  context: Context,
   writing: HouseWriting,
   { id, name, hold }: CoveringView,
   closedAt: string,
@@ -24,21 +27,11 @@ export async function closesUnder(
     if (withoutRelease === null) throw new Failure('not-released', { covering: name, state: hold.state });
     return { release: null, without: withoutRelease };
   }
-  const beyond = hiddenBeyond(release.facts.hides, await hiddenNow(writing, id));
+  const { lines } = await readCoveringLines(context, writing, { house: writing.houseId, covering: id });
+  const hidden = linesToRelease(lines).map((line) => ({ mark: line.mark, stretch: line.hidden }));
+  const beyond = hiddenBeyond(release.facts.hides, hidden);
   if (beyond.length === 0) return { release: release.facts.release, without: null };
   if (withoutRelease === null)
     throw new Failure('released-for-less', { covering: name, ...someMarks(beyond) });
   return { release: null, without: withoutRelease };
-}
-
-/** Standing members only: a retired one is hidden by nothing. */
-async function hiddenNow(writing: HouseWriting, covering: string) {
-  const { members, coverings } = await writing.reportMaterial(writing.houseId, { coverings: [covering] });
-  const facts = new Map(members.map((member) => [member.mark, member]));
-  return (coverings[0]?.hides ?? [])
-    .filter(({ mark }) => facts.get(mark)?.retired !== true)
-    .map(({ mark, stretch }) => {
-      const length = facts.get(mark)?.axis?.length;
-      return { mark, stretch: stretch ?? (length === undefined ? null : { from: 0, to: length }) };
-    });
 }

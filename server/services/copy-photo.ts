@@ -3,6 +3,7 @@ import { wallTextOf } from '#domain/photo/wall-text';
 import type { Context } from './context.ts';
 import { decodablePhoto, madeOf } from './decodable-photo.ts';
 import type { CopyFacts } from './ports.ts';
+import { safeFileName, withoutReserved } from './safe-file-name.ts';
 
 export interface CopyWish {
   readonly position: boolean;
@@ -48,10 +49,8 @@ export function copyFacts(
   };
 }
 
-/** `<original name>.jpg`, without path, control or reserved characters, or dots in front. */
+/** Of a copy: the name of the original, as JPEG. */
 export function copyName(fileName: string): string {
-  const clean = fileName.replace(/[\p{Cc}\p{Cf}\p{Cs}/\\:*?"<>|]+/gu, '_').replace(/^[.\s]+/u, '');
-  const stem = clean.replace(/\.[A-Za-z0-9]{1,5}$/u, '').trim();
-  // By characters: half a surrogate pair cannot stand in a header.
-  return `${stem === '' ? 'photo' : [...stem].slice(0, 200).join('')}.jpg`;
+  const stem = withoutReserved(fileName).replace(/\.[A-Za-z0-9]{1,5}$/u, '');
+  return safeFileName(stem, 'jpg', 'photo');
 }

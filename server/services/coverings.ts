@@ -61,7 +61,7 @@ export async function closeCovering(
     if (before.closed) throw new Failure('covering-closed', { covering: before.name });
     // Not before the lock is held: a release that came first must not seem to be later than this.
     const at = closedAt ?? context.now().toISOString();
-    const under = await closesUnder(writing, before, at, withoutRelease);
+    const under = await closesUnder(context, writing, before, at, withoutRelease);
     const payload = { covering: place.covering, closedAt: at, note, ...under };
     await writing.say({ kind: 'covering.closed', version: 2, payload });
     return readCoveringOf(writing, place.covering);

@@ -5,10 +5,10 @@ import { checkAddress } from '#domain/record/sheet/check-address';
 import { releaseSheet, type SheetSpeech } from '#domain/record/sheet/release-sheet';
 import type { SheetRecord } from '#domain/record/sheet/sheet';
 import type { Context } from './context.ts';
-import { copyName } from './copy-photo.ts';
 import { cropBox } from './crop-address.ts';
 import { readRelease } from './release.ts';
 import { REPORT_WORDS } from './report-words.ts';
+import { safeFileName } from './safe-file-name.ts';
 
 export interface ReleasePaper {
   /** A file name that is safe on every system. */
@@ -27,7 +27,7 @@ export async function releasePaper(
   const at = context.now();
   const sheet = releaseSheet(view, speechOf(lang, view.house.zone), at.toISOString());
   return {
-    name: paperName(sheet.title),
+    name: safeFileName(sheet.title, 'pdf', 'release'),
     write: (to) =>
       context.paper.writeRelease(
         {
@@ -40,10 +40,6 @@ export async function releasePaper(
         to,
       ),
   };
-}
-
-function paperName(title: string): string {
-  return copyName(`${title}.pdf`).replace(/\.jpg$/u, '.pdf');
 }
 
 function speechOf(lang: 'en' | 'ja', zone: string): SheetSpeech {

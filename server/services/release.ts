@@ -3,6 +3,7 @@ import type { ReleaseView, ReviewLineView } from '#domain/contract/review-views'
 import type { AccountView } from '#domain/contract/views';
 import { changesSince, linesToRelease, needsWaiver, releasedMember } from '#domain/record/release';
 import { speaker, type Context } from './context.ts';
+import { readCoveringLines } from './covering-lines.ts';
 import { Failure } from './failure.ts';
 import { readOpen } from './holds.ts';
 import type { KeptRelease, RecordReader } from './record-store.ts';
@@ -163,7 +164,7 @@ function byMark<T extends { mark: string }>(marked: readonly T[]): T[] {
 async function viewOf(context: Context, read: RecordReader, kept: KeptRelease): Promise<ReleaseView> {
   const { facts, house } = kept;
   const { release: id, covering, ...said } = facts;
-  const { lines } = await reviewable(context, read, { house: house.id, covering }, '');
+  const { lines } = await readCoveringLines(context, read, { house: house.id, covering });
   const since = changesSince(facts.hides, lines);
   const named = [...facts.hides.flatMap(({ tags }) => tags), ...since.flatMap(({ come }) => come)];
   const evidence = await read.sightingsOf([...new Set(named)]);

@@ -5,10 +5,10 @@ import { canonicalJson } from '#domain/ledger/canonical-json';
 import { recordedAlone } from '#domain/record/release';
 import type { ReportLine } from '#domain/record/report-line';
 import type { Context } from './context.ts';
+import { readCoveringLines } from './covering-lines.ts';
 import { cropAddress } from './crop-address.ts';
 import { Failure } from './failure.ts';
 import type { RecordReader, Sighting } from './record-store.ts';
-import { reportOf } from './report.ts';
 
 /** What a covering hides, as it is reviewed. */
 export interface Reviewable {
@@ -43,21 +43,17 @@ export async function readReview(
 export async function reviewable(
   context: Context,
   read: RecordReader,
-  { house, covering }: { house: string; covering: string },
+  place: { house: string; covering: string },
   person: string,
 ): Promise<Reviewable> {
-  const zone = await read.zone(house);
-  const material = await read.reportMaterial(house, { coverings: [covering] });
-  const report = reportOf(context, material, zone);
-  const lines = linesOf(report);
+  const { today, lines, without } = await readCoveringLines(context, read, place);
   const named = new Set(lines.flatMap((line) => evidenceOf(line)));
   const evidence = await read.sightingsOf([...named]);
   const own = new Set(evidence.filter(({ tag }) => tag.by?.id === person).map(({ tag }) => tag.id));
-  const others = { ...material, tags: material.tags.filter(({ id }) => !own.has(id)) };
-  const alone = own.size === 0 ? [] : recordedAlone(lines, linesOf(reportOf(context, others, zone)));
+  const alone = own.size === 0 ? [] : recordedAlone(lines, without(own));
   const isOwn = new Set(alone);
   return {
-    today: report.today,
+    today,
     lines: lines.map((line) => ({ ...line, basis: basisOf(line), own: isOwn.has(line.mark) })),
     evidence,
   };
@@ -65,10 +61,6 @@ export async function reviewable(
 
 export function toEvidence({ tag, fileName, capture }: Sighting): EvidenceTagView {
   return { tag, fileName, capture, crop: cropAddress(tag) };
-}
-
-function linesOf({ days }: ReturnType<typeof reportOf>): ReportLine[] {
-  return days.flatMap(({ coverings }) => coverings.flatMap(({ lines }) => lines));
 }
 
 function evidenceOf({ records, nearestMiss }: ReportLine): string[] {

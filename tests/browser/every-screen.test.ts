@@ -32,7 +32,7 @@ describeInBrowser('every screen', () => {
     views = [...screensOf(site, more), ...momentsOf(site, more)];
   });
   // Chromium writes down each refusal that the moments bring about.
-  afterEach(() => expect(app.complaints(/4\d\d/)).toEqual([]));
+  afterEach(() => expect(app.complaints(/responded with a status of 4\d\d/)).toEqual([]));
   afterAll(() => app.close());
 
   /** Every screen and moment in one language, and what the checks found at each. */

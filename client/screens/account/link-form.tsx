@@ -8,6 +8,7 @@ import { Button } from '../../parts/button.tsx';
 import { Field } from '../../parts/field.tsx';
 import { ProblemNotice } from '../../parts/notice.tsx';
 import { isLongEnough, looksLikeEmail } from './credentials.ts';
+import { NewPasswordField } from './new-password-field.tsx';
 
 /** `invited`: the address that the link was made for, if any. */
 export function LinkForm({ link, invited }: { link: string; invited: string | null }) {
@@ -31,7 +32,6 @@ export function LinkForm({ link, invited }: { link: string; invited: string | nu
     setTried(true);
     if (name.trim() !== '' && looksLikeEmail(email) && isLongEnough(password)) make.mutate();
   };
-  const shortness = t('account.missing.shortPassword', { count: password.length });
   return (
     <form className="form" onSubmit={submit} noValidate>
       <Field
@@ -54,15 +54,11 @@ export function LinkForm({ link, invited }: { link: string; invited: string | nu
         isReadOnly={invited !== null}
         error={tried && !looksLikeEmail(email) ? t('account.missing.email') : null}
       />
-      <Field
+      <NewPasswordField
         label={t('account.signIn.password')}
-        description={t('account.link.passwordHint')}
-        type="password"
-        name="new-password"
-        autoComplete="new-password"
         value={password}
         onChange={setPassword}
-        error={tried && !isLongEnough(password) ? shortness : null}
+        wasTried={tried}
       />
       <ProblemNotice error={make.error} keepsTyped />
       <div className="row">

@@ -6,10 +6,10 @@ import { call } from '../../api/call.ts';
 import { beginSession } from '../../api/use-session.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
-import { Field } from '../../parts/field.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
 import { isLongEnough } from './credentials.ts';
+import { NewPasswordField } from './new-password-field.tsx';
 
 /** For whoever has lost their password: who made the link, and what it ends. */
 export function NewPassword({ link, facts: { by, email } }: { link: string; facts: LinkView }) {
@@ -30,7 +30,6 @@ export function NewPassword({ link, facts: { by, email } }: { link: string; fact
     setTried(true);
     if (isLongEnough(password)) renew.mutate();
   };
-  const shortness = t('account.missing.shortPassword', { count: password.length });
   const account = { email: email ?? '' };
   return (
     <Page title={t('password.link.title')}>
@@ -42,15 +41,11 @@ export function NewPassword({ link, facts: { by, email } }: { link: string; fact
       <p className="lead">{t('password.link.ends')}</p>
       <form className="form" onSubmit={submit} noValidate>
         <input type="hidden" name="username" autoComplete="username" value={account.email} readOnly />
-        <Field
+        <NewPasswordField
           label={t('password.next')}
-          description={t('account.link.passwordHint')}
-          type="password"
-          name="new-password"
-          autoComplete="new-password"
           value={password}
           onChange={setPassword}
-          error={tried && !isLongEnough(password) ? shortness : null}
+          wasTried={tried}
         />
         <ProblemNotice error={renew.error} keepsTyped />
         <div className="row">

@@ -8,6 +8,7 @@ import { Checkbox } from '../../parts/checkbox.tsx';
 import { Field } from '../../parts/field.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice.tsx';
 import { isLongEnough } from './credentials.ts';
+import { NewPasswordField } from './new-password-field.tsx';
 
 export function PasswordSection() {
   const { t } = useWords();
@@ -31,7 +32,6 @@ export function PasswordSection() {
     setTried(true);
     if (present !== '' && isLongEnough(next)) change.mutate();
   };
-  const shortness = t('account.missing.shortPassword', { count: next.length });
   return (
     <section className="section">
       <h2>{t('password.title')}</h2>
@@ -46,16 +46,7 @@ export function PasswordSection() {
           onChange={setPresent}
           error={tried && present === '' ? t('account.missing.password') : null}
         />
-        <Field
-          label={t('password.next')}
-          description={t('account.link.passwordHint')}
-          type="password"
-          name="new-password"
-          autoComplete="new-password"
-          value={next}
-          onChange={setNext}
-          error={tried && !isLongEnough(next) ? shortness : null}
-        />
+        <NewPasswordField label={t('password.next')} value={next} onChange={setNext} wasTried={tried} />
         <Checkbox isSelected={tokens} onChange={setTokens}>
           {t('password.tokens')}
         </Checkbox>

@@ -1,6 +1,6 @@
 import type { LedgerEntryView } from '#domain/contract/views';
 import { formatInstant } from '../../i18n/format.ts';
-import type { Telling } from './statement-sentence.ts';
+import type { Telling } from './telling.ts';
 import { StatementText } from './statement-list.tsx';
 
 export function LedgerEntry({ entry, telling }: { entry: LedgerEntryView; telling: Telling }) {

@@ -1,30 +1,18 @@
 import type { DevicePosition } from '#domain/contract/place';
 import type { CoveringFacts, Site } from '#domain/contract/shapes';
 import { lengthWords, pairWords } from '../place/length-words.ts';
-import { reasonWords } from '../../i18n/taken-back.ts';
 import type { FindingKind } from '#domain/record/findings/kinds';
 import type { LedgerEntryView } from '#domain/contract/views';
 import { formatDay, formatInstant, formatList } from '../../i18n/format.ts';
 import type { Statement, StatementOf } from '#domain/ledger/statements';
 import { cameraName } from '../../i18n/camera-name.ts';
 import { kindLabel, nameOfKind } from '../../i18n/kind-label.ts';
-import { BUILT_IN, type Lexicon } from '#domain/lexicon/lexicon';
+import { BUILT_IN } from '#domain/lexicon/lexicon';
 import { withinSpan } from '../../i18n/span-words.ts';
 import type { Language } from '../../i18n/language.ts';
 import type { Words } from '../../i18n/words.ts';
-
-export interface Telling {
-  readonly t: Words;
-  readonly lang: Language;
-  /** The house's zone. */
-  readonly zone: string;
-  /** Names of coverings by id: a closing names its covering by id alone. */
-  readonly coverings: ReadonlyMap<string, string>;
-  /** Names of protection by id: its lifting names it by id alone. */
-  readonly protections?: ReadonlyMap<string, string>;
-  /** The house's own words; without them those of the program. */
-  readonly lexicon?: Lexicon;
-}
+import { holdSentence } from './hold-sentence.ts';
+import { withReason, type Telling } from './telling.ts';
 
 /** What an entry says, as a person would. An entry newer than this program is named by its kind. */
 export function statementSentence(
@@ -210,47 +198,6 @@ function hiddenWords(t: Words, { zone, hides }: Pick<CoveringFacts, 'zone' | 'hi
   return hides.length === 0 ? t('ledger.say.covering.inZone') : t('ledger.say.covering.withZone', { listed });
 }
 
-type HoldStatement = StatementOf<
-  | 'covering.ready'
-  | 'covering.ready-withdrawn'
-  | 'covering.refused'
-  | 'covering.released'
-  | 'release.withdrawn'
->;
-
-function holdSentence({ t, lang, coverings }: Telling, { kind, payload }: HoldStatement): string {
-  const name = coverings.get(payload.covering) ?? t('ledger.aCovering');
-  switch (kind) {
-    case 'covering.ready':
-      return withNote(t, t('hold.say.ready', { name }), payload.note);
-    case 'covering.ready-withdrawn':
-      return withReason(t, t('hold.say.ready-withdrawn', { name }), payload.reason);
-    case 'covering.refused': {
-      const marks = formatList(
-        payload.lacking.map(({ mark }) => mark),
-        lang,
-      );
-      const said = marks === '' ? t('hold.say.refused', { name }) : t('hold.say.lacking', { name, marks });
-      return withNote(t, said, payload.note);
-    }
-    case 'covering.released': {
-      const waived = payload.waived.length;
-      const size = payload.head.size;
-      const said =
-        waived === 0
-          ? t('hold.say.released', { name, size })
-          : t('hold.say.waived', { name, size, count: waived });
-      return withNote(t, said, payload.note);
-    }
-    case 'release.withdrawn':
-      return withReason(t, t('hold.say.release-withdrawn', { name }), payload.reason);
-  }
-}
-
-function withNote(t: Words, sentence: string, note: string): string {
-  return note.trim() === '' ? sentence : t('hold.say.note', { sentence, note });
-}
-
 type ProtectionStatement = Extract<Statement, { kind: `protection.${string}` }>;
 
 function protectionSentence(telling: Telling, { kind, payload }: ProtectionStatement): string {
@@ -357,8 +304,4 @@ function timeSentence({ t, lang, zone }: Telling, { kind, payload }: TimeStateme
 
 function kindWords({ t, lang, lexicon }: Telling, kind: string): string {
   return kind === '' ? t('ledger.noKind') : kindLabel(kind, lang, lexicon ?? BUILT_IN);
-}
-
-function withReason(t: Words, sentence: string, reason: string): string {
-  return reason.trim() === '' ? sentence : t('ledger.reason', { sentence, reason: reasonWords(t, reason) });
 }

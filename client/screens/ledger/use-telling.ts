@@ -5,7 +5,7 @@ import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
 import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useProtections } from '../protection/use-protections.ts';
-import type { Telling } from './statement-sentence.ts';
+import type { Telling } from './telling.ts';
 
 /** What sentences about this house need. Without the names of its coverings they still read. */
 export function useTelling(): Telling {
