@@ -20,6 +20,8 @@ interface Words {
   readonly gaps: (count: number) => string;
   readonly empty: string;
   readonly complete: string;
+  /** No gaps: the rest is accepted without a record. */
+  readonly waived: (count: number) => string;
   /** Of the hold; null where nothing is said of it. */
   readonly phase: Readonly<Record<HoldPhase, string | null>>;
   readonly counted: (counts: CalendarCovering['counts']) => string;
@@ -38,6 +40,7 @@ const WORDS: Readonly<Record<CalendarLang, Words>> = {
     gaps: (count) => (count === 1 ? '1 gap' : `${count} gaps`),
     empty: 'hides nothing yet',
     complete: 'no gaps, all on record',
+    waived: (count) => `no gaps, ${count} accepted without a record`,
     phase: {
       planned: null,
       ready: 'ready for inspection',
@@ -46,8 +49,9 @@ const WORDS: Readonly<Record<CalendarLang, Words>> = {
       'under-release': 'under release',
       'without-release': 'without release',
     },
-    counted: ({ hidden, onRecord, gaps, lost }) =>
-      `Members hidden: ${hidden}. On record: ${onRecord}. Gaps: ${gaps}. Lost: ${lost}.`,
+    counted: ({ hidden, onRecord, gaps, lost, waived }) =>
+      `Members hidden: ${hidden}. On record: ${onRecord}. Gaps: ${gaps}. Lost: ${lost}.` +
+      (waived > 0 ? ` Accepted without a record: ${waived}.` : ''),
     missing: (marks, more) => `Without a record: ${marks}${more > 0 ? ` and ${more} more` : ''}.`,
     member: (mark, kind) => (kind === '' ? mark : `${mark} (${kind})`),
     and: ', ',
@@ -57,10 +61,11 @@ const WORDS: Readonly<Record<CalendarLang, Words>> = {
     title: (name, standing) => `${name}：${standing}`,
     noDay: 'ふさぐ日は未定に戻った',
     closed: 'ふさぎ済み',
-    lost: (count) => `ふさぎ済み、記録不能${count}件`,
-    gaps: (count) => `未記録${count}件`,
+    lost: (count) => `ふさぎ済み、記録不能${count}本`,
+    gaps: (count) => `未記録${count}本`,
     empty: '隠れる部材は未定',
     complete: '未記録なし、すべて記録あり',
+    waived: (count) => `未記録なし、記録なしで認めた部材${count}本`,
     phase: {
       planned: null,
       ready: '検査待ち',
@@ -69,8 +74,9 @@ const WORDS: Readonly<Record<CalendarLang, Words>> = {
       'under-release': '承認あり',
       'without-release': '承認なし',
     },
-    counted: ({ hidden, onRecord, gaps, lost }) =>
-      `隠れる部材 ${hidden}本、記録あり ${onRecord}本、未記録 ${gaps}件、記録不能 ${lost}件`,
+    counted: ({ hidden, onRecord, gaps, lost, waived }) =>
+      `隠れる部材 ${hidden}本、記録あり ${onRecord}本、未記録 ${gaps}本、記録不能 ${lost}本` +
+      (waived > 0 ? `、記録なしで認めた部材 ${waived}本` : ''),
     missing: (marks, more) => `記録のない部材：${marks}${more > 0 ? `、ほか${more}本` : ''}`,
     member: (mark, kind) => (kind === '' ? mark : `${mark}（${kind}）`),
     and: '、',
@@ -88,7 +94,8 @@ function recordOf({ closedAt, counts }: CalendarCovering, day: string | null, wo
   if (closedAt !== null) return counts.lost > 0 ? words.lost(counts.lost) : words.closed;
   if (day === null) return words.noDay;
   if (counts.gaps > 0) return words.gaps(counts.gaps);
-  return counts.hidden + counts.before === 0 ? words.empty : words.complete;
+  if (counts.hidden + counts.before === 0) return words.empty;
+  return counts.waived > 0 ? words.waived(counts.waived) : words.complete;
 }
 
 /** `day` is null where a day that was told before is no longer planned. */

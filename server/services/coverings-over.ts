@@ -28,6 +28,7 @@ export async function coveringsOver(
     closedDay: null,
   }));
   const decided = layersOf(layers, reader);
+  const waived = await read.waived(over.flatMap(({ hold }) => hold.release ?? []));
   return layers.flatMap((layer, i) => {
     const { hides: _, ...covering } = over[i] as CoveringView;
     return layer.hides
@@ -35,6 +36,7 @@ export async function coveringsOver(
       .map(({ least, stretch }) => ({
         ...covering,
         least,
+        waiver: waived.get(covering.id)?.find((one) => one.mark === mark)?.waiver ?? null,
         hiddenAt: decided.hidden(layer, mark, stretch ?? whole).since,
       }));
   });

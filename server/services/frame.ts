@@ -121,14 +121,15 @@ function toFrameProtection(
 }
 
 function toFrameHidden(line: CoveringReport['lines'][number], timeZone: string): FrameHiddenView {
-  const { mark, least, state, hidden, missing, completeAt, hiddenAt } = line;
+  const { mark, least, state, hidden, missing, completeAt, hiddenAt, waiver } = line;
   const bare = ({ from, to }: { from: number; to: number }) => ({ from, to });
-  const isMissing = state === 'gap' || state === 'lost';
+  const isMissing = state === 'gap' || state === 'lost' || state === 'waived';
   return {
     ...{ mark, least, state },
     stretches: hidden && [bare(hidden)],
     missing: hidden ? (missing.length > 0 ? missing.map(bare) : isMissing ? [bare(hidden)] : []) : null,
     hiddenDay: hiddenAt && dayOf(hiddenAt, timeZone),
     onRecordSince: completeAt && dayOf(completeAt, timeZone),
+    waivedDay: waiver && dayOf(waiver.at, timeZone),
   };
 }

@@ -71,10 +71,10 @@ async function coveringPage(context: Context, house: string, covering: string): 
   const [view] = material.coverings;
   if (!found || !view) throw new Failure('not-found', { what: 'guest' });
   const { name, kind, plannedDay, closedAt } = found;
-  const { hidden, onRecord, gaps, lost } = found.counts;
+  const { hidden, onRecord, gaps, lost, waived } = found.counts;
   return {
     ...{ shows: 'covering', name, kind, plannedDay, closedAt, hold: holdPhase(view) },
-    counts: { hidden, onRecord, gaps, lost },
+    counts: { hidden, onRecord, gaps, lost, waived },
     lines: found.lines.map(toLine),
   };
 }

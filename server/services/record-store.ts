@@ -35,6 +35,7 @@ import type { Stage } from '#domain/frame/stage';
 import type { Entry, Statement } from '#domain/ledger/statements';
 import type { DatingGrounds } from '#domain/photo/date-photo';
 import type { StandingTag } from '#domain/record/requirement';
+import type { WaivedMember } from '#domain/record/waived';
 import type { ArchiveMaterial, LedgerExtent } from './archive/archive-material.ts';
 
 /** What the services need of the record; server/storage implements it. */
@@ -92,7 +93,7 @@ export type LayerMaterial = Omit<LayerCovering, 'closedAt' | 'closedDay'> & {
 /** The plain values of which the closing report is made. */
 export interface ReportMaterial {
   readonly members: readonly ReportMember[];
-  readonly coverings: readonly CoveringView[];
+  readonly coverings: readonly (CoveringView & { readonly waived: readonly WaivedMember[] })[];
   /** Not among them, but closed over the same members. */
   readonly beside: readonly LayerMaterial[];
   readonly tags: readonly StandingTag[];
@@ -230,6 +231,8 @@ export interface RecordReader {
   protection(protection: string): Promise<ProtectionView | undefined>;
   /** The latest laid first, without those that were withdrawn; over one member only, where one is named. */
   protections(house: string, mark?: string): Promise<ProtectionView[]>;
+  /** By covering, what these releases accept without a record. */
+  waived(releases: readonly string[]): Promise<Map<string, WaivedMember[]>>;
   reportMaterial(house: string, part?: ReportPart): Promise<ReportMaterial>;
 
   /** What the crew has entered or renamed. */

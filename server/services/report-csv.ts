@@ -54,6 +54,7 @@ function lineCells(line: Line, words: ReportWords, local: (instant: string | nul
     words.stage[line.least],
     words.state[line.state],
     [
+      ...waiverCell(line, words, local),
       ...(line.nearestMiss?.reasons ?? []).map((reason) => words.miss[reason]),
       ...(line.liesUnder ? [words.liesUnder(line.liesUnder.name, local(line.liesUnder.since))] : []),
     ].join(words.and),
@@ -82,8 +83,12 @@ function part({ from, to, fromMark, toMark }: NamedStretch, { between }: ReportW
 /** Of what is missing whole nobody lists the parts. */
 function missingLength({ state, missing, lengthMm }: Line): string {
   if (missing.length > 0) return metres(missing.reduce((sum, { from, to }) => sum + to - from, 0));
-  const isMissing = state === 'gap' || state === 'lost';
+  const isMissing = state === 'gap' || state === 'lost' || state === 'waived';
   return isMissing && lengthMm !== null ? metres(lengthMm) : '';
+}
+
+function waiverCell({ waiver }: Line, words: ReportWords, local: (instant: string) => string): string[] {
+  return waiver ? [words.waived(waiver.by?.name ?? '', local(waiver.at), waiver.reason)] : [];
 }
 
 const metres = (mm: number) => (mm / 1000).toFixed(2);

@@ -21,6 +21,8 @@ export interface ReportWords {
   readonly finding: Readonly<Record<FindingKind, string>>;
   /** Of a finding that somebody has answered. */
   readonly accepted: (finding: string, by: string, reason: string) => string;
+  /** Of a gap that a release accepts. */
+  readonly waived: (by: string, since: string, reason: string) => string;
   /** Of a gap: what must be lifted before there can be a photo. */
   readonly liesUnder: (name: string, since: string) => string;
   /** Between several reasons. */
@@ -69,6 +71,7 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       'on-record': 'on record',
       gap: 'gap',
       lost: 'lost',
+      waived: 'accepted without a record',
       'hidden-before': 'hidden before by another layer',
       retired: 'retired',
     },
@@ -92,12 +95,14 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       undated: 'the photo has no date',
       'before-first-day': "the photo's date lies before the first day on site",
       'after-upload': "the photo's date lies after the day it was added",
+      disputed: 'somebody doubts it; see the findings',
       contradicted: 'something on record contradicts it; see the findings',
       unreadable: 'the member cannot be read in the photo',
     },
     legibility: { clear: 'clear', weak: 'weak', unreadable: 'unreadable' },
     finding: FINDING_NAMES.en,
     accepted: (finding, by, reason) => `${finding} (accepted by ${by}: ${reason})`,
+    waived: (by, since, reason) => `accepted by ${by} on ${since}: ${reason}`,
     liesUnder: (name, since) => `lies under protection since ${since} (${name})`,
     and: '; ',
     between: (from, to) => `${from} to ${to}`,
@@ -141,6 +146,7 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       'on-record': '記録あり',
       gap: '未記録',
       lost: '記録不能',
+      waived: '記録なしで認めた',
       'hidden-before': '前の層で隠れた',
       retired: '取りやめ',
     },
@@ -163,12 +169,14 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       undated: '写真に日付がない',
       'before-first-day': '写真の日付が現場の初日より前',
       'after-upload': '写真の日付が取り込みより後',
+      disputed: '疑義あり（要確認を参照）',
       contradicted: 'ほかの記録と食い違う（要確認を参照）',
       unreadable: '写真で部材が判別できない',
     },
     legibility: { clear: 'はっきり', weak: 'やや不鮮明', unreadable: '判別できない' },
     finding: FINDING_NAMES.ja,
     accepted: (finding, by, reason) => `${finding}（${by}が認めた：${reason}）`,
+    waived: (by, since, reason) => `${by}が認めた（${since}）：${reason}`,
     liesUnder: (name, since) => `${since}から養生の下（${name}）`,
     and: '、',
     between: (from, to) => `${from}〜${to}`,

@@ -9,7 +9,7 @@ import { PROJECTED } from './tables.ts';
 const PAGE = 500;
 
 /** Raise it whenever projectors or what they call decide something differently, so that old tables are made anew. */
-export const PROJECTION_VERSION = 8;
+export const PROJECTION_VERSION = 9;
 
 /** Rebuilds the tables of a database that an older program filled; resolves to whether it did. */
 export async function rebuildIfOlder(db: Db): Promise<boolean> {

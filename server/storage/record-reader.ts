@@ -33,7 +33,7 @@ import { readProtection, readProtections } from './queries/protections.ts';
 import { readAdders, readPhotoCounts, readPhotoOrder, readPhotos } from './queries/photo-list.ts';
 import { readPhotoPlaces } from './queries/photo-places.ts';
 import { readPhoto, readPhotoByContent, readPhotoFile, readPhotosWithoutPictures } from './queries/photos.ts';
-import { readHolds, readRelease } from './queries/releases.ts';
+import { readHolds, readRelease, readWaived } from './queries/releases.ts';
 import { readLastStamp, readUnstampedHead } from './queries/stamps.ts';
 import { readKindSightings, readTerms } from './queries/terms.ts';
 import { readReportMaterial, readSightings, readSightingsOf, readTag, readTagsOn } from './queries/tags.ts';
@@ -82,6 +82,7 @@ export function recordReader(db: Db): RecordReader {
     holds: (house, limit) => readHolds(db, house, limit),
     protection: (protection) => readProtection(db, protection),
     protections: (house, mark) => readProtections(db, house, mark),
+    waived: (releases) => readWaived(db, releases),
     reportMaterial: (house, part) => readReportMaterial(db, house, part),
     terms: (house) => readTerms(db, house),
     kindSightings: (house, kind, limit) => readKindSightings(db, house, kind, limit),

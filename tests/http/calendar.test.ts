@@ -90,7 +90,7 @@ describeOverBothDatabases('closings as a calendar', (make) => {
     expect(whole).toContain('X-WR-CALNAME:谷の舟小屋：ふさぎ工事\r\n');
     // §3.3.11: backslash, semicolon and comma are escaped, a colon and a quotation mark are not.
     expect(whole.replaceAll('\r\n ', '')).toContain(
-      'SUMMARY:北側の下屋、野地板張り（二枚目）\\; "い通り"\\, 継手は\\\\の字𠮷野杉：未記録3件\r\n',
+      'SUMMARY:北側の下屋、野地板張り（二枚目）\\; "い通り"\\, 継手は\\\\の字𠮷野杉：未記録3本\r\n',
     );
   });
 

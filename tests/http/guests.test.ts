@@ -86,7 +86,7 @@ describeOverBothDatabases('guests', (make) => {
     expect(page).toMatchObject({
       ...{ shows: 'covering', name: 'North wall', plannedDay: '2099-04-20', closedAt: null },
       hold: 'planned',
-      counts: { hidden: 2, onRecord: 1, gaps: 1, lost: 0 },
+      counts: { hidden: 2, onRecord: 1, gaps: 1, lost: 0, waived: 0 },
       lines: [
         { mark: 'い二', state: 'gap', pictures: [] },
         { mark: 'い一', state: 'on-record', pictures: [{ photo: shown.photo, tag: shown.id }] },

@@ -1,9 +1,17 @@
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest';
 import type { FindingsView } from '#domain/contract/findings';
+import type { FrameView } from '#domain/contract/frame-views';
 import type { JournalView } from '#domain/contract/journal-views';
+import type { ClosingReportView } from '#domain/contract/report-views';
 import type { ReleaseView, ReviewLineView, ReviewView } from '#domain/contract/review-views';
-import type { CoveringView, HouseView, TagView, UploadOutcome } from '#domain/contract/views';
+import type {
+  CoveringView,
+  HouseView,
+  MemberHistoryView,
+  TagView,
+  UploadOutcome,
+} from '#domain/contract/views';
 import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
 import { makeJpeg, takenAt } from '../support/pictures.ts';
 import { codeOf, newHouse, startServer, type Client, type TestServer } from '../support/server.ts';
@@ -169,6 +177,38 @@ describeOverBothDatabases('the hold before a covering closes', (make) => {
     ]);
   });
 
+  it('calls what was waived accepted by name and reason wherever it is told of, until the release is taken back', async () => {
+    for (const mark of ['い一', 'い二']) await tag(carpenter, mark);
+    await ready();
+    const reason = 'Seen on site, stands dry.';
+    const released = await release(inspector, asSeen((await review()).lines, { い三: reason }));
+    const waiver = { release: released.id, at: released.at, by: released.by, reason };
+    const reported = async () => {
+      const { days } = await owner.get<ClosingReportView>(`/houses/${house.id}/closing-report`);
+      const found = days.flatMap(({ coverings }) => coverings).find(({ id }) => id === covering);
+      return { ...found?.counts, line: found?.lines.find(({ mark }) => mark === 'い三') };
+    };
+    expect(await reported()).toMatchObject({ hidden: 3, onRecord: 2, gaps: 0, lost: 0, waived: 1 });
+    expect((await reported()).line).toMatchObject({ state: 'waived', waiver });
+    await carpenter.post(`/coverings/${covering}/close`, {});
+    expect((await reported()).line).toMatchObject({ state: 'waived', waiver });
+    expect(await findings('closed-with-gaps')).toEqual([]);
+    const { coverings } = await owner.get<MemberHistoryView>(`/houses/${house.id}/members/い三`);
+    expect(coverings.find(({ id }) => id === covering)?.waiver).toEqual(waiver);
+    const { coverings: drawn } = await owner.get<FrameView>(`/houses/${house.id}/frame`);
+    const onFrame = drawn.find(({ id }) => id === covering)?.hides.find(({ mark }) => mark === 'い三');
+    expect(onFrame).toMatchObject({ state: 'waived', waivedDay: expect.any(String) as string });
+
+    await inspector.delete(
+      `/releases/${released.id}?reason=${encodeURIComponent('It was い四 that I saw.')}`,
+    );
+    expect(await reported()).toMatchObject({ lost: 1, waived: 0, line: { state: 'lost', waiver: null } });
+    expect(await findings('closed-with-gaps')).toMatchObject([{ facts: { count: 1 } }]);
+    expect(await findings('release-taken-back')).toMatchObject([
+      { facts: { by: 'sato', reason: 'It was い四 that I saw.' } },
+    ]);
+  });
+
   it('wants whoever releases to have seen what speaks for a member as it stands', async () => {
     for (const mark of MARKS) await tag(carpenter, mark);
     await ready();
@@ -220,7 +260,7 @@ describeOverBothDatabases('the hold before a covering closes', (make) => {
     expect((await lineOf())?.state).toBe('on-record');
     const disputed = await inspector.post<TagView>(`/tags/${placed.id}/dispute`, { reason: 'This is い二.' });
     expect(disputed.disputed).toMatchObject({ by: { name: 'sato' }, reason: 'This is い二.' });
-    expect(await lineOf()).toMatchObject({ state: 'gap', nearestMiss: { reasons: ['contradicted'] } });
+    expect(await lineOf()).toMatchObject({ state: 'gap', nearestMiss: { reasons: ['disputed'] } });
     const [found] = await findings('disputed');
     const answer = { findings: [{ key: found?.key, basis: found?.basis }], reason: 'The ink mark is い一.' };
     await carpenter.post(`/houses/${house.id}/findings/accept`, answer);

@@ -6,4 +6,5 @@ export const WHOLE_LINE = {
   ...SEEN,
   lostBefore: [],
   liesUnder: null,
+  waiver: null,
 };

@@ -15,7 +15,7 @@ export const days = {
   moreMissing_other: 'and {{count, number}} gaps more',
   hold: { ready: 'Ready for inspection:', refused: 'Refused, something is missing:' },
   later: 'Later:',
-  complete: 'All on record:',
+  complete: 'No gaps:',
   hidesNothing: 'Hides nothing yet:',
   moreCoverings_one: 'and {{count, number}} more',
   moreCoverings_other: 'and {{count, number}} more',

@@ -95,6 +95,7 @@ export const findings = {
       said: '“{{name}}” closed without release, for this reason: “{{why}}”.',
       unsaid: '“{{name}}” closed without release, and nobody said why.',
     },
+    'release-taken-back': '“{{name}}” closed under a release that {{by}} took back on {{when}}: “{{why}}”.',
     'closed-with-gaps_one': '“{{name}}” closed while {{count, number}} member had no record.',
     'closed-with-gaps_other': '“{{name}}” closed while {{count, number}} members had no record.',
   },
@@ -108,6 +109,8 @@ export const findings = {
   todo: {
     disputed:
       'Change or withdraw the tag, or tag a better photo. If the tag is right, answer by accepting it with the reason.',
+    'release-taken-back':
+      'Say by your name what was found instead, and what follows from it; or take the closing back, if it is to be opened again.',
     'closed-without-release':
       'Say by your name how it came to this and what was looked at instead, or take the closing back if it was said by mistake.',
     'stage-goes-back':

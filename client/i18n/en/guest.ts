@@ -10,6 +10,8 @@ export const guest = {
   plannedFor: 'planned for {{day}}',
   closedAt: 'closed {{when}}',
   counts: '{{onRecord}} of {{hidden}} members on record',
+  waived_one: '{{count, number}} accepted without a record',
+  waived_other: '{{count, number}} accepted without a record',
   hides: 'Members that it hides',
   hidesNothing: 'It hides no member.',
   least: 'needs on record: {{stage}}',

@@ -18,6 +18,7 @@ export const hold = {
   lacking_other: '{{count, number}} members are missing something:',
   without: 'It closed without release: “{{reason}}”',
   unsaid: 'It closed without release, and nobody said why.',
+  waiver: 'accepted by {{who}} on {{when}}: “{{reason}}”',
   history: 'All that was said of it',
   takenBack: 'The release under which it closed was taken back on {{when}}, by {{who}}: “{{reason}}”',
   toRelease: 'To the release',

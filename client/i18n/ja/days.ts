@@ -15,7 +15,7 @@ export const days = {
   moreMissing_other: 'ほかに未記録 {{count, number}}件',
   hold: { ready: '検査待ち：', refused: '差し戻し（不備あり）：' },
   later: 'その先：',
-  complete: 'すべて記録あり：',
+  complete: '未記録なし：',
   hidesNothing: '隠れる部材は未定：',
   moreCoverings_other: 'ほか{{count, number}}件',
   addPhotos: '写真を追加',

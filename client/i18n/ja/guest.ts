@@ -12,6 +12,7 @@ export const guest = {
   plannedFor: '{{day}}の予定',
   closedAt: '{{when}}にふさいだ',
   counts: '{{hidden}}本のうち{{onRecord}}本は記録あり',
+  waived_other: '記録なしで認めたもの{{count, number}}本',
   hides: '隠れる部材',
   hidesNothing: '隠れる部材はありません。',
   least: '必要な記録：{{stage}}',

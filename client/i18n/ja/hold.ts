@@ -20,6 +20,7 @@ export const hold = {
   lacking_other: '不備のある部材 {{count, number}}本：',
   without: '承認なしにふさぎました。理由：{{reason}}',
   unsaid: '承認なしにふさぎました。理由は入力されていません。',
+  waiver: '{{who}}が{{when}}に認めた（{{reason}}）',
   history: 'この工事についての台帳',
   takenBack: 'ふさいだ後、{{when}}に{{who}}さんが承認を取り消しました（理由：{{reason}}）。',
   toRelease: '承認の内容へ',

@@ -122,15 +122,16 @@ function RecordState({
   if (!found) return null;
   const { counts, lines } = found;
   if (covering.hides.length === 0) return <span className="soft">{t('coverings.recordState.empty')}</span>;
-  const { gaps, lost, before, onRecord, firm, hidden } = counts;
+  const { gaps, lost, waived, before, onRecord, firm, hidden } = counts;
   const earlier = before > 0 ? LAYER_WORDS[lang].hiddenBeforeCount(formatNumber(before, lang)) : null;
   const weigh = onRecord > firm ? t('report.count.weigh', { count: onRecord - firm }) : null;
+  const accepted = waived > 0 ? t('report.count.waived', { count: waived }) : null;
   const complete = hidden > 0 || earlier === null ? t('coverings.recordState.complete') : null;
-  if (gaps + lost === 0) return <span>{joinWords([complete, weigh, earlier], lang)}</span>;
+  if (gaps + lost + waived === 0) return <span>{joinWords([complete, weigh, earlier], lang)}</span>;
   const ratio = `${formatNumber(onRecord, lang)} / ${formatNumber(hidden, lang)}`;
   return (
     <>
-      <span>{joinWords([ratio, weigh, earlier], lang)}</span>{' '}
+      <span>{joinWords([ratio, weigh, accepted, earlier], lang)}</span>{' '}
       <span className="act-text">
         {gaps > 0 ? t('coverings.recordState.gaps', { count: gaps }) : ''}
         {lost > 0 ? t('coverings.recordState.lost', { count: lost }) : ''}

@@ -51,6 +51,10 @@ export function findingSentence(t: Words, lang: Language, zone: string, finding:
         ? t('findings.say.closed-without-release.unsaid', { name })
         : t('findings.say.closed-without-release.said', { name, why });
     }
+    case 'release-taken-back': {
+      const said = { name: String(facts['name']), by: String(facts['by']), why: String(facts['reason']) };
+      return t('findings.say.release-taken-back', { when: when('at'), ...said });
+    }
     case 'shown-after-closing':
       return t('findings.say.shown-after-closing', {
         mark,

@@ -26,6 +26,7 @@ export function findingWays(house: string, { kind, marks, covering }: FindingVie
     case 'before-first-day':
       return [cameras, settings];
     case 'closed-without-release':
+    case 'release-taken-back':
     case 'closed-with-gaps':
     case 'shown-after-closing':
       return [{ word: 'covering', to: `${base}/coverings/${covering ?? ''}` }];

@@ -3,7 +3,7 @@ import { STAGES } from '#domain/frame/stage';
 import { useWords } from '../../i18n/use-words.ts';
 import { InkPatterns } from './ink-patterns.tsx';
 
-const STATES = ['held', 'not-yet', 'gap', 'lost'] as const;
+const STATES = ['held', 'not-yet', 'gap', 'lost', 'waived'] as const;
 const ZONES = ['open', 'closed'] as const;
 const HATCHED: readonly string[] = ['cut', 'raised', 'pegged', 'lath-on'];
 const BAR = 'M2 6H38V18H2Z';

@@ -22,7 +22,8 @@ export function hiddenWords(
     state === 'on-record' && since !== null
       ? t('frame.tell.since', { state: word, day: formatDay(since, lang) })
       : word;
-  const missing = state === 'gap' || state === 'lost' ? missingWords(t, lang, model, hides, day) : '';
+  const isMissing = state === 'gap' || state === 'lost' || state === 'waived';
+  const missing = isMissing ? missingWords(t, lang, model, hides, day) : '';
   const whole = missing === '' ? said : lang === 'ja' ? `${said}。${missing}` : `${said}, ${missing}`;
   return t('frame.tell.hidden', { covering: covering.name, state: whole });
 }

@@ -7,7 +7,17 @@ import { without, type Stretch } from '#domain/record/stretches';
 import type { FrameModel, HidesMember } from './frame-model.ts';
 
 /** One path each, in the order in which they lie over each other. */
-export const INKS = ['pale', 'through', 'none', ...STAGES, 'held', 'not-yet', 'gap', 'lost'] as const;
+export const INKS = [
+  'pale',
+  'through',
+  'none',
+  ...STAGES,
+  'held',
+  'not-yet',
+  'waived',
+  'gap',
+  'lost',
+] as const;
 export type Ink = (typeof INKS)[number];
 export type Paths = Readonly<Record<Ink, string>>;
 
@@ -41,6 +51,7 @@ const INK_OF = {
   'not-yet': 'not-yet',
   gap: 'gap',
   lost: 'lost',
+  waived: 'waived',
   // The earlier layer draws it.
   'hidden-before': null,
   retired: null,
@@ -58,7 +69,7 @@ function inkHidden(
   const ink = INK_OF[state];
   if (ink === null) return;
   const stretches = hidden.stretches ?? [{ from: 0, to: drawn.length }];
-  const isMissing = state === 'gap' || state === 'lost';
+  const isMissing = state === 'gap' || state === 'lost' || state === 'waived';
   const inked = isMissing ? (missingOn(hidden, member, day) ?? stretches) : stretches;
   parts[ink].push(drawnOnce(drawn, inked, ink === 'held' ? middleOf : outlineOf));
   // Of what is not complete only today is known which parts have a record.

@@ -1,5 +1,6 @@
 import type { GuestCoveringView } from '#domain/contract/guests';
 import { formatList, formatNumber } from '../../i18n/format.ts';
+import { joinWords } from '../../i18n/join-words.ts';
 import { stretchWords } from '../../i18n/stretch-words.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { KindName } from '../../parts/kind-name.tsx';
@@ -20,6 +21,7 @@ export function GuestCovering({ secret, house, zone, covering }: GuestCoveringPr
     onRecord: formatNumber(counts.onRecord, lang),
     hidden: formatNumber(counts.hidden, lang),
   };
+  const waived = counts.waived > 0 ? t('guest.waived', { count: counts.waived }) : '';
   return (
     <>
       <dl className="facts">
@@ -34,7 +36,11 @@ export function GuestCovering({ secret, house, zone, covering }: GuestCoveringPr
       </dl>
       <section className="section">
         <h2>{t('guest.hides')}</h2>
-        {lines.length === 0 ? <p>{t('guest.hidesNothing')}</p> : <p>{t('guest.counts', counted)}</p>}
+        {lines.length === 0 ? (
+          <p>{t('guest.hidesNothing')}</p>
+        ) : (
+          <p>{joinWords([t('guest.counts', counted), waived], lang)}</p>
+        )}
         <ul className="guest-lines plain-list">
           {lines.map((line) => (
             <li key={line.mark}>

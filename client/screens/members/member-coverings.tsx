@@ -2,6 +2,7 @@ import { Link } from 'react-router';
 import type { MemberHistoryView } from '#domain/contract/views';
 import { formatDay, formatInstant } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
+import { HoldWaiver } from '../coverings/hold-waiver.tsx';
 import { LAYER_WORDS } from '../coverings/layer-words.ts';
 import { joinWords } from '../../i18n/join-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
@@ -31,6 +32,11 @@ export function MemberCoverings({ coverings }: { coverings: readonly HidingCover
             {t(`common.coveringKind.${covering.kind}`)} · {when(covering)} ·{' '}
             {t('members.history.needs', { stage: t(`common.stage.${covering.least}`) })}
           </p>
+          {covering.waiver ? (
+            <p>
+              <span>{t('report.state.waived')}</span> <HoldWaiver waiver={covering.waiver} />
+            </p>
+          ) : null}
         </li>
       ))}
     </ul>

@@ -80,7 +80,7 @@ function Facts({ covering }: { covering: Covering }) {
 
 function Counts({ covering: { counts } }: { covering: Covering }) {
   const { t, lang } = useWords();
-  const { hidden, onRecord, firm, gaps, lost, before, retired } = counts;
+  const { hidden, onRecord, firm, gaps, lost, waived, before, retired } = counts;
   return (
     <>
       <span>
@@ -89,6 +89,7 @@ function Counts({ covering: { counts } }: { covering: Covering }) {
       {onRecord > firm ? <span>{t('report.count.weigh', { count: onRecord - firm })}</span> : null}{' '}
       {gaps > 0 ? <span className="act-text">{t('report.count.gaps', { count: gaps })}</span> : null}{' '}
       {lost > 0 ? <span className="act-text">{t('report.count.lost', { count: lost })}</span> : null}{' '}
+      {waived > 0 ? <span>{t('report.count.waived', { count: waived })}</span> : null}{' '}
       {before > 0 ? (
         <span className="soft">{LAYER_WORDS[lang].hiddenBeforeCount(formatNumber(before, lang))}</span>
       ) : null}{' '}

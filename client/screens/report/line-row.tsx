@@ -10,6 +10,7 @@ import { KindName } from '../../parts/kind-name.tsx';
 import { LegibilityMark } from '../../parts/legibility-mark.tsx';
 import { StageName } from '../../parts/stage-name.tsx';
 import { useHouse } from '../../shell/use-house.ts';
+import { HoldWaiver } from '../coverings/hold-waiver.tsx';
 import { LAYER_WORDS } from '../coverings/layer-words.ts';
 import { eachPhotoOnce } from './each-photo-once.ts';
 import { knownTime } from './known-time.ts';
@@ -132,14 +133,20 @@ export function LineWords({ line }: { line: Line }) {
   const { t, lang } = useWords();
   const { zone } = useHouse();
   const miss = missSentence(t, lang, zone, line);
-  const isMissing = line.state === 'gap' || line.state === 'lost';
+  const { state, waiver } = line;
+  const isMissing = state === 'gap' || state === 'lost';
   return (
     <>
       <span className={isMissing ? 'act-text' : undefined}>
-        {isToBeWeighed(line) ? t('report.state.weigh') : t(`report.state.${line.state}`)}
+        {isToBeWeighed(line) ? t('report.state.weigh') : t(`report.state.${state}`)}
       </span>
+      {waiver ? (
+        <span className="report-miss">
+          <HoldWaiver waiver={waiver} />
+        </span>
+      ) : null}
       {miss === '' ? null : <span className="report-miss">{miss}</span>}
-      {isMissing && line.missing.length > 0 && line.lengthMm !== null ? (
+      {(isMissing || waiver) && line.missing.length > 0 && line.lengthMm !== null ? (
         <span className="report-miss">
           {t('report.stretch.missing', {
             parts: formatList(

@@ -7,7 +7,10 @@ export const allShots = ({ places, unseen, placeless }: ShotListView): ShotView[
   ...placeless,
 ];
 
-/** 'open': still to be photographed; 'lost': hidden without a record; 'unasked': nobody asks for it any more. */
+/**
+ * 'open': still to be photographed; 'lost': hidden without a record; 'unasked': nobody asks for it any more, or a
+ * release accepts that it has no record.
+ */
 export type ShotState = 'open' | 'on-record' | 'lost' | 'unasked';
 
 /** What decides first, of parts and of coverings alike. */
@@ -43,6 +46,7 @@ function stateOfPart(part: Stretch, { state, hidden, missing, lostBefore }: Aske
   if (state === 'retired' || (hidden && !meets(part, [hidden]))) return 'unasked';
   if (state === 'hidden-before') return 'lost';
   const isMissing = missing.length === 0 || meets(part, missing);
+  if (state === 'waived' && isMissing) return 'unasked';
   if (state === 'gap' && isMissing) return 'open';
   if ((state === 'lost' && isMissing) || meets(part, lostBefore)) return 'lost';
   return 'on-record';

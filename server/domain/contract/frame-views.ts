@@ -44,6 +44,9 @@ export const FrameHiddenView = z.object({
   onRecordSince: Day.nullable().meta({
     description: 'The day of the photo that completed its record; null where it is not complete.',
   }),
+  waivedDay: Day.nullable().meta({
+    description: 'The day of the release that accepts what is missing; null where none does.',
+  }),
 });
 export type FrameHiddenView = z.infer<typeof FrameHiddenView>;
 

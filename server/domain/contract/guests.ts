@@ -47,7 +47,7 @@ const GuestCoveringView = z.object({
   shows: z.literal('covering'),
   hold: z.enum(HOLD_PHASES).meta({ description: 'Where it stands with its inspection.' }),
   closedAt: Instant.nullable(),
-  counts: z.object({ hidden: z.int(), onRecord: z.int(), gaps: z.int(), lost: z.int() }),
+  counts: z.object({ hidden: z.int(), onRecord: z.int(), gaps: z.int(), lost: z.int(), waived: z.int() }),
   lines: z.array(
     z.object({
       mark: MarkShape,

@@ -4,7 +4,7 @@ import { DATED_BY } from './clock.ts';
 import { FindingKindShape } from './findings.ts';
 import { StretchShape } from './frame-shapes.ts';
 import { VerdictShape } from './legibility-views.ts';
-import { CoveringFacts, Day, Id, Instant, MarkShape, StageShape } from './shapes.ts';
+import { CoveringFacts, Day, Id, Instant, MarkShape, PersonShape, StageShape } from './shapes.ts';
 
 /**
  * Why a tag does not count for a requirement; 'no-photo' where there is no tag at all. 'part-only' and
@@ -21,6 +21,7 @@ export const MISS_REASONS = [
   'perhaps-after-closing',
   'undated',
   ...CAPTURE_DOUBTS,
+  'disputed',
   'contradicted',
   'unreadable',
   'part-only',
@@ -56,7 +57,16 @@ export const NamedStretch = StretchShape.extend({
 });
 export type NamedStretch = z.infer<typeof NamedStretch>;
 
-export const LINE_STATES = ['on-record', 'gap', 'lost', 'hidden-before', 'retired'] as const;
+export const LINE_STATES = ['on-record', 'gap', 'lost', 'waived', 'hidden-before', 'retired'] as const;
+
+/** Whose word it is that a member may go without a record. */
+export const WaiverView = z.object({
+  release: Id,
+  at: Instant,
+  by: PersonShape.nullable(),
+  reason: z.string(),
+});
+export type WaiverView = z.infer<typeof WaiverView>;
 
 export const ReportLineView = z.object({
   mark: MarkShape,
@@ -67,6 +77,7 @@ export const ReportLineView = z.object({
   state: z.enum(LINE_STATES).meta({
     description:
       'gap: no record yet, and it can still be photographed; lost: no face of it is open any more; ' +
+      'waived: one of these, which the release that stands accepts; ' +
       'hidden-before: without a record, and an earlier layer had hidden it, where it is asked for.',
   }),
   hidden: NamedStretch.nullable().meta({ description: 'What of it is hidden; null: all of it.' }),
@@ -102,6 +113,7 @@ export const ReportLineView = z.object({
     })
     .nullable()
     .meta({ description: 'Of a wall that is covered on one face: the other face, where this is hidden.' }),
+  waiver: WaiverView.nullable().meta({ description: 'Who accepted that it has no record, and why.' }),
   liesUnder: z.object({ id: Id, name: z.string(), since: Instant }).nullable().meta({
     description: 'Of a gap: the temporary protection that lies over what is missing today.',
   }),
@@ -113,6 +125,7 @@ const CountsShape = z.object({
   firm: z.int().meta({ description: 'Of those on record: with a record against which nothing speaks.' }),
   gaps: z.int(),
   lost: z.int(),
+  waived: z.int().meta({ description: 'Without a record, which the release that stands accepts.' }),
   before: z.int().meta({ description: 'Without a record, and hidden by an earlier layer; not in `hidden`.' }),
   retired: z.int(),
 });

@@ -6,6 +6,7 @@ import { ShownStretch, StretchShape } from './frame-shapes.ts';
 import { PlaceShape } from './place.ts';
 import { ProtectionView } from './protection.ts';
 import { BurstView, LegibilityView } from './legibility-views.ts';
+import { WaiverView } from './report-views.ts';
 import { ProblemShape } from './problems.ts';
 import { DERIVATIVE_STATES } from './small-photo.ts';
 import {
@@ -205,6 +206,9 @@ export const MemberHistoryView = z
     coverings: z.array(
       CoveringView.omit({ hides: true }).extend({
         least: StageShape,
+        waiver: WaiverView.nullable().meta({
+          description: 'Who accepted with the release that stands that it has no record, and why.',
+        }),
         hiddenAt: Instant.nullable().meta({
           description: 'From when no face of what it hides is open, by whatever closing; null while one is.',
         }),

@@ -13,6 +13,7 @@ import { keyCache, sortLines, sortNamed, type KeyOf } from './report-order.ts';
 import { liesAt, type Protection } from './protection.ts';
 import { WHOLE } from './shown-parts.ts';
 import type { Stretch } from './stretches.ts';
+import { withWaiver, type WaivedMember } from './waived.ts';
 import type { StandingTag } from './requirement.ts';
 
 export type ClosingReport = ClosingReportView;
@@ -20,6 +21,8 @@ type CoveringReport = ClosingReport['days'][number]['coverings'][number];
 
 export interface ReportCovering extends LayerCovering {
   readonly hides: readonly HiddenMember[];
+  /** What the release that stands accepts without a record. */
+  readonly waived?: readonly WaivedMember[];
 }
 
 export interface HiddenMember {
@@ -51,7 +54,7 @@ export interface ClosingReportInput {
  * What each covering hides and what is on record of it, by closing day (design 3.4). Marks in
  * normal form; instants UTC with milliseconds; days YYYY-MM-DD.
  * Days ascend, coverings without a day come last; in a day by name, then id. `hidden` counts what needs
- * a record (on record + gaps + lost), beside it retired members and what an earlier layer had hidden, which is
+ * a record (on record + gaps + lost + waived), beside it retired members and what an earlier layer had hidden, which is
  * lost there if anywhere; totals are sums over the coverings. While one face of a wall is open, what the covered
  * one hides is a gap, not lost.
  * A mark listed twice in a covering is one line, the latter entry with the further of its stages; a mark that the
@@ -70,14 +73,16 @@ export function reportClosings(input: ClosingReportInput): ClosingReport {
   const named = new Map([...input.coverings, ...beside].map(({ id, name }) => [id, name]));
   const coverings = input.coverings.map((covering) => {
     const towards = towardsOtherFace(covering, reader);
+    const waived = new Map((covering.waived ?? []).map((one) => [one.mark as string, one]));
     const lines = hiddenOnce(covering).map(({ mark, least, views = 1, stretch }): ReportLine => {
       const member = facts.get(mark) ?? { mark, kind: '', place: '', retired: false };
       // Listed by hand it is hidden whole, and then wanted from end to end.
       const hidden = stretch ?? (member.axis ? { from: 0, to: member.axis.length } : null);
       const { since, before, by, otherFace } = layers.hidden(covering, mark, hidden ?? WHOLE);
       const requirement = { covering: covering.kind, least, closedAt: since, views, hidden, before };
+      const line = reportLine(member, requirement, tagsOf.get(mark) ?? [], reader, lying.get(mark));
       return {
-        ...reportLine(member, requirement, tagsOf.get(mark) ?? [], reader, lying.get(mark)),
+        ...withWaiver(line, waived.get(mark)),
         before: by === null ? null : { covering: by, name: named.get(by) ?? '' },
         otherFace: otherFace && { towards, ...otherFace },
       };

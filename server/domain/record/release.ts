@@ -10,7 +10,7 @@ export function linesToRelease<L extends Pick<ReportLine, 'state'>>(lines: reado
 
 /** Whether a line may be released only by a waiver. What an earlier layer had hidden is waived there if anywhere. */
 export function needsWaiver({ state }: Pick<ReportLine, 'state'>): boolean {
-  return state === 'gap' || state === 'lost';
+  return state === 'gap' || state === 'lost' || state === 'waived';
 }
 
 /** A line as the release keeps it; one that is waived keeps what was missing of it. */

@@ -62,6 +62,7 @@ export function reportLine(
     hiddenAt: requirement.closedAt,
     before: null,
     otherFace: null,
+    waiver: null,
     liesUnder: state === 'gap' ? liesUnder(lying, hidden, missing) : null,
   };
 }

@@ -18,9 +18,10 @@ export function keyCache(): KeyOf {
 const URGENCY: Readonly<Record<ReportLine['state'], number>> = {
   gap: 0,
   lost: 0,
-  'on-record': 1,
-  'hidden-before': 2,
-  retired: 3,
+  waived: 1,
+  'on-record': 2,
+  'hidden-before': 3,
+  retired: 4,
 };
 
 /**

@@ -68,8 +68,9 @@ export function reasonsAgainst(tag: StandingTag, requirement: Requirement): Miss
   if (tag.instant === null) reasons.push('undated');
   else if (closedAt !== null) reasons.push(...afterClosing(tag.instant, tag.uncertaintyS, closedAt));
   if (tag.doubt !== null) reasons.push(tag.doubt);
-  if (tag.findings.some(({ kind, accepted }) => stopsRecords(kind) && accepted === null))
-    reasons.push('contradicted');
+  const against = tag.findings.filter(({ kind, accepted }) => stopsRecords(kind) && accepted === null);
+  if (against.some(({ kind }) => kind === 'disputed')) reasons.push('disputed');
+  if (against.some(({ kind }) => kind !== 'disputed')) reasons.push('contradicted');
   if (tag.legibility === 'unreadable' && !isAcceptedUnread(tag)) reasons.push('unreadable');
   return reasons;
 }

@@ -12,6 +12,7 @@ import type { MemberEvidence, MemberSighting } from '#domain/record/findings/of-
 import type { PictureEvidence } from '#domain/record/findings/of-pictures';
 import type { PhotoEvidence } from '#domain/record/findings/of-photo';
 import { readLexicon } from '../queries/terms.ts';
+import { readTakenBack } from '../queries/releases.ts';
 import { readReportMaterial } from '../queries/tags.ts';
 import type { Row } from '../tables.ts';
 import type { Tx } from '../tx.ts';
@@ -154,6 +155,7 @@ export async function readCoveringEvidence(tx: Tx, house: string, only: Only): P
   if (ids.length === 0) return [];
   const material = await readReportMaterial(tx, house, { coverings: ids });
   const reports = reportsOf(material);
+  const takenBack = await readTakenBack(tx, ids);
   const seen = groupBy(await hiddenSightings(tx, house, ids), ({ covering }) => covering);
   return material.coverings.map(({ id, name, kind, closed: closing }) => {
     const lines = reports.get(id) ?? [];
@@ -165,6 +167,7 @@ export async function readCoveringEvidence(tx: Tx, house: string, only: Only): P
       closedMs: closing && Date.parse(closing.at),
       released: closing !== null && closing.release !== null,
       without: closing?.without ?? null,
+      takenBack: takenBack.get(id) ?? null,
       lost: lines.filter(({ state }) => state === 'lost').map(({ mark }) => mark),
       sightings: (seen.get(id) ?? []).map((sighting) => {
         const at = hiddenAt.get(sighting.mark) ?? null;

@@ -67,6 +67,8 @@ export function touch(touched: Touched, { kind, payload }: Entry): void {
     case 'covering.changed':
     case 'covering.closed':
     case 'covering.reopened':
+    case 'release.withdrawn':
+      // Once a release is taken back, what it accepted is lost under a covering that has closed.
       touched.coverings.add(payload.covering);
       return;
     case 'protection.laid':
@@ -98,7 +100,6 @@ export function touch(touched: Touched, { kind, payload }: Entry): void {
     case 'covering.ready-withdrawn':
     case 'covering.refused':
     case 'covering.released':
-    case 'release.withdrawn':
     case 'release-rule.stated':
     case 'photo.position-added':
     case 'role.granted':

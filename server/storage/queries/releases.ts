@@ -1,5 +1,8 @@
+import { sql } from 'kysely';
+import type { ReleasedMember, ReleaseFacts } from '#domain/contract/hold';
 import type { CoveringKind } from '#domain/contract/shapes';
 import type { JournalView } from '#domain/contract/journal-views';
+import type { WaivedMember } from '#domain/record/waived';
 import type { KeptRelease } from '../../services/record-store.ts';
 import type { Db } from '../open-database.ts';
 
@@ -37,6 +40,51 @@ export async function readRelease(db: Db, release: string): Promise<KeptRelease 
       reason: withdrawReason ?? '',
     },
   };
+}
+
+/** By covering, what the release that stands accepts without a record; of a large release only that is read. */
+export async function readWaived(db: Db, releases: readonly string[]): Promise<Map<string, WaivedMember[]>> {
+  if (releases.length === 0) return new Map();
+  const rows = await db
+    .selectFrom('release')
+    .select(['id', 'coveringId', 'saidAt', 'saidBy'])
+    .select(sql<ReleaseFacts['waived']>`facts -> 'waived'`.as('waived'))
+    .select(
+      sql<ReleasedMember[]>`jsonb_path_query_array(facts, '$.hides[*] ? (@.state == "waived")')`.as('hides'),
+    )
+    .where('id', 'in', releases)
+    .execute();
+  return new Map(
+    rows.map(({ id, coveringId, saidAt, saidBy, waived, hides }) => {
+      const reasons = new Map(waived.map(({ mark, reason }) => [mark, reason]));
+      const said = { release: id, at: saidAt.toISOString(), by: saidBy };
+      const members = hides.map((member) => ({
+        ...member,
+        waiver: { ...said, reason: reasons.get(member.mark) ?? '' },
+      }));
+      return [coveringId, members];
+    }),
+  );
+}
+
+/** By covering, of the release that it closed under, who took it back since and why. */
+export async function readTakenBack(
+  db: Db,
+  coverings: readonly string[],
+): Promise<Map<string, { at: string; by: string; reason: string }>> {
+  const rows = await db
+    .selectFrom('covering')
+    .innerJoin('release', 'release.id', 'covering.closedRelease')
+    .select(['covering.id', 'withdrawnAt', 'withdrawnBy', 'withdrawReason'])
+    .where('covering.id', 'in', coverings)
+    .where('withdrawnAt', 'is not', null)
+    .execute();
+  return new Map(
+    rows.map(({ id, withdrawnAt, withdrawnBy, withdrawReason }) => [
+      id,
+      { at: withdrawnAt?.toISOString() ?? '', by: withdrawnBy?.name ?? '', reason: withdrawReason ?? '' },
+    ]),
+  );
 }
 
 export async function readHolds(db: Db, house: string, limit: number): Promise<JournalView['holds']> {

@@ -16,6 +16,7 @@ import { readLayersBeside } from './layers.ts';
 import { toLegibilityView } from './legibility.ts';
 import { isOfPhoto, marksOn } from './marks-on.ts';
 import { readLaid } from './protections.ts';
+import { readWaived } from './releases.ts';
 import { toTagView } from './views.ts';
 
 function tagsWithSchedule(db: Db) {
@@ -107,6 +108,10 @@ export async function readReportMaterial(
     .select(['photo.uncertaintyS', 'photo.datedBy'])
     .execute();
   const coverings = await readCoverings(db, house, part);
+  const waived = await readWaived(
+    db,
+    coverings.flatMap(({ hold }) => hold.release ?? []),
+  );
   const findings = await readTagFindings(db, house, isOfPhoto(part) ? tags.map(({ id }) => id) : 'all');
   const ground = await readFrameGround(db, house);
   const { reader } = ground;
@@ -119,7 +124,7 @@ export async function readReportMaterial(
   const laidOver = groupBy(protection, ({ mark }) => mark);
   return {
     members: inSpace,
-    coverings,
+    coverings: coverings.map((covering) => ({ ...covering, waived: waived.get(covering.id) ?? [] })),
     beside: await readLayersBeside(db, house, part),
     reader,
     protection,

@@ -172,7 +172,7 @@ describe('a closing that is being said', () => {
 });
 
 test('closing is the thing to do only on its day and without a gap', () => {
-  const counts = { hidden: 3, onRecord: 3, firm: 3, gaps: 0, lost: 0, before: 0, retired: 0 };
+  const counts = { hidden: 3, onRecord: 3, firm: 3, gaps: 0, lost: 0, waived: 0, before: 0, retired: 0 };
   expect(isTimeToClose({ counts, daysLeft: 0 })).toBe(true);
   expect(isTimeToClose({ counts, daysLeft: -2 })).toBe(true);
   expect(isTimeToClose({ counts, daysLeft: 1 })).toBe(false);

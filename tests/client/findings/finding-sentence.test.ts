@@ -34,6 +34,7 @@ const FACTS: Partial<Record<FindingKind, FindingView['facts'][]>> = {
     { name: 'North wall', why: '' },
     { name: 'North wall', why: 'rain' },
   ],
+  'release-taken-back': [{ name: 'North wall', at: TAKEN, by: 'Sato', reason: 'another wall was meant' }],
   'closed-with-gaps': [
     { name: 'North wall', count: 1 },
     { name: 'North wall', count: 3 },

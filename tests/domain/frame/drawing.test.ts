@@ -239,7 +239,7 @@ describe('the state on a day', () => {
 
   it('says of what is hidden since when it is on record, and when it was lost', () => {
     const complete = { state: 'on-record', onRecordSince: '2026-04-20' } as never;
-    const missing = { state: 'lost', onRecordSince: null, hiddenDay: '2026-04-25' } as const;
+    const missing = { state: 'lost', onRecordSince: null, hiddenDay: '2026-04-25', waivedDay: null } as const;
     expect(hiddenOn(complete, '2026-04-19')).toBe('not-yet');
     expect(hiddenOn(complete, '2026-04-20')).toBe('on-record');
     expect(hiddenOn(missing, '2026-04-24')).toBe('gap');
@@ -247,6 +247,12 @@ describe('the state on a day', () => {
     expect(hiddenOn({ ...missing, state: 'retired' }, '2026-04-25')).toBe('retired');
     // Of a wall that closed on one face nothing is lost while the other is open.
     expect(hiddenOn({ ...missing, state: 'gap', hiddenDay: null }, '2026-04-25')).toBe('gap');
+    const waived = { ...missing, state: 'waived', waivedDay: '2026-04-23' } as const;
+    expect(['2026-04-22', '2026-04-23', '2026-04-25'].map((day) => hiddenOn(waived, day))).toEqual([
+      'gap',
+      'waived',
+      'waived',
+    ]);
     const before = { ...missing, state: 'hidden-before' } as const;
     expect(['2026-04-24', '2026-04-25'].map((day) => hiddenOn(before, day))).toEqual([
       'gap',
@@ -264,14 +270,15 @@ describe('the state on a day', () => {
 
   it('changes only on its days', () => {
     const hides = [
-      { onRecordSince: '2026-04-20', hiddenDay: null },
-      { onRecordSince: null, hiddenDay: '2026-04-28' },
+      { onRecordSince: '2026-04-20', hiddenDay: null, waivedDay: null },
+      { onRecordSince: null, hiddenDay: '2026-04-28', waivedDay: '2026-04-27' },
     ];
     const coverings = [{ closedDay: '2026-04-25', hides }] as never;
     expect(changeDays({ members: [{ seen }], coverings })).toEqual([
       '2026-04-02',
       '2026-04-20',
       '2026-04-25',
+      '2026-04-27',
       '2026-04-28',
     ]);
   });

@@ -39,6 +39,7 @@ export interface OracleLine {
   gone: string | null;
   miss: { reasons: string[]; tag: string | null } | null;
   liesUnder: string | null;
+  waivedBy: string | null;
 }
 
 /** The latest moment at which the photo may have been taken. */
@@ -131,7 +132,11 @@ function reasons(tag: Tag, asked: Asked): string[] {
   }
   if (tag.instant === null) said.push('undated');
   if (tag.doubt) said.push(tag.doubt);
-  if (isContradicted(tag)) said.push('contradicted');
+  const open = tag.findings.filter(
+    ({ kind, accepted }) => !accepted && NOTHING_MAY_CONTRADICT.includes(kind),
+  );
+  if (open.some(({ kind }) => kind === 'disputed')) said.push('disputed');
+  if (open.some(({ kind }) => kind !== 'disputed')) said.push('contradicted');
   if (!isAnswered(tag, 'unreadable') && tag.legibility === 'unreadable') said.push('unreadable');
   return said;
 }
@@ -211,6 +216,19 @@ function lyingOver(input: ClosingReportInput, mark: string, missing: readonly nu
   return lies.sort((a, b) => (order(a) < order(b) ? -1 : 1))[0]?.id ?? null;
 }
 
+/** The release that accepts all of what is missing, at this stage and with so few photos; null where none does. */
+function acceptedBy(mark: string, asked: Asked, lacking: readonly number[]): string | null {
+  const said = (asked.covering.waived ?? []).find((one) => (one.mark as string) === mark);
+  if (!said || asked.views > said.views) return null;
+  if (ORDER_OF_WORK.indexOf(asked.least) > ORDER_OF_WORK.indexOf(said.least)) return null;
+  const parts = said.missing.length > 0 ? said.missing : said.stretch ? [said.stretch] : null;
+  if (parts === null) return said.waiver.release;
+  // Of a member without a length nobody can tell what a part of it is.
+  if (asked.hidden === null) return null;
+  const beyond = lacking.filter((mm) => !parts.some((part) => isIn(part, mm)));
+  return longRuns(beyond).length === 0 ? said.waiver.release : null;
+}
+
 function oracleLine(input: ClosingReportInput, mark: string, asked: Asked): OracleLine {
   const { covering, least, views, hidden } = asked;
   const own: Tag[] = [];
@@ -224,6 +242,8 @@ function oracleLine(input: ClosingReportInput, mark: string, asked: Asked): Orac
   if (missing.length === 0) state = 'on-record';
   if (member?.retired) state = 'retired';
   const isMissed = state === 'gap' || state === 'lost';
+  const waivedBy = isMissed ? acceptedBy(mark, asked, missing) : null;
+  if (waivedBy !== null) state = 'waived';
   const isPart = hidden !== null && missing.length < hidden.length;
   const firmOnes = records.filter(isBeyondDoubt);
   const shown = firmOnes.length > 0 ? firmOnes : records;
@@ -242,6 +262,7 @@ function oracleLine(input: ClosingReportInput, mark: string, asked: Asked): Orac
     gone: asked.gone,
     miss: isMissed ? miss : null,
     liesUnder: state === 'gap' ? lyingOver(input, mark, missing) : null,
+    waivedBy,
   };
 }
 

@@ -29,6 +29,7 @@ function flat(report: ClosingReport): OracleLine[] {
           tag: line.nearestMiss.tag?.tag ?? null,
         },
         liesUnder: line.liesUnder && line.liesUnder.id,
+        waivedBy: line.waiver && line.waiver.release,
       })),
     );
 }
@@ -55,13 +56,14 @@ describe('reportClosings on random houses', () => {
         const number = (state: string, covering?: string) =>
           lines.filter((l) => l.state === state && (covering ?? l.covering) === l.covering).length;
         const counts = (covering?: string) => ({
-          hidden: number('on-record', covering) + number('gap', covering) + number('lost', covering),
+          hidden: ['on-record', 'gap', 'lost', 'waived'].reduce((sum, is) => sum + number(is, covering), 0),
           onRecord: number('on-record', covering),
           firm: lines.filter(
             (l) => l.state === 'on-record' && l.firm && (covering ?? l.covering) === l.covering,
           ).length,
           gaps: number('gap', covering),
           lost: number('lost', covering),
+          waived: number('waived', covering),
           before: number('hidden-before', covering),
           retired: number('retired', covering),
         });
@@ -101,7 +103,7 @@ describe('reportClosings on random houses', () => {
   });
 
   it('lists what is missing first, then by place and mark', () => {
-    const group = { gap: 0, lost: 0, 'on-record': 1, 'hidden-before': 2, retired: 3 };
+    const group = { gap: 0, lost: 0, waived: 1, 'on-record': 2, 'hidden-before': 3, retired: 4 };
     fc.assert(
       fc.property(randomHouse, (house) => {
         for (const { lines } of reportClosings(house).days.flatMap((day) => day.coverings))

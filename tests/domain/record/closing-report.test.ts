@@ -262,6 +262,7 @@ describe('a small house', () => {
       firm: 2,
       gaps: 2,
       lost: 2,
+      waived: 0,
       before: 0,
       retired: 1,
     });

@@ -20,7 +20,16 @@ function covering(id: string, daysLeft: number | null, gaps: number, onRecord = 
     ...Array.from({ length: gaps }, (_, n) => line('gap', n)),
     ...Array.from({ length: onRecord }, (_, n) => line('on-record', gaps + n)),
   ];
-  const counts = { hidden: gaps + onRecord, onRecord, firm: onRecord, gaps, lost: 0, before: 0, retired: 0 };
+  const counts = {
+    hidden: gaps + onRecord,
+    onRecord,
+    firm: onRecord,
+    gaps,
+    lost: 0,
+    waived: 0,
+    before: 0,
+    retired: 0,
+  };
   return {
     id,
     name: id,
@@ -35,7 +44,7 @@ function covering(id: string, daysLeft: number | null, gaps: number, onRecord = 
 }
 
 function report(...coverings: Covering[]): ClosingReport {
-  const counts = { hidden: 0, onRecord: 0, firm: 0, gaps: 0, lost: 0, before: 0, retired: 0 };
+  const counts = { hidden: 0, onRecord: 0, firm: 0, gaps: 0, lost: 0, waived: 0, before: 0, retired: 0 };
   const days = coverings.map((one) => ({ day: null, coverings: [one] }));
   return { asOf: '2026-05-01T00:00:00.000Z', today: '2026-05-01', days, counts, unhidden: 0 };
 }

@@ -10,6 +10,8 @@ import type { Zone } from '#domain/frame/zone';
 import { sheetedAt } from '#domain/record/protection';
 import { STAGES } from '#domain/frame/stage';
 import type { ClosingReportInput, ReportCovering } from '#domain/record/closing-report';
+import type { WaivedMember } from '#domain/record/waived';
+import type { Mark } from '#domain/frame/mark';
 import { someReader } from '../../support/some-grid.ts';
 
 const MARKS = ['い一', 'い二', 'ろ一', 'N-2', 'N-10', 'R1', '又三'];
@@ -66,6 +68,21 @@ const zone = fc.option(
   { nil: null },
 );
 
+/** What a release accepts of a member; as often as not less than what is missing, or at an earlier stage. */
+const waivedMember: fc.Arbitrary<WaivedMember> = fc.record({
+  mark: mark.map((text) => text as Mark),
+  least: fc.constantFrom('plastered' as const, ...STAGES),
+  views: fc.constantFrom(1, 3, 3),
+  stretch: hiddenStretch,
+  missing: fc.array(someStretch(1), { maxLength: 2 }),
+  waiver: fc.record({
+    release: fc.constantFrom('r1', 'r2'),
+    at: fc.constantFrom(...INSTANTS),
+    by: fc.constant(null),
+    reason: fc.constantFrom('seen on site'),
+  }),
+});
+
 const covering: fc.Arbitrary<ReportCovering> = fc
   .record({
     zone,
@@ -80,6 +97,7 @@ const covering: fc.Arbitrary<ReportCovering> = fc
     asked: fc.tuple(
       ...MARKS.map(() => fc.record({ views: fc.constantFrom(1, 1, 2, 3), stretch: hiddenStretch })),
     ),
+    waived: fc.uniqueArray(waivedMember, { selector: (one) => one.mark, maxLength: 4 }),
   })
   .map(({ asked, ...facts }) => ({
     ...facts,

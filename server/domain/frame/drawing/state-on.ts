@@ -11,17 +11,17 @@ export function stageOn({ seen }: Pick<FrameMemberView, 'seen'>, day: string): S
 
 /**
  * How a hidden stretch stood on record: `not-yet` had no record then and has one today, `gap` has none, `lost`
- * had none when no face of it was open any more, and `hidden-before` is told of with an earlier layer.
+ * had none when no face of it was open any more, `waived` has none by the release that stood then, and `hidden-before` is told of with an earlier layer.
  */
 export type HiddenState = FrameHiddenView['state'] | 'not-yet';
 
-export function hiddenOn(
-  { state, onRecordSince, hiddenDay }: Pick<FrameHiddenView, 'state' | 'onRecordSince' | 'hiddenDay'>,
-  day: string,
-): HiddenState {
+type StandsOn = Pick<FrameHiddenView, 'state' | 'onRecordSince' | 'hiddenDay' | 'waivedDay'>;
+
+export function hiddenOn({ state, onRecordSince, hiddenDay, waivedDay }: StandsOn, day: string): HiddenState {
   if (state === 'retired') return 'retired';
   if (onRecordSince !== null) return onRecordSince <= day ? 'on-record' : 'not-yet';
   if (state === 'on-record') return state;
+  if (waivedDay !== null && waivedDay <= day) return 'waived';
   if (hiddenDay === null || day < hiddenDay) return 'gap';
   return state === 'hidden-before' ? state : 'lost';
 }
@@ -49,14 +49,14 @@ export function changeDays(frame: {
   readonly members: readonly Pick<FrameMemberView, 'seen'>[];
   readonly coverings: readonly {
     readonly closedDay: string | null;
-    readonly hides: readonly Pick<FrameHiddenView, 'onRecordSince' | 'hiddenDay'>[];
+    readonly hides: readonly Pick<FrameHiddenView, 'onRecordSince' | 'hiddenDay' | 'waivedDay'>[];
   }[];
 }): string[] {
   const days = [
     ...frame.members.flatMap(({ seen }) => seen.map(({ day }) => day)),
     ...frame.coverings.flatMap(({ closedDay, hides }) => [
       closedDay,
-      ...hides.flatMap(({ onRecordSince, hiddenDay }) => [onRecordSince, hiddenDay]),
+      ...hides.flatMap(({ onRecordSince, hiddenDay, waivedDay }) => [onRecordSince, hiddenDay, waivedDay]),
     ]),
   ];
   return [...new Set(days.filter((day) => day !== null))].sort();

@@ -29,6 +29,7 @@ const KINDS = {
   'shown-after-closing': { stops: false, isOfPhotos: false },
   'closed-with-gaps': { stops: false, isOfPhotos: false },
   'closed-without-release': { stops: false, isOfPhotos: false },
+  'release-taken-back': { stops: false, isOfPhotos: false },
 } as const satisfies Record<string, Trait>;
 
 export type FindingKind = keyof typeof KINDS;

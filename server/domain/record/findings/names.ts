@@ -21,6 +21,7 @@ export const FINDING_NAMES = {
     'shown-after-closing': 'seen after closing',
     'closed-with-gaps': 'closed without a record',
     'closed-without-release': 'closed without release',
+    'release-taken-back': 'release taken back after closing',
   },
   ja: {
     disputed: '疑義あり',
@@ -41,5 +42,6 @@ export const FINDING_NAMES = {
     'shown-after-closing': 'ふさいだ後に写っている',
     'closed-with-gaps': '記録のないままふさいだ',
     'closed-without-release': '検査の承認なしにふさいだ',
+    'release-taken-back': 'ふさいだ後の承認取り消し',
   },
 } as const satisfies Record<'en' | 'ja', Record<FindingKind, string>>;

@@ -12,7 +12,9 @@ export interface CoveringEvidence {
   readonly released: boolean;
   /** Why it closed without one; null where nobody said. */
   readonly without: string | null;
-  /** Marks without a record, now lost. */
+  /** Of the release that it closed under, once somebody has taken it back. */
+  readonly takenBack: { readonly at: string; readonly by: string; readonly reason: string } | null;
+  /** Marks without a record, now lost; not those that the release accepts. */
   readonly lost: readonly string[];
   /** Tags of what it hides whose photos' dates stand. */
   readonly sightings: readonly (SeenTag & {
@@ -24,13 +26,13 @@ export interface CoveringEvidence {
 }
 
 /**
- * What a covering that has closed leaves to be looked at: members that were hidden without a record, and
- * members that are seen again afterwards, by a photo taken later even at the edge of its uncertainty. What
+ * What a covering that has closed leaves to be looked at: members that were hidden without a record, a release that
+ * was missing or is taken back, and members that are seen again afterwards, by a photo taken later even at the edge of its uncertainty. What
  * is seen after plastering at the stage 'plastered' is the plaster, and what is seen while the other face of a
  * wall is open is seen from there.
  */
 export function findingsOfCovering(evidence: CoveringEvidence): Finding[] {
-  const { covering, name, kind, closedMs, released, without, lost, sightings } = evidence;
+  const { covering, name, kind, closedMs, released, without, takenBack, lost, sightings } = evidence;
   if (closedMs === null) return [];
   const found: Finding[] = [];
   if (lost.length > 0)
@@ -41,6 +43,8 @@ export function findingsOfCovering(evidence: CoveringEvidence): Finding[] {
     found.push(
       finding('closed-without-release', [covering], { covering, facts: { name, why: without ?? '' } }),
     );
+  if (takenBack)
+    found.push(finding('release-taken-back', [covering], { covering, facts: { name, ...takenBack } }));
   const after = sightings.filter(
     ({ stage, takenMs, uncertaintyMs, hiddenMs }) =>
       hiddenMs !== null &&

@@ -86,7 +86,7 @@ describe('a photo', () => {
 const CLOSED = Date.parse('2026-04-20T03:00:00.000Z');
 const covering = (more: Partial<CoveringEvidence>): CoveringEvidence => ({
   ...{ covering: 'c', name: 'North wall', kind: 'plaster', closedMs: CLOSED, lost: [], sightings: [] },
-  ...{ released: true, without: null },
+  ...{ released: true, without: null, takenBack: null },
   ...more,
 });
 const sighting = (afterMs: number, uncertaintyMs = 0, stage: 'pegged' | 'plastered' = 'pegged') => ({
@@ -122,6 +122,13 @@ describe('a covering', () => {
     expect(found(CLOSED + 999)).toBe(1);
     // An earlier layer had hidden it: this one was closed all the same.
     expect(found(CLOSED - 5000)).toBe(1);
+  });
+  it('whose release was taken back since says by whom and why', () => {
+    const takenBack = { at: '2026-04-21T00:00:00.000Z', by: 'Inspector', reason: 'another wall was meant' };
+    expect(findingsOfCovering(covering({ takenBack }))).toMatchObject([
+      { kind: 'release-taken-back', covering: 'c', facts: { name: 'North wall', ...takenBack } },
+    ]);
+    expect(findingsOfCovering(covering({ closedMs: null, takenBack }))).toEqual([]);
   });
   it('of another kind than plaster hides the plastered wall too', () => {
     const boards = covering({ kind: 'floor', sightings: [sighting(1000, 0, 'plastered')] });
@@ -165,6 +172,7 @@ it('an answer about a whole photo stands whatever is tagged on it, one about tag
   expect(FINDING_KINDS.filter((kind) => !isOfPhotos(kind))).toEqual([
     ...['disputed', 'stage-goes-back', 'stages-at-once', 'places-at-once', 'stage-outside-track'],
     ...['unreadable', 'unknown-mark', 'shown-after-closing', 'closed-with-gaps', 'closed-without-release'],
+    'release-taken-back',
   ]);
 });
 
