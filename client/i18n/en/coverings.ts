@@ -93,7 +93,7 @@ export const coverings = {
     ambiguous: 'The clocks went back that night and this hour came twice; the first one is taken.',
     skipped: 'The clocks went forward that night and this hour never was; check the time.',
     note: 'Note',
-    noGaps: 'All that it hides is on record.',
+    noGaps: 'Nothing that it hides is a gap.',
     lose_one: '{{count}} member would be lost:',
     lose_other: '{{count}} members would be lost:',
     more_one: 'and {{count}} more',

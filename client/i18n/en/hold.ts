@@ -155,6 +155,8 @@ export const hold = {
   },
   close: {
     under: 'It closes under the release of {{when}} by {{who}}.',
+    waived_one: 'It accepts {{count, number}} member without a record: {{marks}}.',
+    waived_other: 'It accepts {{count, number}} members without a record: {{marks}}.',
     without:
       'No release stands for all that it hides. Work may go on; the record will say for good that it closed without release, and why.',
     reason: 'Why it closes without release',

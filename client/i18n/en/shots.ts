@@ -8,7 +8,7 @@ export const shots = {
   days_other: '{{count}} days',
   all: 'All that is open',
   nothing: 'Nothing is missing for what closes by then.',
-  nothingAtAll: 'Nothing is missing: every member that an open covering hides is on record.',
+  nothingAtAll: 'Nothing is missing: no member that an open covering hides is a gap.',
   later_one: '{{count}} gap more closes later, or has no day.',
   later_other: '{{count}} gaps more close later, or have no day.',
   showAll: 'Show all',

@@ -147,6 +147,7 @@ export const hold = {
   },
   close: {
     under: '{{when}}の{{who}}さんの承認を受けてふさぎます。',
+    waived_other: '記録なしで認められた部材 {{count, number}}本：{{marks}}',
     without:
       '隠れる部材すべてについての承認はまだありません。工事は進められますが、承認なしにふさいだことと理由が、消えない記録として残ります。',
     reason: '承認なしにふさぐ理由',

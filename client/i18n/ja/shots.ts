@@ -10,7 +10,7 @@ export const shots = {
   days_other: '{{count}}日以内',
   all: 'ふさいでいないものすべて',
   nothing: 'それまでにふさぐものに、足りない記録はありません。',
-  nothingAtAll: '足りない記録はありません。これから隠れる部材はすべて記録があります。',
+  nothingAtAll: '足りない記録はありません。これから隠れる部材に未記録はありません。',
   later_other: 'ほかに未記録が{{count}}件あります（ふさぐのが後か、日が未定）。',
   showAll: 'すべて表示',
   progress: '記録あり：{{total}}件のうち{{done}}件',

@@ -90,6 +90,7 @@ function CloseForm({
     >
       <ClosingWhen when={when} wasTried={wasTried} onChange={setWhen} />
       <ClosingRelease
+        lines={lines}
         hold={covering.hold}
         isReleased={isReleased}
         reason={reason}
