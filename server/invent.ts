@@ -1,11 +1,13 @@
 import { randomUUID } from 'node:crypto';
 import type { InventedHouse } from '#domain/frame/invented/invented-house';
+import { boathouse } from '#domain/frame/invented/boathouse/boathouse';
 import { fourHundredHouse } from '#domain/frame/invented/four-hundred';
 import { threeBayHouse } from '#domain/frame/invented/three-bay';
 import { refuse, runCommand } from './command.ts';
 import { inventHouse } from './services/invent-house.ts';
 
 const HOUSES: Readonly<Record<string, (firstDay: string) => InventedHouse>> = {
+  boathouse: (firstDay) => boathouse(firstDay),
   'three-bay': threeBayHouse,
   'four-hundred': fourHundredHouse,
 };

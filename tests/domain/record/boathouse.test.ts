@@ -1,0 +1,125 @@
+import { describe, expect, it } from 'vitest';
+import { boathouse } from '#domain/frame/invented/boathouse/boathouse';
+import { linesOf } from '#domain/frame/invented/boathouse/lines';
+import { USUAL_SIZE, railHeights, sun } from '#domain/frame/invented/boathouse/measures';
+import { gridProblem } from '#domain/frame/grid-problem';
+import { parseMark } from '#domain/frame/mark';
+import type { Axis } from '#domain/frame/set-out';
+import { wallCheck } from '#domain/frame/wall-check';
+import { gridReader } from '#domain/frame/grid-reader';
+import { inventedReport, membersInSpace } from './invented-report.ts';
+
+const HOUSE = boathouse('2026-04-01');
+const AXES = new Map(membersInSpace(HOUSE).map(({ mark, axis }) => [mark, axis]));
+const axisOf = (mark: string): Axis => {
+  const axis = AXES.get(mark);
+  if (!axis) throw new Error(`${mark} has no place`);
+  return axis;
+};
+const sizes = [
+  [2, 2],
+  [3, 4],
+  [4, 4],
+  [10, 12],
+  [24, 30],
+] as const;
+
+it('measures by the shaku of 10/33 m', () => {
+  // Six shaku are 1818.18 mm; a sun is 30.303 mm.
+  expect([sun(60), sun(1), sun(4)]).toEqual([1818, 30, 121]);
+  expect(HOUSE.grid.first.lines.map(({ label, at }) => [label, at])).toEqual([
+    ['い', 0],
+    ['ろ', 1818],
+    ['は', 3636],
+    ['に', 5455],
+    ['ほ', 7273],
+  ]);
+});
+
+describe.each(sizes)('a boathouse of %i by %i bays', (along, across) => {
+  const house = boathouse('2026-04-01', { ...USUAL_SIZE, bays: [along, across] });
+  const members = membersInSpace(house);
+  it('has a place and a mark of its own for each member', () => {
+    expect(gridProblem(house.grid)).toBeNull();
+    expect(new Set(house.members.map(({ mark }) => mark)).size).toBe(house.members.length);
+    for (const { mark } of house.members) expect(parseMark(mark)).toEqual({ ok: true, mark });
+    // Posts of two storeys on every crossing.
+    expect(house.members.filter(({ kind }) => kind === '管柱')).toHaveLength((along + 1) * (across + 1) * 2);
+    // On each roof beam a strut at every half bay between the eaves, and rafters at every half bay, on both sides.
+    const struts = house.members.filter(({ kind }) => kind === '小屋束' || kind === '棟束');
+    expect(struts).toHaveLength((along + 1) * (across * 2 - 1));
+    expect(house.members.filter(({ kind }) => kind === '垂木')).toHaveLength((along * 2 + 1) * 2);
+  });
+  it('covers every joist, bearer, rafter, purlin and rail of its walls', () => {
+    const hidden = new Set([...inventedReport(house, []).values()].map(({ mark }) => mark as string));
+    const unhidden = members.filter(({ mark }) => !hidden.has(mark)).map(({ kind }) => kind?.id);
+    for (const kind of ['neda', 'obiki', 'yukazuka', 'taruki', 'moya', 'jinuki', 'koshinuki'])
+      expect(unhidden).not.toContain(kind);
+    // Posts of earthen walls stay in sight, and so do roof struts under an open roof. Common practice.
+    expect(unhidden).toEqual(expect.arrayContaining(['kudabashira', 'koyazuka']));
+  });
+});
+
+it('is of about the size that one crew records in a season, and the same each time', () => {
+  expect(HOUSE.members.length).toBeGreaterThan(200);
+  expect(HOUSE.members.length).toBeLessThan(240);
+  expect(JSON.stringify(boathouse('2026-04-01'))).toBe(JSON.stringify(HOUSE));
+});
+
+it.each([
+  [1, 4],
+  [4, 3],
+  [47, 4],
+  [4, 100],
+])('is not built of %i by %i bays', (along, across) => {
+  expect(() => linesOf({ ...USUAL_SIZE, bays: [along, across] })).toThrow(RangeError);
+});
+
+describe('its pieces meet as a carpenter sets them out', () => {
+  const bottom = ({ start, end, depth }: Axis) => Math.min(start.z, end.z) - depth / 2;
+  const top = ({ start, end, depth }: Axis) => Math.max(start.z, end.z) + depth / 2;
+  /** To the millimetre that a schedule is rounded to. */
+  const meet = (one: number, other: number) => expect(Math.abs(one - other)).toBeLessThanOrEqual(1);
+  it('posts stand on stones 160 mm high and bear the beams', () => {
+    expect(axisOf('い一').start.z).toBe(160);
+    meet(axisOf('い一').end.z, bottom(axisOf('い通り床梁')));
+    meet(axisOf('二階 は三').start.z, top(axisOf('は通り床梁')));
+    meet(axisOf('二階 い一').end.z, bottom(axisOf('一通り桁')));
+  });
+  it('joists lie on beams and bearers', () => {
+    meet(bottom(axisOf('二階 又二根太')), top(axisOf('は通り床梁')));
+    meet(bottom(axisOf('ろ根太')), top(axisOf('又二大引')));
+    meet(axisOf('ろ又二床束').end.z, bottom(axisOf('又二大引')));
+  });
+  it('struts stand on the roof beams and bear purlins, and these the rafters', () => {
+    const strut = axisOf('は又一小屋束');
+    meet(strut.start.z, top(axisOf('は通り小屋梁')));
+    meet(strut.end.z, bottom(axisOf('又一母屋')));
+    meet(axisOf('は三棟束').end.z, bottom(axisOf('棟木')));
+    // Half a bay in and at 4.5 in ten: 909 × 0.45 = 409 above the eaves; plumb over it half a rafter is 49.
+    const { start, end } = axisOf('は一垂木');
+    const over = start.z + (end.z - start.z) / 4;
+    expect(Math.abs(over - 45 * Math.hypot(1, 0.45) - top(axisOf('又一母屋')))).toBeLessThanOrEqual(2);
+    expect((end.z - start.z) / (end.y - start.y)).toBeCloseTo(0.45, 2);
+  });
+});
+
+/** The published figures of an earthen wall: sources stand in frame/wall-rules. */
+it('has rails in its earthen walls of the thickness, width, spacing and number that is published', () => {
+  const kinds = new Map(membersInSpace(HOUSE).map(({ mark, kind }) => [mark, kind?.id ?? null]));
+  const pieces = [...AXES].map(([mark, axis]) => ({ mark, axis }));
+  const lower = HOUSE.coverings.filter(({ kind, name }) => kind === 'plaster' && !name.startsWith('二階'));
+  expect(lower).toHaveLength(5);
+  for (const { zone } of lower) {
+    if (zone.shape !== 'wall') throw new Error(zone.shape);
+    const read = wallCheck(zone, pieces, (mark) => kinds.get(mark) ?? null, gridReader(HOUSE.grid));
+    if (!read.ok) throw new Error(read.problem.reason);
+    const verdicts = read.results.filter(({ rule }) => rule.startsWith('rail')).map(({ verdict }) => verdict);
+    expect(verdicts).toEqual(Array(4).fill('as published'));
+  }
+});
+
+it('adds rails where a wall is so high that three would stand more than 910 mm apart', () => {
+  expect([1300, 2350, 3640, 3700, 4600].map((wall) => railHeights(wall, 3).length)).toEqual([3, 3, 3, 4, 5]);
+  expect(railHeights(2000, 3)).toEqual([500, 1000, 1500]);
+});
