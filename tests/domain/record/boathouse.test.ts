@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { boathouse } from '#domain/frame/invented/boathouse/boathouse';
+import { buildDaysOf, stageBy } from '#domain/frame/invented/boathouse/build-days';
 import { linesOf } from '#domain/frame/invented/boathouse/lines';
 import { USUAL_SIZE, railHeights, sun } from '#domain/frame/invented/boathouse/measures';
 import { gridProblem } from '#domain/frame/grid-problem';
 import { parseMark } from '#domain/frame/mark';
 import type { Axis } from '#domain/frame/set-out';
+import { isInTrack, type Stage } from '#domain/frame/stage';
 import { wallCheck } from '#domain/frame/wall-check';
 import { gridReader } from '#domain/frame/grid-reader';
 import { inventedReport, membersInSpace } from './invented-report.ts';
@@ -122,4 +124,54 @@ it('has rails in its earthen walls of the thickness, width, spacing and number t
 it('adds rails where a wall is so high that three would stand more than 910 mm apart', () => {
   expect([1300, 2350, 3640, 3700, 4600].map((wall) => railHeights(wall, 3).length)).toEqual([3, 3, 3, 4, 5]);
   expect(railHeights(2000, 3)).toEqual([500, 1000, 1500]);
+});
+
+describe('its build', () => {
+  const daysOf = buildDaysOf(linesOf(USUAL_SIZE));
+  const days = new Map(HOUSE.members.map((member) => [member.mark, daysOf(member)]));
+  it('takes every member through stages of its own kind, in their order', () => {
+    for (const { mark, track } of membersInSpace(HOUSE)) {
+      const own = Object.entries(days.get(mark) ?? {}) as [Stage, number][];
+      expect(own.length).toBeGreaterThanOrEqual(3);
+      for (const [stage] of own) expect(isInTrack(stage, track)).toBe(true);
+      const inOrder = own.map(([, day]) => day);
+      expect(inOrder).toEqual([...inOrder].sort((a, b) => a - b));
+    }
+  });
+  it('raises nothing before what bears it', () => {
+    const raised = (mark: string) => days.get(mark)?.raised ?? NaN;
+    const bears = [
+      ['い一', 'い通り床梁'],
+      ['い通り床梁', '二階 い一'],
+      ['二階 い一', '一通り桁'],
+      ['は通り小屋梁', 'は又一小屋束'],
+      ['は又一小屋束', '又一母屋'],
+      ['又一母屋', 'は一垂木'],
+      ['又二大引', 'ろ根太'],
+      ['は通り床梁', '二階 又二根太'],
+    ] as const;
+    for (const [below, above] of bears) expect(raised(below)).toBeLessThanOrEqual(raised(above));
+  });
+  it('covers nothing that is not made fast by then, as its coverings are planned', () => {
+    const dayOf = (day: string) => (Date.parse(day) - Date.parse(HOUSE.firstDay)) / 86_400_000;
+    const planned = new Map(HOUSE.coverings.map(({ name, plannedDay }) => [name, dayOf(plannedDay)]));
+    const report = inventedReport(HOUSE, []);
+    for (const [key, { mark, least }] of report) {
+      const own = days.get(mark) ?? {};
+      expect(own[least] ?? NaN, key).toBeLessThan(planned.get(key.split(': ')[0] ?? '') ?? NaN);
+      if (own.plastered !== undefined && key.includes('荒壁'))
+        expect(own.plastered, key).toBe(planned.get(key.split(': ')[0] ?? ''));
+    }
+  });
+  it('shows of a member the furthest stage by a day', () => {
+    const rail = days.get('い通り腰貫') ?? {};
+    expect([-21, -20, 0, 5, 6, 23, 24, 29, 30].map((day) => stageBy(rail, day))).toEqual([
+      ...[null, 'cut', 'raised', 'raised', 'pegged', 'pegged', 'lath-on', 'lath-on', 'plastered'],
+    ]);
+  });
+  it('knows no member of another house', () => {
+    const [member] = HOUSE.members;
+    if (!member) throw new Error('no member');
+    expect(() => daysOf({ ...member, kind: '隅木' })).toThrow(RangeError);
+  });
 });
