@@ -6,6 +6,7 @@ import { reportOf } from './report.ts';
 export interface CoveringLines {
   readonly today: string;
   readonly lines: ReportLine[];
+  readonly members: ReportMaterial['members'];
   /** The same lines as they would be with other tags alone. */
   readonly without: (tags: ReadonlySet<string>) => ReportLine[];
 }
@@ -24,6 +25,7 @@ export async function readCoveringLines(
   };
   return {
     ...linesOf(material),
+    members: material.members,
     without: (tags) => linesOf({ ...material, tags: material.tags.filter(({ id }) => !tags.has(id)) }).lines,
   };
 }

@@ -32,7 +32,7 @@ import type { Protection } from '#domain/record/protection';
 import type { ProtectionView } from '#domain/contract/protection';
 import type { StampsView } from '#domain/contract/stamps';
 import type { Stage } from '#domain/frame/stage';
-import type { Entry, Statement } from '#domain/ledger/statements';
+import type { Entry, Statement, StatementKind } from '#domain/ledger/statements';
 import type { DatingGrounds } from '#domain/photo/date-photo';
 import type { StandingTag } from '#domain/record/requirement';
 import type { WaivedMember } from '#domain/record/waived';
@@ -263,6 +263,14 @@ export interface RecordReader {
 
   entries(house: string, from: number, limit: number): Promise<LedgerEntryView[]>;
   entriesAbout(house: string, subject: string): Promise<LedgerEntryView[]>;
+  /** The latest statement of these kinds about a subject. */
+  lastAbout(house: string, subject: string, kinds: readonly StatementKind[]): Promise<Entry | undefined>;
+  /** Of these subjects those about which a statement of these kinds came after the entry `after`. */
+  subjectsAfter(
+    house: string,
+    subjects: readonly string[],
+    said: { kinds: readonly StatementKind[]; after: number },
+  ): Promise<string[]>;
   entriesBetween(house: string, from: Date, to: Date): Promise<LedgerEntryView[]>;
   houseState(house: string): Promise<HouseStateView>;
   /** The first `limit` from `from` on, without their words. */

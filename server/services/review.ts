@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import type { EvidenceTagView, ReviewLineView, ReviewView } from '#domain/contract/review-views';
 import type { AccountView } from '#domain/contract/views';
 import { canonicalJson } from '#domain/ledger/canonical-json';
+import type { Axis } from '#domain/frame/set-out';
 import { recordedAlone } from '#domain/record/release';
 import type { ReportLine } from '#domain/record/report-line';
 import type { Context } from './context.ts';
@@ -9,6 +10,7 @@ import { readCoveringLines } from './covering-lines.ts';
 import { cropAddress } from './crop-address.ts';
 import { Failure } from './failure.ts';
 import type { RecordReader, Sighting } from './record-store.ts';
+import { readSaidBefore } from './said-before.ts';
 
 /** What a covering hides, as it is reviewed. */
 export interface Reviewable {
@@ -34,6 +36,7 @@ export async function readReview(
     today,
     fourEyes: facts.fourEyes,
     ownReady: view.hold.state === 'ready' && view.hold.said?.by?.id === account.id,
+    ...(await readSaidBefore(read, { house, covering: view, evidence })),
     lines,
     evidence: evidence.map(toEvidence),
   };
@@ -46,7 +49,8 @@ export async function reviewable(
   place: { house: string; covering: string },
   person: string,
 ): Promise<Reviewable> {
-  const { today, lines, without } = await readCoveringLines(context, read, place);
+  const { today, lines, members, without } = await readCoveringLines(context, read, place);
+  const axes = new Map(members.map(({ mark, axis }) => [mark, axis ?? null]));
   const named = new Set(lines.flatMap((line) => evidenceOf(line)));
   const evidence = await read.sightingsOf([...named]);
   const own = new Set(evidence.filter(({ tag }) => tag.by?.id === person).map(({ tag }) => tag.id));
@@ -54,13 +58,23 @@ export async function reviewable(
   const isOwn = new Set(alone);
   return {
     today,
-    lines: lines.map((line) => ({ ...line, basis: basisOf(line), own: isOwn.has(line.mark) })),
+    lines: lines.map((line) => ({
+      ...line,
+      basis: basisOf(line),
+      whole: isWhole(line.hidden, axes.get(line.mark) ?? null),
+      own: isOwn.has(line.mark),
+    })),
     evidence,
   };
 }
 
 export function toEvidence({ tag, fileName, capture }: Sighting): EvidenceTagView {
   return { tag, fileName, capture, crop: cropAddress(tag) };
+}
+
+/** To the millimetre. */
+function isWhole(hidden: ReportLine['hidden'], axis: Axis | null): boolean {
+  return hidden === null || (axis !== null && hidden.from < 1 && hidden.to > axis.length - 1);
 }
 
 function evidenceOf({ records, nearestMiss }: ReportLine): string[] {

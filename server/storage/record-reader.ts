@@ -25,7 +25,9 @@ import {
   readEntries,
   readEntriesAbout,
   readEntriesBetween,
+  readLastAbout,
   readLedgerState,
+  readSubjectsAfter,
 } from './queries/ledger.ts';
 import { readLedgerExtent, readLedgerText } from './queries/ledger-text.ts';
 import { isReferredTo, readMembers, readSchedule } from './queries/members.ts';
@@ -96,6 +98,8 @@ export function recordReader(db: Db): RecordReader {
     notes: (house, day) => readNotes(db, house, day),
     entries: (house, from, limit) => readEntries(db, house, from, limit),
     entriesAbout: (house, subject) => readEntriesAbout(db, house, subject),
+    lastAbout: (house, subject, kinds) => readLastAbout(db, house, subject, kinds),
+    subjectsAfter: (house, subjects, said) => readSubjectsAfter(db, house, subjects, said),
     entriesBetween: (house, from, to) => readEntriesBetween(db, house, from, to),
     houseState: (house) => readHouseState(db, house),
     statementsFrom: (house, from, limit) => readStatementsFrom(db, house, from, limit),

@@ -14,6 +14,7 @@ import type {
 } from '#domain/contract/views';
 import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
 import { makeJpeg, takenAt } from '../support/pictures.ts';
+import { addPhoto } from '../support/release.ts';
 import { codeOf, newHouse, startServer, type Client, type TestServer } from '../support/server.ts';
 
 const REGION = { shape: 'rectangle', x: 0.1, y: 0.1, w: 0.4, h: 0.4 };
@@ -330,6 +331,65 @@ describeOverBothDatabases('the hold before a covering closes', (make) => {
       release: null,
     });
     expect(await codeOf(carpenter.post(`/coverings/${covering}/close`, {}))).toBe('not-released');
+  });
+
+  it('says in the next review what was refused last, by whom and why, and whether anything was said since', async () => {
+    for (const mark of MARKS.slice(0, 2)) await tag(carpenter, mark);
+    await ready();
+    expect(await review()).toMatchObject({ lastRefusal: null, lastWaived: null });
+    const lacking = [
+      { mark: 'い三', note: 'another photo' },
+      { mark: 'い二', note: '' },
+    ];
+    await inspector.post(`/coverings/${covering}/refusal`, { lacking, note: 'Come back on Monday.' });
+    await tag(carpenter, 'い三');
+    await ready();
+    const said = { by: { name: 'sato' }, note: 'Come back on Monday.', takenBack: false };
+    expect((await review()).lastRefusal).toMatchObject({
+      ...said,
+      lacking: [
+        { mark: 'い三', note: 'another photo', saidSince: true },
+        { mark: 'い二', note: '', saidSince: false },
+      ],
+    });
+    await owner.delete(`/coverings/${covering}/ready?reason=${encodeURIComponent('Not yet.')}`);
+    await ready();
+    expect((await review()).lastRefusal).toMatchObject(said);
+  });
+
+  it('says that the evidence of a refused member was dated since', async () => {
+    const undated = await addPhoto(carpenter, house.id, 'no-date.jpg', await makeJpeg(62));
+    const facts = { id: randomUUID(), mark: 'い一', stage: 'raised', region: REGION };
+    const { id } = await carpenter.post<TagView>(`/photos/${undated}/tags`, facts);
+    await ready();
+    await inspector.post(`/coverings/${covering}/refusal`, { lacking: [{ mark: 'い一' }] });
+    const saidSince = async () => (await review()).lastRefusal?.lacking.map((one) => one.saidSince);
+    expect(await saidSince()).toEqual([false]);
+    const dating = { taken: '2026-04-02T01:00:00.000Z', withinS: 60, reason: 'From the diary.' };
+    await owner.put(`/photos/${undated}/date`, dating);
+    expect(await saidSince()).toEqual([true]);
+    await owner.delete(`/tags/${id}`);
+  });
+
+  it('says in the next review that a release was taken back, and what it had accepted', async () => {
+    for (const mark of MARKS.slice(1)) await tag(carpenter, mark);
+    await ready();
+    const { lines } = await review();
+    const { id } = await release(inspector, asSeen(lines, { い一: 'seen on site' }));
+    expect(await review()).toMatchObject({ lastRefusal: null, lastWaived: null });
+    await inspector.delete(`/releases/${id}?reason=${encodeURIComponent('The wrong wall.')}`);
+    await ready();
+    expect(await review()).toMatchObject({
+      lastRefusal: { by: { name: 'sato' }, note: 'The wrong wall.', takenBack: true, lacking: [] },
+      lastWaived: { by: { name: 'sato' }, waived: [{ mark: 'い一', reason: 'seen on site' }] },
+    });
+    // A later refusal is the last one; what was accepted is still offered.
+    await inspector.post(`/coverings/${covering}/refusal`, { lacking: [{ mark: 'い二' }] });
+    await ready();
+    expect(await review()).toMatchObject({
+      lastRefusal: { takenBack: false, lacking: [{ mark: 'い二' }] },
+      lastWaived: { waived: [{ mark: 'い一' }] },
+    });
   });
 
   it('repeats nothing that comes twice, and refuses an id with another content', async () => {

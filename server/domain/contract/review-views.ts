@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { CaptureShape } from './capture.ts';
-import { ReleaseFacts } from './hold.ts';
+import { Lacking, ReleaseFacts, Waiver } from './hold.ts';
 import { ReportLineView } from './report-views.ts';
 import { CoveringKindShape, Day, Id, Instant, MarkShape, PersonShape, Sha256 } from './shapes.ts';
 import { CoveringView, TagView } from './views.ts';
@@ -18,9 +18,25 @@ export const ReviewLineView = ReportLineView.extend({
   basis: Sha256.meta({
     description: 'Of all that speaks for and against it: another one is to be looked at anew.',
   }),
+  whole: z.boolean().meta({ description: 'All of the member is hidden.' }),
   own: z.boolean().meta({ description: 'Whoever asks has alone recorded it, or a part of it.' }),
 });
 export type ReviewLineView = z.infer<typeof ReviewLineView>;
+
+const said = { at: Instant, by: PersonShape.nullable() };
+
+/** Why a covering could not close the last time that somebody reviewed it. */
+export const LastRefusalView = z.object({
+  ...said,
+  note: z.string(),
+  takenBack: z.boolean().meta({ description: 'It had been released, and the release was taken back.' }),
+  lacking: z.array(
+    Lacking.extend({
+      saidSince: z.boolean().meta({ description: 'Something was said since of its tags or their photos.' }),
+    }),
+  ),
+});
+export type LastRefusalView = z.infer<typeof LastRefusalView>;
 
 export const ReviewView = z
   .object({
@@ -28,6 +44,11 @@ export const ReviewView = z
     today: Day,
     fourEyes: z.boolean(),
     ownReady: z.boolean().meta({ description: 'Whoever asks has said that it is ready.' }),
+    lastRefusal: LastRefusalView.nullable().meta({ description: 'Null once it is released or closed.' }),
+    lastWaived: z
+      .object({ ...said, waived: z.array(Waiver) })
+      .nullable()
+      .meta({ description: 'What the release that was taken back last accepted without a record.' }),
     lines: z.array(ReviewLineView),
     evidence: z.array(EvidenceTagView).meta({
       description: 'Every tag that is named in the lines, as a record or as the nearest miss.',

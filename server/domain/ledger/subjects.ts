@@ -5,6 +5,8 @@ import type { Statement } from './statements.ts';
 /** Of time stamps: a house has no other. */
 export const STAMPS_SUBJECT = 'stamps';
 export const memberSubject = (mark: string): string => `member:${mark}`;
+export const photoSubject = (photo: string): string => `photo:${photo}`;
+export const coveringSubject = (covering: string): string => `covering:${covering}`;
 
 /** What a statement is about, as `member:<mark>`, `photo:<id>`, `camera:<key>`, `covering:<id>`, `protection:<id>`, `term:<id>`, `day:<date>`, `stamps`. */
 export function subjectsOf(statement: Statement): string[] {
@@ -26,21 +28,21 @@ function listSubjects(statement: Statement): string[] {
     case 'photo.position-added':
     case 'photo.dated':
     case 'photo.dating-withdrawn':
-      return [photo(payload.photo)];
+      return [photoSubject(payload.photo)];
     case 'clock.marked':
-      return [photo(payload.photo), camera(payload.camera)];
+      return [photoSubject(payload.photo), camera(payload.camera)];
     case 'clock.withdrawn':
       return [camera(payload.camera)];
     case 'tag.placed':
     case 'tag.withdrawn':
     case 'tag.disputed':
-      return [photo(payload.photo), memberSubject(payload.mark)];
+      return [photoSubject(payload.photo), memberSubject(payload.mark)];
     case 'tag.superseded':
-      return [photo(payload.photo), memberSubject(payload.mark), memberSubject(payload.was)];
+      return [photoSubject(payload.photo), memberSubject(payload.mark), memberSubject(payload.was)];
     case 'covering.planned':
     case 'covering.changed':
       return [
-        covering(payload.covering),
+        coveringSubject(payload.covering),
         ...[...payload.hides.map(({ mark }) => mark), ...payload.except].map(memberSubject),
       ];
     case 'covering.closed':
@@ -48,11 +50,11 @@ function listSubjects(statement: Statement): string[] {
     case 'covering.ready':
     case 'covering.ready-withdrawn':
     case 'release.withdrawn':
-      return [covering(payload.covering)];
+      return [coveringSubject(payload.covering)];
     case 'covering.refused':
-      return [covering(payload.covering), ...payload.lacking.map(({ mark }) => memberSubject(mark))];
+      return [coveringSubject(payload.covering), ...payload.lacking.map(({ mark }) => memberSubject(mark))];
     case 'covering.released':
-      return [covering(payload.covering), ...payload.hides.map(({ mark }) => memberSubject(mark))];
+      return [coveringSubject(payload.covering), ...payload.hides.map(({ mark }) => memberSubject(mark))];
     case 'protection.laid':
     case 'protection.changed':
       return [
@@ -75,7 +77,9 @@ function listSubjects(statement: Statement): string[] {
     case 'note.written':
       return [`day:${payload.day}`];
     case 'guest.admitted':
-      return ['mark' in payload.shows ? memberSubject(payload.shows.mark) : covering(payload.shows.covering)];
+      return [
+        'mark' in payload.shows ? memberSubject(payload.shows.mark) : coveringSubject(payload.shows.covering),
+      ];
     case 'house.created':
     case 'house.changed':
     case 'grid.stated':
@@ -92,9 +96,11 @@ function listSubjects(statement: Statement): string[] {
 
 function findingSubjects(about: { photos: string[]; marks: string[]; covering: string | null }): string[] {
   const { photos, marks, covering: hiding } = about;
-  return [...photos.map(photo), ...marks.map(memberSubject), ...(hiding === null ? [] : [covering(hiding)])];
+  return [
+    ...photos.map(photoSubject),
+    ...marks.map(memberSubject),
+    ...(hiding === null ? [] : [coveringSubject(hiding)]),
+  ];
 }
 
-const photo = (id: string) => `photo:${id}`;
 const camera = (facts: Camera) => `camera:${cameraKey(facts) ?? ''}`;
-const covering = (id: string) => `covering:${id}`;

@@ -1,4 +1,5 @@
-import { EntryFrame } from '#domain/ledger/statements';
+import { sql } from 'kysely';
+import { EntryFrame, parseEntry, type Entry, type StatementKind } from '#domain/ledger/statements';
 import type { LedgerEntryView } from '#domain/contract/views';
 import type { Db } from '../open-database.ts';
 import type { Row } from '../tables.ts';
@@ -34,6 +35,49 @@ export async function readEntriesAbout(db: Db, house: string, subject: string): 
     .orderBy('ledgerEntry.seq')
     .execute();
   return rows.map(toView);
+}
+
+/** The latest statement of these kinds about a subject. */
+export async function readLastAbout(
+  db: Db,
+  house: string,
+  subject: string,
+  kinds: readonly StatementKind[],
+): Promise<Entry | undefined> {
+  const row = await aboutIn(db, house, kinds)
+    .where('about.subject', '=', subject)
+    .select('canonical')
+    .orderBy('about.seq', 'desc')
+    .limit(1)
+    .executeTakeFirst();
+  return row && parseEntry(JSON.parse(row.canonical));
+}
+
+/** Of these subjects those about which a statement of these kinds came after the entry `after`. */
+export async function readSubjectsAfter(
+  db: Db,
+  house: string,
+  subjects: readonly string[],
+  { kinds, after }: { kinds: readonly StatementKind[]; after: number },
+): Promise<string[]> {
+  if (subjects.length === 0) return [];
+  const rows = await aboutIn(db, house, kinds)
+    .where('about.subject', '=', sql<string>`any(${[...subjects]}::text[])`)
+    .where('about.seq', '>', after)
+    .select('about.subject')
+    .distinct()
+    .execute();
+  return rows.map(({ subject }) => subject);
+}
+
+function aboutIn(db: Db, house: string, kinds: readonly StatementKind[]) {
+  return db
+    .selectFrom('statementSubject as about')
+    .innerJoin('ledgerEntry as entry', (join) =>
+      join.onRef('entry.houseId', '=', 'about.houseId').onRef('entry.seq', '=', 'about.seq'),
+    )
+    .where('about.houseId', '=', house)
+    .where('entry.kind', 'in', kinds);
 }
 
 /** What was said from `from` until before `to`. */
