@@ -3,67 +3,80 @@ import type { ReviewLineView } from '#domain/contract/review-views';
 import { needsWaiver } from '#domain/record/release';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
-import { AnswerSign } from './answer-sign.tsx';
-import { AnswerWords } from './answer-words.tsx';
-import type { Answer, ReviewDraft } from './review-draft.ts';
+import { AcceptWords } from './accept-words.tsx';
+import { LackWords } from './lack-words.tsx';
+import type { Offered } from './offered.ts';
+import type { Answer } from './review-draft.ts';
+
+export interface AnswerFields {
+  readonly reason: RefObject<HTMLInputElement | null>;
+  readonly lacks: RefObject<HTMLInputElement | null>;
+}
 
 interface AnswerBarProps {
   line: ReviewLineView;
-  draft: ReviewDraft;
-  answer: Answer | null;
+  offered: Offered;
+  /** For which others were accepted. */
+  reasons: readonly string[];
   mayAnswer: boolean;
-  words: RefObject<HTMLInputElement | null>;
+  fields: AnswerFields;
   onAnswer: (answer: Answer) => void;
   onTurn: (by: 1 | -1) => void;
   onEnd: () => void;
 }
 
 /** What is said of the member that is looked at, and the way to the others. */
-export function AnswerBar(props: AnswerBarProps) {
-  const { line, draft, answer, mayAnswer, words, onAnswer, onTurn, onEnd } = props;
+export function AnswerBar({ mayAnswer, onTurn, onEnd, ...answering }: AnswerBarProps) {
   const { t } = useWords();
-  const isGap = needsWaiver(line);
-  const [text, setText] = useState(() => wordsOf(answer));
-  const form = (
-    <AnswerWords
-      isGap={isGap}
-      text={text}
-      onText={setText}
-      reasons={isGap ? draft.reasons : []}
-      words={words}
-      onAnswer={onAnswer}
-    />
-  );
   return (
-    <>
-      {mayAnswer && answer ? (
-        <p className="row">
-          <AnswerSign is={answer.is} />
-          {answer.is === 'seen' ? null : <span>{wordsOf(answer)}</span>}
-        </p>
-      ) : null}
-      {mayAnswer && isGap ? form : null}
-      {mayAnswer && !isGap ? (
-        <details className="disclosure">
-          <summary>{t('hold.review.lacks')}</summary>
-          {form}
-        </details>
-      ) : null}
-      <div className="review-answer row">
-        {mayAnswer && !isGap ? (
-          <Button look="act" onPress={() => onAnswer({ is: 'seen' })}>
-            {t('hold.review.seen')}
-          </Button>
-        ) : null}
+    <div className="review-answer">
+      {mayAnswer ? <Answering {...answering} /> : null}
+      <div className="row">
         <Button onPress={() => onTurn(-1)}>{t('hold.review.back')}</Button>
         <Button onPress={() => onTurn(1)}>{t('hold.review.forth')}</Button>
         <Button onPress={onEnd}>{t('hold.review.toEnd')}</Button>
       </div>
-    </>
+    </div>
   );
 }
 
-function wordsOf(answer: Answer | null): string {
-  if (answer?.is === 'waived') return answer.reason;
-  return answer?.is === 'missing' ? answer.note : '';
+type AnsweringProps = Pick<AnswerBarProps, 'line' | 'offered' | 'reasons' | 'fields' | 'onAnswer'>;
+
+function Answering({ line, offered, reasons, fields, onAnswer }: AnsweringProps) {
+  const { t } = useWords();
+  // Null: untouched, and what is offered stands there, even where it comes only now.
+  const [reason, setReason] = useState<string | null>(null);
+  const [lacks, setLacks] = useState<string | null>(null);
+  const lacking = (
+    <LackWords
+      text={lacks ?? offered.lacks}
+      onText={setLacks}
+      field={fields.lacks}
+      onAnswer={(note) => onAnswer({ is: 'missing', note })}
+    />
+  );
+  if (needsWaiver(line))
+    return (
+      <>
+        <AcceptWords
+          text={reason ?? offered.reason}
+          onText={setReason}
+          reasons={reasons}
+          field={fields.reason}
+          onAnswer={(said) => onAnswer({ is: 'waived', reason: said })}
+        />
+        {lacking}
+      </>
+    );
+  return (
+    <>
+      <Button look="act" onPress={() => onAnswer({ is: 'seen' })}>
+        {t('hold.review.seen')}
+      </Button>
+      <details className="disclosure" open={offered.lacks !== ''}>
+        <summary>{t('hold.review.lacks')}</summary>
+        {lacking}
+      </details>
+    </>
+  );
 }

@@ -5,14 +5,21 @@ import { useWords } from '../../i18n/use-words.ts';
 import { ReasonDialog } from '../../parts/reason-dialog.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 
+interface DoubtDialogProps {
+  tag: string;
+  onSaid?: (reason: string) => void;
+  onClose: () => void;
+}
+
 /** Doubts a tag: it counts as no record until somebody answers. */
-export function DoubtDialog({ tag, onClose }: { tag: string; onClose: () => void }) {
+export function DoubtDialog({ tag, onSaid, onClose }: DoubtDialogProps) {
   const { t } = useWords();
   const { id: house } = useHouse();
   const client = useQueryClient();
   const doubt = useMutation({
     mutationFn: (reason: string) => call('disputeTag', { params: { tag }, body: { reason } }),
-    onSuccess: async () => {
+    onSuccess: async (_, reason) => {
+      onSaid?.(reason);
       await Promise.all(
         [keys.report(house), keys.allFindings(house), keys.allSingle(house)].map((queryKey) =>
           client.invalidateQueries({ queryKey }),

@@ -5,7 +5,7 @@ import { NOTHING_SAID, type Answer, type ReviewDraft } from './review-draft.ts';
 const PREFIX = 'arakabe.review.1.';
 const keyOf = (account: string, covering: string) => `${PREFIX}${account}.${covering}`;
 
-/** A review takes longer than a window lives: it is kept in the browser until it is said. Null ends it. */
+/** A review takes longer than a window lives: it is kept in the browser until it ends in a release. Null ends it. */
 export function keepReview(
   storage: KeyValueStorage | null,
   account: string,
@@ -31,11 +31,16 @@ export function readReview(storage: KeyValueStorage | null, account: string, cov
 /** Anything may have written there. */
 export function parseReview(value: unknown): ReviewDraft | null {
   if (!isRecord(value) || !isRecord(value['said']) || typeof value['note'] !== 'string') return null;
-  const { said, reasons, note } = value;
+  const { said, reasons, note, takenUpAfter } = value;
   if (!Array.isArray(reasons) || !reasons.every((reason) => typeof reason === 'string')) return null;
   const entries = Object.entries(said);
   return entries.every(([, entry]) => isSaid(entry))
-    ? { said: Object.fromEntries(entries) as ReviewDraft['said'], reasons, note }
+    ? {
+        said: Object.fromEntries(entries) as ReviewDraft['said'],
+        reasons,
+        note,
+        takenUpAfter: typeof takenUpAfter === 'string' ? takenUpAfter : null,
+      }
     : null;
 }
 

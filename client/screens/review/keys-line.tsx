@@ -1,7 +1,7 @@
 import { useWords } from '../../i18n/use-words.ts';
 
 const LOOKING = ['turn', 'record', 'end'] as const;
-const ANSWERING = ['seen', 'words', 'reason', 'missing', 'doubt', 'open'] as const;
+const ANSWERING = ['seen', 'words', 'reason', 'missing', 'lacks', 'doubt', 'open'] as const;
 
 /** What the keys do; not for whoever has none. */
 export function KeysLine({ mayAnswer }: { mayAnswer: boolean }) {

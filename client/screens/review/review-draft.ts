@@ -1,4 +1,5 @@
-import type { ReviewLineView } from '#domain/contract/review-views';
+import type { Lacking } from '#domain/contract/hold';
+import type { LastRefusalView, ReviewLineView } from '#domain/contract/review-views';
 import { needsWaiver } from '#domain/record/release';
 
 /** What somebody says of one member: that it may go, why it may although it has no record, or that something is missing. */
@@ -13,9 +14,21 @@ export interface ReviewDraft {
   /** The last reasons for which a gap was accepted, the newest first. */
   readonly reasons: readonly string[];
   readonly note: string;
+  /** The instant of the refusal after which refused members were asked for anew. */
+  readonly takenUpAfter: string | null;
 }
 
-export const NOTHING_SAID: ReviewDraft = { said: {}, reasons: [], note: '' };
+export const NOTHING_SAID: ReviewDraft = { said: {}, reasons: [], note: '', takenUpAfter: null };
+
+/** After a refusal the answers go on standing, but those of the refused members. */
+export function takeUp(draft: ReviewDraft, refusal: Refusal | null): ReviewDraft {
+  if (refusal === null || draft.takenUpAfter === refusal.at) return draft;
+  const refused = new Set<string>(refusal.lacking.map(({ mark }) => mark));
+  const standing = Object.entries(draft.said).filter(([mark]) => !refused.has(mark));
+  return { ...draft, said: Object.fromEntries(standing), takenUpAfter: refusal.at };
+}
+
+type Refusal = Pick<LastRefusalView, 'at'> & { readonly lacking: readonly Pick<Lacking, 'mark'>[] };
 
 type Line = Pick<ReviewLineView, 'mark' | 'basis' | 'state'>;
 

@@ -1,13 +1,14 @@
 import { useEffect, useRef } from 'react';
 
 export type ReviewOrder =
-  | { readonly do: 'seen' | 'words' | 'missing' | 'doubt' | 'record' | 'open' | 'end' }
+  | { readonly do: 'seen' | 'words' | 'lacks' | 'missing' | 'doubt' | 'record' | 'open' | 'end' }
   | { readonly do: 'turn'; readonly by: 1 | -1 }
   | { readonly do: 'reason'; readonly which: number };
 
 const KEYS: Readonly<Record<string, ReviewOrder>> = {
   s: { do: 'seen' },
   w: { do: 'words' },
+  l: { do: 'lacks' },
   m: { do: 'missing' },
   d: { do: 'doubt' },
   r: { do: 'record' },

@@ -2,6 +2,7 @@ import { Link, useParams } from 'react-router';
 import { mayAct } from '#domain/contract/acts';
 import type { ReviewView } from '#domain/contract/review-views';
 import { linesToRelease } from '#domain/record/release';
+import { formatInstant } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Notice } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
@@ -55,8 +56,12 @@ function Standing({ review }: { review: ReviewView }) {
   if (isReady(review))
     return (
       <>
-        {hold.said?.note ? <p className="review-said">{hold.said.note}</p> : null}
-        {mayAct(role, 'review') ? null : <Notice>{t('hold.review.readOnly')}</Notice>}
+        <ReadyWords hold={hold} />
+        {mayAct(role, 'review') ? (
+          <p className="soft">{t('hold.review.kept')}</p>
+        ) : (
+          <Notice>{t('hold.review.readOnly')}</Notice>
+        )}
       </>
     );
   const why = closed ? 'closed' : hold.state === 'released' ? 'released' : 'notReady';
@@ -70,5 +75,20 @@ function Standing({ review }: { review: ReviewView }) {
     >
       <HoldWord covering={review.covering} /> {t(`hold.review.${why}`)}
     </Notice>
+  );
+}
+
+/** Who asks for the review, when, and with what note. */
+function ReadyWords({ hold: { said } }: { hold: ReviewView['covering']['hold'] }) {
+  const { t, lang } = useWords();
+  const { zone } = useHouse();
+  if (!said) return null;
+  const { at, by, note } = said;
+  const asked = t('hold.said.ready', {
+    when: formatInstant(at, zone, lang),
+    who: by?.name ?? t('common.nobody'),
+  });
+  return (
+    <p className="review-said">{note === '' ? asked : t('hold.review.withNote', { said: asked, note })}</p>
   );
 }

@@ -15,8 +15,7 @@ interface ReviewSummaryProps {
   mayAnswer: boolean;
   onNote: (note: string) => void;
   onGoTo: (mark: string) => void;
-  /** It has been released or refused. */
-  onSaid: () => void;
+  onSaid: { released: () => void; refused: () => void };
 }
 
 /** What the answers come to: a release, or a refusal with what is missing. */

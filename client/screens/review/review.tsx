@@ -5,13 +5,21 @@ import { useWords } from '../../i18n/use-words.ts';
 import { Notice } from '../../parts/notice.tsx';
 import { AnswerBar } from './answer-bar.tsx';
 import { DoubtDialog } from './doubt-dialog.tsx';
-import { evidenceOf } from './evidence-of.ts';
+import { EvidenceChoice } from './evidence-choice.tsx';
+import { evidenceOf, type Shown } from './evidence-of.ts';
+import { EvidenceWords, mayDoubt } from './evidence-words.tsx';
+import { useKeptOrder } from './kept-order.ts';
 import { KeysLine } from './keys-line.tsx';
+import { LastRefusal } from './last-refusal.tsx';
 import { MemberList } from './member-list.tsx';
-import { MemberView } from './member-view.tsx';
+import { MemberFacts, MemberHead } from './member-view.tsx';
+import { offeredOf } from './offered.ts';
+import { Pictures } from './pictures.tsx';
 import { useReviewKeys, type ReviewOrder } from './review-keys.ts';
 import { answerOf, hasChanged, nextOpen, say, type Answer } from './review-draft.ts';
 import { ReviewSummary } from './review-summary.tsx';
+import { SaidBefore } from './said-before.tsx';
+import { useInSight } from './use-in-sight.ts';
 import { useKeptReview } from './use-kept-review.ts';
 import { useNextPictures } from './use-next-pictures.ts';
 
@@ -21,17 +29,19 @@ export interface ReviewProps {
 }
 
 /** One member after the other, and at the end what the answers come to. */
-export function Review({ review, mayAnswer }: ReviewProps) {
+export function Review({ review: asRead, mayAnswer }: ReviewProps) {
   const { t } = useWords();
-  const { lines } = review;
-  const { draft, latest, change, end } = useKeptReview(review.covering.id);
+  const lines = useKeptOrder(asRead.lines);
+  const review = { ...asRead, lines };
+  const { draft, latest, change, end } = useKeptReview(review);
   const [at, setAt] = useState<string | null>(
     () => (mayAnswer ? nextOpen(draft, lines, null) : lines[0]?.mark) ?? null,
   );
   const [shown, setShown] = useState(0);
-  const [doubted, setDoubted] = useState<string | null>(null);
-  const member = useRef<HTMLElement>(null);
-  const words = useRef<HTMLInputElement>(null);
+  const [doubted, setDoubted] = useState<Shown | null>(null);
+  const [doubts, setDoubts] = useState<Readonly<Record<string, string>>>({});
+  const { seen: member, show } = useInSight(mayAnswer && !hasMoreToRead(review));
+  const fields = { reason: useRef<HTMLInputElement>(null), lacks: useRef<HTMLInputElement>(null) };
   const place = lines.findIndex(({ mark }) => mark === at);
   const line = lines[place];
   const evidence = line ? evidenceOf(review, line) : [];
@@ -42,9 +52,7 @@ export function Review({ review, mayAnswer }: ReviewProps) {
     setAt(mark);
     setShown(0);
     member.current?.focus({ preventScroll: true });
-    const seen = member.current?.getBoundingClientRect();
-    // All of it in sight, so that nobody scrolls at each member.
-    if (seen && (seen.top < 0 || seen.bottom > window.innerHeight)) member.current?.scrollIntoView();
+    show();
   };
   const answer = (given: Answer) => {
     if (!line || !mayAnswer) return;
@@ -62,19 +70,18 @@ export function Review({ review, mayAnswer }: ReviewProps) {
         if (line && !needsWaiver(line)) answer({ is: 'seen' });
         return;
       case 'missing':
-        return answer({ is: 'missing', note: words.current?.value.trim() ?? '' });
+        return answer({ is: 'missing', note: fields.lacks.current?.value.trim() ?? '' });
       case 'reason': {
         const reason = latest.current.reasons[order.which];
         if (line && needsWaiver(line) && reason !== undefined) answer({ is: 'waived', reason });
         return;
       }
-      case 'words': {
-        const folded = words.current?.closest('details');
-        if (folded) folded.open = true;
-        return words.current?.focus();
-      }
+      case 'words':
+        return leadInto(fields.reason.current ?? fields.lacks.current);
+      case 'lacks':
+        return leadInto(fields.lacks.current);
       case 'doubt':
-        if (mayAnswer && record && record.tag.state === 'standing') setDoubted(record.tag.id);
+        if (mayAnswer && record && mayDoubt(record)) setDoubted(record);
         return;
       case 'record':
         return setShown(evidence.length === 0 ? 0 : (shown + 1) % evidence.length);
@@ -88,48 +95,77 @@ export function Review({ review, mayAnswer }: ReviewProps) {
   };
   useReviewKeys(obey);
   return (
-    <div className="review">
-      <MemberList lines={lines} draft={draft} at={at} mayAnswer={mayAnswer} onChoose={goTo} />
-      <section ref={member} className="review-member" tabIndex={-1}>
-        {line ? (
-          <>
-            {mayAnswer && hasChanged(draft, line) ? <Notice>{t('hold.review.changed')}</Notice> : null}
-            <MemberView
-              key={line.mark}
-              line={line}
-              place={place}
-              of={lines.length}
-              evidence={evidence}
-              shown={record}
-              fourEyes={review.fourEyes}
-              onShow={setShown}
-              onDoubt={mayAnswer ? setDoubted : null}
-            />
-            <AnswerBar
-              key={`answer ${line.mark}`}
-              line={line}
+    <>
+      <LastRefusal review={review} onGoTo={goTo} />
+      <div className="review">
+        <MemberList lines={lines} draft={draft} at={at} mayAnswer={mayAnswer} onChoose={goTo} />
+        <section ref={member} className={line ? 'review-member review-one' : 'review-member'} tabIndex={-1}>
+          {line ? (
+            <>
+              <MemberHead
+                line={line}
+                place={place}
+                of={lines.length}
+                answer={mayAnswer ? answerOf(draft, line) : null}
+              />
+              <div className={record ? 'review-look' : 'review-look review-look-bare'}>
+                {record ? <Pictures key={record.tag.id} shown={record} /> : null}
+                <div className="review-told">
+                  {mayAnswer && hasChanged(draft, line) ? <Notice>{t('hold.review.changed')}</Notice> : null}
+                  <SaidBefore line={line} review={review} />
+                  <MemberFacts line={line} fourEyes={review.fourEyes} />
+                  {record ? (
+                    <EvidenceWords
+                      shown={record}
+                      line={line}
+                      onDoubt={mayAnswer ? () => setDoubted(record) : null}
+                    />
+                  ) : null}
+                  <EvidenceChoice evidence={evidence} shown={record} onShow={setShown} />
+                </div>
+              </div>
+              <AnswerBar
+                key={line.mark}
+                line={line}
+                offered={offeredOf({ ...review, draft, doubts }, line, evidence)}
+                reasons={draft.reasons}
+                mayAnswer={mayAnswer}
+                fields={fields}
+                onAnswer={answer}
+                onTurn={turn}
+                onEnd={() => goTo(null)}
+              />
+              <KeysLine mayAnswer={mayAnswer} />
+            </>
+          ) : (
+            <ReviewSummary
+              review={review}
               draft={draft}
-              answer={answerOf(draft, line)}
               mayAnswer={mayAnswer}
-              words={words}
-              onAnswer={answer}
-              onTurn={turn}
-              onEnd={() => goTo(null)}
+              onNote={(note) => change({ ...latest.current, note })}
+              onGoTo={goTo}
+              onSaid={{ released: end, refused: () => change({ ...latest.current, note: '' }) }}
             />
-            <KeysLine mayAnswer={mayAnswer} />
-          </>
-        ) : (
-          <ReviewSummary
-            review={review}
-            draft={draft}
-            mayAnswer={mayAnswer}
-            onNote={(note) => change({ ...latest.current, note })}
-            onGoTo={goTo}
-            onSaid={end}
-          />
-        )}
-      </section>
-      {doubted === null ? null : <DoubtDialog tag={doubted} onClose={() => setDoubted(null)} />}
-    </div>
+          )}
+        </section>
+      </div>
+      {doubted === null ? null : (
+        <DoubtDialog
+          tag={doubted.tag.id}
+          onSaid={(reason) => setDoubts({ ...doubts, [doubted.tag.mark]: reason })}
+          onClose={() => setDoubted(null)}
+        />
+      )}
+    </>
   );
+}
+
+/** Above the first member. */
+const hasMoreToRead = ({ lastRefusal, covering: { hold } }: ReviewView) =>
+  lastRefusal !== null || Boolean(hold.said?.note);
+
+function leadInto(field: HTMLInputElement | null): void {
+  const folded = field?.closest('details');
+  if (folded) folded.open = true;
+  field?.focus();
 }

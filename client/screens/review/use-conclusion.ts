@@ -12,7 +12,7 @@ export function useConclusion(
   { covering: { id: covering }, lines }: ReviewView,
   draft: ReviewDraft,
   { missing }: Outcome<ReviewLineView>,
-  onSaid: () => void,
+  onSaid: { released: () => void; refused: () => void },
 ) {
   const { id: house } = useHouse();
   const client = useQueryClient();
@@ -23,8 +23,7 @@ export function useConclusion(
     Promise.all(
       [keys.coverings(house), keys.report(house)].map((queryKey) => client.invalidateQueries({ queryKey })),
     );
-  const onSuccess = async () => {
-    onSaid();
+  const leave = async () => {
     await readAgain();
     await navigate(`/houses/${house}/coverings/${covering}`);
   };
@@ -38,7 +37,10 @@ export function useConclusion(
       const id = stableId({ members, note });
       return call('releaseCovering', { params: { covering }, body: { id, members, note } });
     },
-    onSuccess,
+    onSuccess: () => {
+      onSaid.released();
+      return leave();
+    },
     onError,
   });
   const refuse = useMutation({
@@ -46,7 +48,10 @@ export function useConclusion(
       const lacking = missing.map(({ line, note: what }) => ({ mark: line.mark, note: what }));
       return call('refuseCovering', { params: { covering }, body: { lacking, note } });
     },
-    onSuccess,
+    onSuccess: () => {
+      onSaid.refused();
+      return leave();
+    },
     onError,
   });
   return { release, refuse };

@@ -11,6 +11,7 @@ const draft: ReviewDraft = {
   },
   reasons: ['seen on site'],
   note: 'See い三.',
+  takenUpAfter: '2026-11-27T13:20:00.000Z',
 };
 
 test('a review comes back for its covering and its account alone, until it is said', () => {

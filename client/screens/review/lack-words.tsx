@@ -1,0 +1,37 @@
+import type { RefObject } from 'react';
+import { useWords } from '../../i18n/use-words.ts';
+import { Button } from '../../parts/button.tsx';
+import { WordsField } from './words-field.tsx';
+
+interface LackWordsProps {
+  text: string;
+  onText: (text: string) => void;
+  field: RefObject<HTMLInputElement | null>;
+  onAnswer: (note: string) => void;
+}
+
+/** Of what a refusal says of one member. */
+export const NOTE_LIMIT = 500;
+
+/** What is missing of a member, if anybody wants to say it. */
+export function LackWords({ text, onText, field, onAnswer }: LackWordsProps) {
+  const { t } = useWords();
+  return (
+    <form
+      className="review-words"
+      onSubmit={(event) => {
+        event.preventDefault();
+        onAnswer(text.trim());
+      }}
+    >
+      <WordsField
+        label={t('hold.review.whatLacks')}
+        text={text}
+        onText={onText}
+        maxLength={NOTE_LIMIT}
+        field={field}
+      />
+      <Button type="submit">{t('hold.review.missing')}</Button>
+    </form>
+  );
+}
