@@ -144,6 +144,10 @@ describeInBrowser('reviewing a covering', () => {
     await eventually(() => field(inspector, t('hold.review.whatLacks')).inputValue()).toBe('This is 北59.');
     expect(await field(inspector, t('hold.review.why')).inputValue()).toBe('');
     await photograph(inspector, 'review-doubted');
+    await inspector.setViewportSize({ width: 390, height: 844 });
+    await inspector.locator('.review-one').evaluate((one) => one.scrollIntoView());
+    await photographWindow(inspector, 'review-doubted-390');
+    await inspector.setViewportSize({ width: 1280, height: 800 });
   });
 
   it('refuses with what is missing, by name', async () => {
@@ -184,6 +188,11 @@ describeInBrowser('reviewing a covering', () => {
     await last.getByText(t('hold.review.before.withNews', { count: 1 })).waitFor();
     await last.getByText(t('hold.review.before.withoutNews', { count: 1 })).waitFor();
     await photograph(inspector, 'review-again');
+    await inspector.setViewportSize({ width: 390, height: 844 });
+    await inspector.emulateMedia({ colorScheme: 'dark' });
+    await photograph(inspector, 'review-again-390-dark');
+    await inspector.emulateMedia({ colorScheme: 'light' });
+    await inspector.setViewportSize({ width: 1280, height: 800 });
     expect(await place(inspector)).toContain('1 of 60');
     await inspector.getByText(t('hold.review.before.noNews')).waitFor();
     await button(last, '北60').click();

@@ -82,7 +82,7 @@ export const hold = {
     lacks: 'Something is missing …',
     whatLacks: 'What is missing',
     needReason: 'Say why it may go without a record; the release names it.',
-    accept: 'Accept without a record',
+    accept: 'Accept, next',
     missing: 'Missing, next',
     lastReasons: 'The last reasons',
     acceptAs: '{{number}}: {{reason}}',

@@ -38,3 +38,8 @@ test('a storage that is forbidden does not stop a review', () => {
   expect(() => keepReview(null, 'sato', 'north', draft)).not.toThrow();
   expect(readReview(null, 'sato', 'north')).toEqual(NOTHING_SAID);
 });
+
+test('what was kept before anything was refused is taken up as it is', () => {
+  const { takenUpAfter: _, ...older } = draft;
+  expect(parseReview(older)).toEqual({ ...draft, takenUpAfter: null });
+});

@@ -7,6 +7,7 @@ import {
   NOTHING_SAID,
   outcomeOf,
   say,
+  takeUp,
 } from '../../../client/screens/review/review-draft.ts';
 
 const mark = (text: string): Mark => {
@@ -54,5 +55,19 @@ describe('the answers of a review', () => {
       missing: [],
       open: [other],
     });
+  });
+  test('stand after a refusal, but for the refused members, once', () => {
+    const before = say(say(NOTHING_SAID, seen, { is: 'seen' }), gap, {
+      is: 'missing',
+      note: 'another photo',
+    });
+    const refusal = { at: '2026-11-27T13:20:00.000Z', lacking: [gap] };
+    const after = takeUp(before, refusal);
+    expect([answerOf(after, seen), answerOf(after, gap)]).toEqual([{ is: 'seen' }, null]);
+    const again = say(after, gap, { is: 'missing', note: 'still' });
+    expect(takeUp(again, refusal)).toBe(again);
+    expect(takeUp(before, null)).toBe(before);
+    const later = takeUp(again, { ...refusal, at: '2026-11-28T09:00:00.000Z' });
+    expect(answerOf(later, gap)).toBeNull();
   });
 });
