@@ -147,6 +147,7 @@ describeInBrowser('reviewing a covering', () => {
     await inspector.setViewportSize({ width: 390, height: 844 });
     await inspector.locator('.review-one').evaluate((one) => one.scrollIntoView());
     await photographWindow(inspector, 'review-doubted-390');
+    await expectAllAtOnce(inspector);
     await inspector.setViewportSize({ width: 1280, height: 800 });
   });
 

@@ -66,7 +66,7 @@ export const hold = {
       withoutNews_one: 'Missing then, and nothing new on record since: {{count, number}} member',
       withoutNews_other: 'Missing then, and nothing new on record since: {{count, number}} members',
       member: 'Refused on {{when}} by {{who}}.',
-      memberNote: 'Refused on {{when}} by {{who}}: “{{note}}”.',
+      memberNote: 'Refused on {{when}} by {{who}}: “{{note}}”',
       news: 'There is something new on record of it since.',
       noNews: 'There is nothing new on record of it since.',
       waived: 'Accepted without a record on {{when}} by {{who}}: “{{reason}}”. That release was taken back.',

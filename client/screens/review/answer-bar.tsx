@@ -52,6 +52,7 @@ function Answering({ line, offered, reasons, fields, onAnswer }: AnsweringProps)
       text={lacks ?? offered.lacks}
       onText={setLacks}
       field={fields.lacks}
+      isFolded={!needsWaiver(line)}
       onAnswer={(note) => onAnswer({ is: 'missing', note })}
     />
   );

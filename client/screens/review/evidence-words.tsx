@@ -32,7 +32,7 @@ export function EvidenceWords({ shown, line, onDoubt }: EvidenceWordsProps) {
       <LegibilityMark legibility={tag.legibility} />
       {tag.stretch ? <span>{t('bench.stretch.shown', tag.stretch)}</span> : null}
       <TaggedBy tag={tag} />
-      <RecordFindings findings={told.findings} />
+      <RecordFindings findings={isDoubted(shown) ? notDoubts(told) : told.findings} />
       <DoubtWords tag={tag} isAnswered={isDoubtAnswered(told)} />
       <span className="row">
         <Link to={`/houses/${house}/photos/${tag.photo}?tag=${tag.id}`}>{fileName}</Link>
@@ -43,6 +43,8 @@ export function EvidenceWords({ shown, line, onDoubt }: EvidenceWordsProps) {
     </div>
   );
 }
+
+const notDoubts = ({ findings }: Shown['told']) => findings.filter(({ kind }) => kind !== 'disputed');
 
 /** Whoever doubts it is told instead. */
 export function mayDoubt(shown: Shown): boolean {

@@ -8,13 +8,15 @@ interface LackWordsProps {
   onText: (text: string) => void;
   field: RefObject<HTMLInputElement | null>;
   onAnswer: (note: string) => void;
+  /** The label is heard only: what folds it away says the same. */
+  isFolded: boolean;
 }
 
 /** Of what a refusal says of one member. */
 export const NOTE_LIMIT = 500;
 
 /** What is missing of a member, if anybody wants to say it. */
-export function LackWords({ text, onText, field, onAnswer }: LackWordsProps) {
+export function LackWords({ text, onText, field, onAnswer, isFolded }: LackWordsProps) {
   const { t } = useWords();
   return (
     <form
@@ -25,6 +27,7 @@ export function LackWords({ text, onText, field, onAnswer }: LackWordsProps) {
       }}
     >
       <WordsField
+        isLabelHeard={isFolded}
         label={t('hold.review.whatLacks')}
         text={text}
         onText={onText}

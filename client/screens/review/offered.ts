@@ -14,7 +14,10 @@ interface Before extends Pick<ReviewView, 'lastRefusal' | 'lastWaived'> {
   readonly doubts: Readonly<Record<string, string>>;
 }
 
-/** The last reason to accept it and, of its refusal, the last word: one's own answer, then a doubt, then the last review. */
+/**
+ * The last reason to accept it and the last word on what is missing: one's own answer, then a doubt, then the
+ * last review, unless there is something new on record since.
+ */
 export function offeredOf(
   { draft, doubts, lastRefusal, lastWaived }: Before,
   { mark }: Pick<ReviewLineView, 'mark'>,
@@ -22,7 +25,7 @@ export function offeredOf(
 ): Offered {
   const answer = draft.said[mark]?.answer;
   const waived = lastWaived?.waived.find((one) => one.mark === mark)?.reason;
-  const refused = lastRefusal?.lacking.find((one) => one.mark === mark)?.note;
+  const refused = lastRefusal?.lacking.find((one) => one.mark === mark && !one.saidSince)?.note;
   const doubted = doubts[mark] ?? evidence.find(isDoubted)?.tag.disputed?.reason;
   return {
     reason: (answer?.is === 'waived' ? answer.reason : waived) ?? '',

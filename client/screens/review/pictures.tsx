@@ -9,17 +9,19 @@ export function Pictures({ shown: { tag, fileName, crop } }: { shown: Shown }) {
   const [isUpright, setIsUpright] = useState(false);
   const stage = t(`common.stage.${tag.stage}`);
   return (
-    <div className={isUpright ? 'review-pictures review-pictures-upright' : 'review-pictures'}>
-      <div className="review-picture">
-        <img
-          src={crop}
-          alt={t('members.history.cropAlt', { mark: tag.mark, file: fileName, stage })}
-          onLoad={({ currentTarget: { naturalWidth, naturalHeight } }) =>
-            setIsUpright(naturalHeight > naturalWidth)
-          }
-        />
+    <div className="review-room">
+      <div className={isUpright ? 'review-pictures review-pictures-upright' : 'review-pictures'}>
+        <div className="review-picture">
+          <img
+            src={crop}
+            alt={t('members.history.cropAlt', { mark: tag.mark, file: fileName, stage })}
+            onLoad={({ currentTarget: { naturalWidth, naturalHeight } }) =>
+              setIsUpright(naturalHeight > naturalWidth)
+            }
+          />
+        </div>
+        <WholePicture tag={tag} fileName={fileName} />
       </div>
-      <WholePicture tag={tag} fileName={fileName} />
     </div>
   );
 }

@@ -3,6 +3,8 @@ import { FieldError, Input, Label, TextField } from 'react-aria-components';
 
 interface WordsFieldProps {
   label: string;
+  /** And not seen. */
+  isLabelHeard?: boolean;
   text: string;
   onText: (text: string) => void;
   maxLength: number;
@@ -11,7 +13,8 @@ interface WordsFieldProps {
 }
 
 /** One line of words beside the button that says them; a key leads into it. */
-export function WordsField({ label, text, onText, maxLength, error = null, field }: WordsFieldProps) {
+export function WordsField(props: WordsFieldProps) {
+  const { label, isLabelHeard = false, text, onText, maxLength, error = null, field } = props;
   return (
     <TextField
       className="field"
@@ -21,7 +24,7 @@ export function WordsField({ label, text, onText, maxLength, error = null, field
       validationBehavior="aria"
       isInvalid={error !== null}
     >
-      <Label className="field-label">{label}</Label>
+      <Label className={isLabelHeard ? 'out-of-sight' : 'field-label'}>{label}</Label>
       <Input ref={field} className="field-input" />
       <FieldError className="field-error">{error}</FieldError>
     </TextField>

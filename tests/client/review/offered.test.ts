@@ -30,6 +30,10 @@ describe('what is offered to be said of a member', () => {
       ...{ reason: '', lacks: 'This is い二.' },
     });
   });
+  test('is not what was missing before something new came on record', () => {
+    const lacking = lastRefusal.lacking.map((one) => ({ ...one, saidSince: true }));
+    expect(offeredOf({ ...nothing, lastRefusal: { ...lastRefusal, lacking } }, line, []).lacks).toBe('');
+  });
   test('is before all else what the same person said of it, also of another basis', () => {
     const draft = say(NOTHING_SAID, { ...line, basis: 'b' }, { is: 'waived', reason: 'from the loft' });
     expect(offeredOf({ ...nothing, draft }, line, []).reason).toBe('from the loft');
