@@ -16,7 +16,7 @@ export function drawHead(pdf: Pdf, { title, withdrawn, facts, proof, caution }: 
   drawQr(pdf, check, MARGIN.left + LINE_WIDTH - QR_SIDE, top);
   drawFacts(pdf, facts, LINE_WIDTH - QR_SIDE - 14);
   pdf.y = Math.max(pdf.y, top + QR_SIDE + 4);
-  drawFacts(pdf, [proof.entry, proof.head], LINE_WIDTH);
+  drawFacts(pdf, [proof.number, proof.entry, proof.head], LINE_WIDTH);
   pdf.font('plain').fontSize(7.5).fillColor(SOFT);
   pdf.text(proof.check, MARGIN.left, pdf.y, { width: LINE_WIDTH });
   pdf.text(check, { width: LINE_WIDTH, link: check });

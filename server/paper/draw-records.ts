@@ -1,12 +1,13 @@
 import type { SheetRecord } from '#domain/record/sheet/sheet';
 import { drawLines, heightOfLines } from './lines.ts';
-import { BOTTOM, HAIRLINE, INK, LINE_WIDTH, MARGIN, SOFT, keepTogether, type Pdf } from './page.ts';
+import { HAIRLINE, INK, LINE_WIDTH, MARGIN, SOFT, keepTogether, type Pdf } from './page.ts';
 
 const GAP = 12;
 const COLUMN = (LINE_WIDTH - GAP) / 2;
 const PICTURE = 82;
-
-export const ROW_HEIGHT = PICTURE + 6;
+const BESIDE = PICTURE + 8;
+/** Signs of a record that would make a tower of a narrow column. */
+const MUCH = 220;
 
 export interface Pictured {
   readonly record: SheetRecord;
@@ -14,27 +15,49 @@ export interface Pictured {
   readonly picture: Uint8Array | null;
 }
 
-/** One or two records side by side, each with its picture before its words. */
-export function drawRow(pdf: Pdf, row: readonly Pictured[]): void {
+/** One or two records that stand side by side; one of which much is said has the line to itself. */
+export function rowsOf(records: readonly SheetRecord[]): SheetRecord[][] {
+  const rows: SheetRecord[][] = [];
+  for (const record of records) {
+    const last = rows.at(-1);
+    if (last?.length === 1 && ![...last, record].some(saysMuch)) last.push(record);
+    else rows.push([record]);
+  }
+  return rows;
+}
+
+const saysMuch = ({ lines }: SheetRecord) => lines.join('').length > MUCH;
+
+/** Of all that is drawn of a row, which does not go over a page. */
+export function heightOfRow(pdf: Pdf, row: readonly SheetRecord[]): number {
   pdf.font('plain').fontSize(8);
-  const heights = row.map(({ record }) => heightOfLines(pdf, record.lines, widthOf(record)));
-  const height = Math.max(...heights, ...row.map(({ record }) => (record.isPictured ? PICTURE : 0)));
-  keepTogether(pdf, Math.min(height, BOTTOM - MARGIN.top));
+  const heights = row.map((record) =>
+    Math.max(heightOfLines(pdf, record.lines, widthOf(record)), record.isPictured ? PICTURE : 0),
+  );
+  return Math.max(0, ...heights);
+}
+
+/** Each with its picture before its words. */
+export function drawRow(pdf: Pdf, row: readonly Pictured[]): void {
+  const height = heightOfRow(
+    pdf,
+    row.map(({ record }) => record),
+  );
+  keepTogether(pdf, height);
   const { y } = pdf;
   row.forEach((one, n) => drawRecord(pdf, one, MARGIN.left + n * (COLUMN + GAP), y));
   pdf.x = MARGIN.left;
   pdf.y = y + height + 6;
 }
 
-function widthOf({ isPictured }: SheetRecord): number {
-  return COLUMN - (isPictured ? PICTURE + 8 : 0);
+function widthOf(record: SheetRecord): number {
+  return (saysMuch(record) ? LINE_WIDTH : COLUMN) - (record.isPictured ? BESIDE : 0);
 }
 
 function drawRecord(pdf: Pdf, { record, picture }: Pictured, x: number, y: number): void {
   if (record.isPictured) drawPicture(pdf, picture, x, y);
-  const left = record.isPictured ? x + PICTURE + 8 : x;
   pdf.font('plain').fontSize(8).fillColor(INK);
-  drawLines(pdf, record.lines, { x: left, y, width: widthOf(record) });
+  drawLines(pdf, record.lines, { x: record.isPictured ? x + BESIDE : x, y, width: widthOf(record) });
 }
 
 function drawPicture(pdf: Pdf, picture: Uint8Array | null, x: number, y: number): void {

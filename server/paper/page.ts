@@ -43,9 +43,9 @@ export function newPaper({ title, lang, at }: PaperFacts): Pdf {
   return pdf.font('plain').fillColor(INK).fontSize(9);
 }
 
-/** Starts another page where less than `height` is left on this one. */
+/** Starts another page where less than `height` is left on this one, and a whole one has more. */
 export function keepTogether(pdf: Pdf, height: number): void {
-  if (pdf.y + height > BOTTOM) pdf.addPage();
+  if (pdf.y > MARGIN.top && pdf.y + Math.min(height, BOTTOM - MARGIN.top) > BOTTOM) pdf.addPage();
 }
 
 /** Below every page: what it is, and which of how many. */

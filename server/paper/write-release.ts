@@ -4,8 +4,8 @@ import { pipeline } from 'node:stream/promises';
 import type { SheetMember, SheetRecord } from '#domain/record/sheet/sheet';
 import type { PaperWish } from '../services/ports.ts';
 import { drawHead } from './draw-head.ts';
-import { drawLater, drawMember, drawHeading, drawWaived } from './draw-part.ts';
-import { ROW_HEIGHT, drawRow, type Pictured } from './draw-records.ts';
+import { drawHeading, drawLater, drawMember, drawWaived, heightOfMember } from './draw-part.ts';
+import { drawRow, heightOfRow, rowsOf, type Pictured } from './draw-records.ts';
 import { newPaper, numberPages, type Pdf } from './page.ts';
 
 export async function writeRelease(wish: PaperWish, to: Writable): Promise<void> {
@@ -27,7 +27,8 @@ async function draw(pdf: Pdf, wish: PaperWish, to: Writable): Promise<void> {
   const { sheet, check } = wish;
   drawHead(pdf, sheet, check);
   drawWaived(pdf, sheet.waived);
-  drawHeading(pdf, sheet.members);
+  const [first] = sheet.members.items;
+  drawHeading(pdf, sheet.members, first ? heightOfMember(pdf, first) + firstRow(pdf, first) : 0);
   const waived = new Set(sheet.waived.items.map(({ mark }) => mark));
   for (const member of sheet.members.items) {
     await drawWhole(pdf, member, waived.has(member.mark), wish);
@@ -40,12 +41,15 @@ async function draw(pdf: Pdf, wish: PaperWish, to: Writable): Promise<void> {
   pdf.end();
 }
 
+function firstRow(pdf: Pdf, { records }: SheetMember): number {
+  return heightOfRow(pdf, rowsOf(records)[0] ?? []);
+}
+
 async function drawWhole(pdf: Pdf, member: SheetMember, isWaived: boolean, wish: PaperWish): Promise<void> {
-  drawMember(pdf, { ...member, isWaived }, member.records.some((one) => one.isPictured) ? ROW_HEIGHT : 0);
-  for (let n = 0; n < member.records.length; n += 2) {
+  drawMember(pdf, { ...member, isWaived }, firstRow(pdf, member));
+  for (const records of rowsOf(member.records)) {
     const row: Pictured[] = [];
-    for (const record of member.records.slice(n, n + 2))
-      row.push({ record, picture: await pictureOf(record, wish) });
+    for (const record of records) row.push({ record, picture: await pictureOf(record, wish) });
     drawRow(pdf, row);
   }
 }

@@ -25,6 +25,7 @@ import type { HouseStateView, StatementEvent } from '#domain/contract/house-even
 import type { StatedGrid } from '#domain/contract/frame-shapes';
 import type { FrameMemberView } from '#domain/contract/frame-views';
 import type { GridReader } from '#domain/frame/grid-reader';
+import type { Axis } from '#domain/frame/set-out';
 import type { LayerCovering } from '#domain/record/layers';
 import type { ReportMember } from '#domain/record/report-member';
 import type { StatedRequirement } from '#domain/record/requirements-of';
@@ -146,6 +147,26 @@ export interface KeptRelease extends Pick<
   readonly covering: Omit<ReleaseView['covering'], 'id'>;
 }
 
+export type TagDoubt = ReleaseView['doubts'][number];
+export type RoleSince = ReleaseView['roles'][number];
+
+/** A release by its place in the ledger, with the tags that it rests on and the members of which it names parts. */
+export interface ReleaseOf {
+  readonly house: string;
+  readonly seq: number;
+  readonly tags: readonly { readonly id: string; readonly photo: string }[];
+  readonly marks: readonly string[];
+}
+
+/** What had been said before a release. */
+export interface ReleaseGround {
+  readonly doubts: readonly TagDoubt[];
+  readonly roles: readonly RoleSince[];
+  /** null: there was no grid. */
+  readonly reader: GridReader | null;
+  readonly axes: ReadonlyMap<string, Axis | null>;
+}
+
 /** Members that were ever tagged on a photo, or all. */
 export type FramePart = 'all' | { readonly photo: string };
 
@@ -227,6 +248,7 @@ export interface RecordReader {
   holds(house: string, limit: number): Promise<JournalView['holds']>;
   /** Also one that was taken back. */
   release(release: string): Promise<KeptRelease | undefined>;
+  releaseGround(of: ReleaseOf): Promise<ReleaseGround>;
   /** One, also when it was withdrawn. */
   protection(protection: string): Promise<ProtectionView | undefined>;
   /** The latest laid first, without those that were withdrawn; over one member only, where one is named. */

@@ -1,12 +1,14 @@
-import type { ReleaseFacts, ReleaseRequest, Reviewed } from '#domain/contract/hold';
-import type { ReleaseView, ReviewLineView } from '#domain/contract/review-views';
+import type { ReleasedMember, ReleaseFacts, ReleaseRequest, Reviewed } from '#domain/contract/hold';
+import type { ReleasedMemberView, ReleaseView, ReviewLineView } from '#domain/contract/review-views';
 import type { AccountView } from '#domain/contract/views';
+import { nameStretch } from '#domain/frame/name-stretch';
 import { changesSince, linesToRelease, needsWaiver, releasedMember } from '#domain/record/release';
+import type { Stretch } from '#domain/record/stretches';
 import { speaker, type Context } from './context.ts';
 import { readCoveringLines } from './covering-lines.ts';
 import { Failure } from './failure.ts';
 import { readOpen } from './holds.ts';
-import type { KeptRelease, RecordReader } from './record-store.ts';
+import type { KeptRelease, RecordReader, ReleaseGround, Sighting } from './record-store.ts';
 import { reviewable, toEvidence } from './review.ts';
 import { sameContent } from './same-content.ts';
 import { someMarks } from './some-marks.ts';
@@ -168,9 +170,11 @@ async function viewOf(context: Context, read: RecordReader, kept: KeptRelease): 
   const since = changesSince(facts.hides, lines);
   const named = [...facts.hides.flatMap(({ tags }) => tags), ...since.flatMap(({ come }) => come)];
   const evidence = await read.sightingsOf([...new Set(named)]);
+  const ground = await groundOf(read, kept, evidence);
   const { seq, headAfter, at, by, withdrawn } = kept;
   return {
     ...said,
+    hides: facts.hides.map((member) => inWords(member, ground)),
     id,
     seq,
     headAfter,
@@ -180,6 +184,34 @@ async function viewOf(context: Context, read: RecordReader, kept: KeptRelease): 
     covering: { id: covering, ...kept.covering },
     withdrawn,
     evidence: evidence.map(toEvidence),
+    doubts: [...ground.doubts],
+    roles: [...ground.roles],
     since,
+  };
+}
+
+function groundOf(
+  read: RecordReader,
+  { facts: { hides }, house, seq }: KeptRelease,
+  evidence: readonly Sighting[],
+): Promise<ReleaseGround> {
+  const released = new Set(hides.flatMap(({ tags }) => tags));
+  return read.releaseGround({
+    house: house.id,
+    seq,
+    tags: evidence.map(({ tag }) => tag).filter(({ id }) => released.has(id)),
+    marks: hides.flatMap(({ mark, stretch, missing }) => (stretch || missing.length > 0 ? [mark] : [])),
+  });
+}
+
+/** By the grid as it was stated then: what was released does not move with a grid that is stated anew. */
+function inWords(member: ReleasedMember, { axes, reader }: ReleaseGround): ReleasedMemberView {
+  const axis = axes.get(member.mark) ?? null;
+  const name = (stretch: Stretch) => nameStretch(stretch, axis, reader);
+  return {
+    ...member,
+    stretch: member.stretch && name(member.stretch),
+    missing: member.missing.map(name),
+    upright: axis?.runs === 'upright',
   };
 }

@@ -35,6 +35,7 @@ import { readProtection, readProtections } from './queries/protections.ts';
 import { readAdders, readPhotoCounts, readPhotoOrder, readPhotos } from './queries/photo-list.ts';
 import { readPhotoPlaces } from './queries/photo-places.ts';
 import { readPhoto, readPhotoByContent, readPhotoFile, readPhotosWithoutPictures } from './queries/photos.ts';
+import { readReleaseGround } from './queries/release-ground.ts';
 import { readHolds, readRelease, readWaived } from './queries/releases.ts';
 import { readLastStamp, readUnstampedHead } from './queries/stamps.ts';
 import { readKindSightings, readTerms } from './queries/terms.ts';
@@ -79,6 +80,7 @@ export function recordReader(db: Db): RecordReader {
     sightings: (house, mark) => readSightings(db, house, mark),
     sightingsOf: (tags) => readSightingsOf(db, tags),
     release: (release) => readRelease(db, release),
+    releaseGround: (of) => readReleaseGround(db, of),
     covering: (covering) => readCovering(db, covering),
     coverings: (house) => readCoverings(db, house),
     holds: (house, limit) => readHolds(db, house, limit),

@@ -21,7 +21,7 @@ export const hold = {
   waiver: 'accepted by {{who}} on {{when}}: “{{reason}}”',
   history: 'All that was said of it',
   takenBack: 'The release under which it closed was taken back on {{when}}, by {{who}}: “{{reason}}”',
-  toRelease: 'To the release',
+  toRelease: 'See the release sheet',
   toReview: 'Review it',
   toLook: 'Look at the review',
   ready: {

@@ -23,7 +23,7 @@ export const hold = {
   waiver: '{{who}}が{{when}}に認めた（{{reason}}）',
   history: 'この工事についての台帳',
   takenBack: 'ふさいだ後、{{when}}に{{who}}さんが承認を取り消しました（理由：{{reason}}）。',
-  toRelease: '承認の内容へ',
+  toRelease: '承認書を見る',
   toReview: '検査する',
   toLook: '検査の画面を見る',
   ready: {

@@ -15,7 +15,7 @@ export function SheetView({ sheet, check }: { sheet: Sheet; check: string }) {
         <SheetFacts facts={facts} />
         <CheckCode address={check} />
       </div>
-      <SheetFacts facts={[proof.entry, proof.head]} />
+      <SheetFacts facts={[proof.number, proof.entry, proof.head]} />
       <p className="release-check">
         <span className="soft">{proof.check}</span> <a href={check}>{check}</a>
       </p>

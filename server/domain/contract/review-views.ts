@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import { CaptureShape } from './capture.ts';
-import { Lacking, ReleaseFacts, Waiver } from './hold.ts';
-import { ReportLineView } from './report-views.ts';
-import { CoveringKindShape, Day, Id, Instant, MarkShape, PersonShape, Sha256 } from './shapes.ts';
+import { Lacking, ReleasedMember, ReleaseFacts, Waiver } from './hold.ts';
+import { NamedStretch, ReportLineView } from './report-views.ts';
+import { CoveringKindShape, Day, Id, Instant, MarkShape, PersonShape, RoleShape, Sha256 } from './shapes.ts';
 import { CoveringView, TagView } from './views.ts';
 
 /** A tag as evidence: with its photo's name and time, and the address of what it shows. */
@@ -70,9 +70,30 @@ export const ReleaseChangeView = z.object({
 });
 export type ReleaseChangeView = z.infer<typeof ReleaseChangeView>;
 
+/** A released member whose parts are named by the grid as it was stated then. */
+export const ReleasedMemberView = ReleasedMember.extend({
+  stretch: NamedStretch.nullable().meta({ description: 'What of it is hidden; null: all of it.' }),
+  missing: z.array(NamedStretch).meta({ description: 'Of a waiver: the parts; empty: all of it.' }),
+  upright: z.boolean().meta({ description: 'Its start is its foot.' }),
+});
+export type ReleasedMemberView = z.infer<typeof ReleasedMemberView>;
+
+/** What was said, before a release, of a tag that it rests on. */
+export const TagDoubtView = z.object({
+  tag: Id,
+  what: z.enum(['doubted', 'answered', 'reopened']).meta({
+    description: 'reopened: the answer was taken back, and the doubt stood again.',
+  }),
+  at: Instant,
+  by: PersonShape.nullable(),
+  reason: z.string(),
+});
+export type TagDoubtView = z.infer<typeof TagDoubtView>;
+
 export const ReleaseView = z
   .object({
     ...ReleaseFacts.omit({ release: true, covering: true }).shape,
+    hides: z.array(ReleasedMemberView),
     id: Id,
     seq: z.int().meta({ description: 'Its entry in the ledger.' }),
     headAfter: Sha256.meta({ description: 'The tree head with that entry as the last.' }),
@@ -91,6 +112,12 @@ export const ReleaseView = z
     withdrawn: z.object({ at: Instant, by: PersonShape.nullable(), reason: z.string() }).nullable(),
     evidence: z.array(EvidenceTagView).meta({
       description: 'The tags that it rests on, as they were said, and those that have come since.',
+    }),
+    doubts: z.array(TagDoubtView).meta({
+      description: 'What had been said against its tags and for them when it was given, in order.',
+    }),
+    roles: z.array(z.object({ person: z.string(), role: RoleShape.nullable(), since: Instant })).meta({
+      description: 'Who had which role from when; null: none any more. In order.',
     }),
     since: z.array(ReleaseChangeView).meta({
       description: 'What is otherwise now. It does not alter the release.',

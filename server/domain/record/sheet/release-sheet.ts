@@ -1,13 +1,20 @@
 import type { Capture } from '../../contract/capture.ts';
-import type { ReleasedMember } from '../../contract/hold.ts';
-import type { EvidenceTagView, ReleaseChangeView, ReleaseView } from '../../contract/review-views.ts';
+import type { NamedStretch } from '../../contract/report-views.ts';
+import type {
+  EvidenceTagView,
+  ReleaseChangeView,
+  ReleasedMemberView,
+  ReleaseView,
+  TagDoubtView,
+} from '../../contract/review-views.ts';
 import type { CoveringKind, Person } from '../../contract/shapes.ts';
 import type { Stage } from '../../frame/stage.ts';
-import type { Stretch } from '../stretches.ts';
+import { groupBy } from '../../group-by.ts';
 import type { Sheet, SheetChange, SheetFact, SheetMember, SheetRecord, SheetWaiver } from './sheet.ts';
 import type { SheetWords } from './sheet-words.ts';
 import { SHEET_WORDS_EN } from './sheet-words-en.ts';
 import { SHEET_WORDS_JA } from './sheet-words-ja.ts';
+import { toldZone } from './told-zone.ts';
 
 const SHEET_WORDS = { en: SHEET_WORDS_EN, ja: SHEET_WORDS_JA };
 
@@ -23,6 +30,9 @@ export interface SheetSpeech {
 interface Telling extends SheetSpeech {
   readonly words: SheetWords;
   readonly evidence: ReadonlyMap<string, EvidenceTagView>;
+  /** By tag. */
+  readonly doubts: ReadonlyMap<string, readonly TagDoubtView[]>;
+  readonly roles: ReleaseView['roles'];
 }
 
 /** Pictures of one member: the best records come first. */
@@ -32,14 +42,16 @@ const PICTURED = 4;
 export function releaseSheet(release: ReleaseView, speech: SheetSpeech, asOf: string): Sheet {
   const words = SHEET_WORDS[speech.lang];
   const evidence = new Map(release.evidence.map((one) => [one.tag.id, one]));
-  const telling: Telling = { ...speech, words, evidence };
+  const doubts = groupBy(release.doubts, ({ tag }) => tag);
+  const telling: Telling = { ...speech, words, evidence, doubts, roles: release.roles };
   const { hides, head, seq, covering, withdrawn } = release;
   const waivers = waiversOf(telling, release);
   return {
     title: words.title(covering.name),
-    withdrawn: withdrawn && words.withdrawn({ ...saidOf(telling, withdrawn), reason: withdrawn.reason }),
+    withdrawn: withdrawn && words.withdrawn(reasonedOf(telling, withdrawn)),
     facts: factsOf(telling, release),
     proof: {
+      number: { name: words.fact.number, text: release.id },
       entry: { name: words.fact.entry, text: words.entry(seq, head.size) },
       head: { name: words.fact.head, text: release.headAfter },
       check: words.check,
@@ -47,7 +59,7 @@ export function releaseSheet(release: ReleaseView, speech: SheetSpeech, asOf: st
     caution: words.caution,
     waived: {
       heading: words.waived.heading,
-      lead: waivers.length === 0 ? words.waived.none : words.waived.lead(nameOf(telling, release.by)),
+      lead: waivers.length === 0 ? words.waived.none : words.waived.lead(nameOf(telling, release)),
       items: waivers,
     },
     members: {
@@ -63,44 +75,43 @@ function factsOf(
   telling: Telling,
   { house, covering, fourEyes, note, ...release }: ReleaseView,
 ): SheetFact[] {
-  const { words, kind } = telling;
+  const { words, kind, lang } = telling;
   const fact = (name: keyof SheetWords['fact'], text: string) => ({ name: words.fact[name], text });
   return [
     fact('house', house.name),
     fact('covering', words.covering(covering.name, kind(covering.kind))),
     fact('released', words.said(saidOf(telling, release))),
-    fact('times', words.zone(house.zone)),
+    fact('times', words.zone(toldZone(house.zone, lang, release.at))),
     fact('rule', fourEyes ? words.fourEyes : words.twoEyes),
     fact('note', note.trim() === '' ? words.noNote : note.trim()),
   ];
 }
 
 function waiversOf({ words }: Telling, { hides, waived }: ReleaseView): SheetWaiver[] {
-  const members = new Map<string, ReleasedMember>(hides.map((member) => [member.mark, member]));
+  const members = new Map<string, ReleasedMemberView>(hides.map((member) => [member.mark, member]));
   return waived.map(({ mark, reason }) => ({
     mark,
-    lines: [missingWords(words, members.get(mark)?.missing ?? []), words.reason(reason)],
+    lines: [missingWords(words, members.get(mark)), words.reason(reason)],
   }));
 }
 
-function missingWords(words: SheetWords, missing: readonly Stretch[]): string {
-  return missing.length === 0
-    ? words.missingAll
-    : words.missing(missing.map((stretch) => stretchWords(words, stretch)));
+function missingWords(words: SheetWords, member: ReleasedMemberView | undefined): string {
+  if (!member || member.missing.length === 0) return words.missingAll;
+  return words.missing(member.missing.map((part) => partWords(words, part, member.upright)));
 }
 
-/** To the centimetre, as lengths of a frame are told. */
-function stretchWords({ part }: SheetWords, { from, to }: Stretch): string {
+/** From one line of the grid to another; where none is near, in metres to the centimetre. */
+function partWords({ part }: SheetWords, stretch: NamedStretch, isUpright: boolean): string {
+  const { from, to, fromMark, toMark } = stretch;
+  if (fromMark !== null && toMark !== null && fromMark !== toMark) return part.named(fromMark, toMark);
   const metres = (mm: number) => (mm / 1000).toFixed(2);
-  return part(metres(from), metres(to));
+  return part[isUpright ? 'fromFoot' : 'fromEnd'](metres(from), metres(to));
 }
 
-function memberOf(
-  telling: Telling,
-  { mark, least, views, stretch, state, tags }: ReleasedMember,
-): SheetMember {
+function memberOf(telling: Telling, member: ReleasedMemberView): SheetMember {
   const { words, stage } = telling;
-  const hidden = stretch === null ? words.whole : words.hidden(stretchWords(words, stretch));
+  const { mark, least, views, stretch, state, tags, upright } = member;
+  const hidden = stretch === null ? words.whole : words.hidden(partWords(words, stretch, upright));
   return {
     mark,
     state: words.state[state],
@@ -127,9 +138,16 @@ function recordOf(telling: Telling, id: string, isPictured: boolean): SheetRecor
         words.stage(stage(tag.stage)),
         ...timeLines(telling, capture),
         words.taggedBy(saidOf(telling, tag)),
+        ...doubtLines(telling, id),
       ],
     },
   ];
+}
+
+function doubtLines(telling: Telling, tag: string): string[] {
+  const { words, doubts } = telling;
+  const said = doubts.get(tag);
+  return said ? [words.doubts(said.map((one) => words.doubt[one.what](reasonedOf(telling, one))))] : [];
 }
 
 function timeLines(telling: Telling, capture: Capture): string[] {
@@ -139,7 +157,7 @@ function timeLines(telling: Telling, capture: Capture): string[] {
   return [
     words.taken(when(instant), uncertaintyS < 1 ? '' : words.within(uncertaintyS)),
     ...(correction ? [words.corrected] : []),
-    ...(byHand ? [words.byHand(nameOf(telling, byHand.by))] : []),
+    ...(byHand ? [words.byHand(nameOf(telling, byHand))] : []),
   ];
 }
 
@@ -152,9 +170,7 @@ function laterOf(telling: Telling, release: ReleaseView, asOf: string): Sheet['l
     facts: [
       {
         name: words.later.stands,
-        text: withdrawn
-          ? words.withdrawn({ ...saidOf(telling, withdrawn), reason: withdrawn.reason })
-          : words.later.standing,
+        text: withdrawn ? words.withdrawn(reasonedOf(telling, withdrawn)) : words.later.standing,
       },
       { name: words.later.closing, text: closingWords(telling, release) },
       { name: words.later.changes, text: since.length === 0 ? words.later.unchanged : words.later.changed },
@@ -192,14 +208,26 @@ function inOneLine(telling: Telling, tag: string, more: readonly string[]): stri
 function fateOf(telling: Telling, id: string): string[] {
   const tag = telling.evidence.get(id)?.tag;
   const { ended } = telling.words.later;
-  if (tag?.ended && tag.state !== 'standing') return [ended[tag.state](saidOf(telling, tag.ended))];
-  return tag?.disputed ? [ended.disputed(saidOf(telling, tag.disputed))] : [];
+  if (tag?.ended && tag.state !== 'standing') return [ended[tag.state](reasonedOf(telling, tag.ended))];
+  return tag?.disputed ? [ended.disputed(reasonedOf(telling, tag.disputed))] : [];
 }
 
-function saidOf(telling: Telling, { at, by }: { at: string; by: Person | null }) {
-  return { who: nameOf(telling, by), when: telling.when(at) };
+interface Saying {
+  readonly at: string;
+  readonly by: Person | null;
 }
 
-function nameOf({ words }: Telling, by: Person | null): string {
-  return by?.name ?? words.nobody;
+function saidOf(telling: Telling, saying: Saying) {
+  return { who: nameOf(telling, saying), when: telling.when(saying.at) };
+}
+
+function reasonedOf(telling: Telling, saying: Saying & { readonly reason: string }) {
+  return { ...saidOf(telling, saying), reason: saying.reason };
+}
+
+/** With the role that they had when they said it: whoever reads the paper does not know the people. */
+function nameOf({ words, roles }: Telling, { at, by }: Saying): string {
+  if (by === null) return words.nobody;
+  const held = roles.findLast(({ person, since }) => person === by.id && since <= at);
+  return held?.role ? words.person(by.name, words.role[held.role]) : by.name;
 }

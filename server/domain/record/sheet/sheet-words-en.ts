@@ -11,19 +11,27 @@ export const SHEET_WORDS_EN: SheetWords = {
     times: 'Times',
     rule: 'Two persons',
     note: 'Note',
+    number: 'Release number',
     entry: 'Ledger entry',
     head: 'Tree head after it',
   },
   covering: (name, kind) => `${name} (${kind})`,
   said: ({ who, when }) => `${who}, ${when}`,
-  zone: (zone) => `as on site (${zone})`,
+  person: (name, role) => `${name} (${role})`,
+  role: {
+    owner: 'keeper of the record',
+    carpenter: 'carpenter',
+    inspector: 'inspector',
+    builder: 'builder',
+  },
+  zone: ({ name, offset }) => `${name} (${offset})`,
   fourEyes: 'Nobody could release what they alone recorded, or said themselves to be ready.',
   twoEyes: 'The house did without the rule of two persons: people could release what they alone recorded.',
   noNote: 'none',
   entry: (seq, size) =>
     `No. ${seq + 1}. It rests on the ${size} ${size === 1 ? 'entry' : 'entries'} before it.`,
   check:
-    'To check this release against the archive of the house; the page reads only that file and sends nothing:',
+    'To check this release: the page says what can be checked, and how. With the archive of the house it checks the three numbers above; it reads the archive on your device and sends nothing of it.',
   caution:
     'This release is the word of whoever gave it within this record. It does not replace an inspection that the ' +
     'law requires, such as the interim and final inspections (中間検査・完了検査) of the Building Standards Act in ' +
@@ -46,7 +54,11 @@ export const SHEET_WORDS_EN: SheetWords = {
   least: (stage, views) => `At least “${stage}”${views > 1 ? `, ${views} photos of each part` : ''}`,
   whole: 'hidden over its whole length',
   hidden: (part) => `hidden from ${part}`,
-  part: (from, to) => `${from} to ${to} m from its start`,
+  part: {
+    named: (from, to) => `${from} to ${to}`,
+    fromFoot: (from, to) => `${from} to ${to} m above its foot`,
+    fromEnd: (from, to) => `${from} to ${to} m from its start`,
+  },
   missing: (parts) => `Not on record: ${parts.join('; ')}`,
   missingAll: 'Not on record: all of it',
   reason: (reason) => `Reason: ${reason}`,
@@ -62,6 +74,12 @@ export const SHEET_WORDS_EN: SheetWords = {
   },
   stage: (stage) => `Shows it at the stage “${stage}”`,
   taggedBy: ({ who, when }) => `Tagged by ${who}, ${when}`,
+  doubt: {
+    doubted: ({ who, when, reason }) => `doubted by ${who} on ${when}: “${reason}”`,
+    answered: ({ who, when, reason }) => `answered by ${who} on ${when}: “${reason}”`,
+    reopened: ({ who, when, reason }) => `answer taken back by ${who} on ${when}: “${reason}”`,
+  },
+  doubts: (said) => `Before the release: ${said.join('; ')}`,
   later: {
     heading: 'Later than the release',
     lead: (when) => `As of ${when}. What stands here alters nothing of the release.`,
@@ -83,7 +101,7 @@ export const SHEET_WORDS_EN: SheetWords = {
     ended: {
       withdrawn: ({ who, when }) => `taken back by ${who}, ${when}`,
       superseded: ({ who, when }) => `replaced by ${who}, ${when}`,
-      disputed: ({ who, when }) => `doubted by ${who}, ${when}`,
+      disputed: ({ who, when, reason }) => `doubted by ${who} on ${when}: “${reason}”`,
     },
     gone: (record) => `Counts no more: ${record}`,
     come: (record) => `Counts now: ${record}`,

@@ -3,25 +3,34 @@ import type { SheetWords } from './sheet-words.ts';
 export const SHEET_WORDS_JA: SheetWords = {
   title: (covering) => `承認書：${covering}`,
   withdrawn: ({ who, when, reason }) =>
-    `この承認は取り消されています。${when}、${who}さんが取り消しました。理由：${reason}`,
+    `この承認は取り消されています。${when}、${who}が取り消しました。理由：${reason}`,
   fact: {
     house: '建物',
     covering: 'ふさぎ工事',
     released: '承認した人',
-    times: '日時',
+    times: '時刻',
     rule: '二人での確認',
     note: '覚え書き',
+    number: '承認の番号',
     entry: '台帳の項目',
     head: 'この項目までの最上位ハッシュ',
   },
   covering: (name, kind) => `${name}（${kind}）`,
   said: ({ who, when }) => `${who}、${when}`,
-  zone: (zone) => `現場の時刻（${zone}）`,
+  person: (name, role) => `${name}（${role}）`,
+  role: {
+    owner: '記録の責任者',
+    carpenter: '大工',
+    inspector: '検査員',
+    builder: '施工者',
+  },
+  zone: ({ name, offset }) => `${name}（${offset}）`,
   fourEyes: '自分だけで記録したものや、自分で検査を依頼したものは、自分で承認できない決まりでした。',
   twoEyes: '二人での確認を求めない決まりで、自分だけで記録したものも自分で承認できました。',
   noNote: 'なし',
   entry: (seq, size) => `第${seq + 1}項目。それより前の${size}項目に基づきます。`,
-  check: '建物のアーカイブと照らし合わせるには（このページはファイルを読むだけで、何も送りません）：',
+  check:
+    'この承認を確かめるには、次のページを開いてください。何を確かめられるか、どうすればよいかが書いてあります。記録一式があれば、上の三つの値と照らし合わせられます（記録一式は端末の中で読むだけで、送信しません）。',
   caution:
     'この承認は、この記録の中で承認した人が述べたものです。建築基準法の中間検査・完了検査など、法令で求められる検査の代わりには' +
     'なりません。隠れる前に何を誰が検査すべきかは、法令と有資格者の判断によります。' +
@@ -29,7 +38,7 @@ export const SHEET_WORDS_JA: SheetWords = {
   waived: {
     heading: '記録のないまま認めた部材',
     none: '記録のないまま認めた部材はありません。',
-    lead: (who) => `${who}さんが、一本ずつ理由を付けて認めました。`,
+    lead: (who) => `${who}が、一本ずつ理由を付けて認めました。`,
   },
   members: {
     heading: (count) => `隠れる部材（${count}本）`,
@@ -43,7 +52,11 @@ export const SHEET_WORDS_JA: SheetWords = {
   least: (stage, views) => `必要な段階「${stage}」${views > 1 ? `、各部分に写真${views}枚` : ''}`,
   whole: '全長が隠れる',
   hidden: (part) => `隠れる部分は${part}`,
-  part: (from, to) => `端から${from}〜${to} m`,
+  part: {
+    named: (from, to) => `${from}〜${to}`,
+    fromFoot: (from, to) => `下端から${from}〜${to} m`,
+    fromEnd: (from, to) => `端から${from}〜${to} m`,
+  },
   missing: (parts) => `記録がない部分：${parts.join('、')}`,
   missingAll: '記録がない部分：全長',
   reason: (reason) => `理由：${reason}`,
@@ -51,7 +64,7 @@ export const SHEET_WORDS_JA: SheetWords = {
   taken: (when, within) => `撮影 ${when}${within === '' ? '' : `（${within}）`}`,
   undated: '日付なし',
   corrected: 'カメラの時計のずれを補正しています。',
-  byHand: (who) => `日時は${who}さんが入力しました。`,
+  byHand: (who) => `日時は${who}が入力しました。`,
   within: (seconds) => {
     if (seconds < 120) return `±${Math.round(seconds)}秒`;
     if (seconds < 7200) return `±${Math.round(seconds / 60)}分`;
@@ -59,6 +72,12 @@ export const SHEET_WORDS_JA: SheetWords = {
   },
   stage: (stage) => `写っている段階「${stage}」`,
   taggedBy: ({ who, when }) => `記入 ${who}、${when}`,
+  doubt: {
+    doubted: ({ who, when, reason }) => `${when}、${who}が疑義「${reason}」`,
+    answered: ({ who, when, reason }) => `${when}、${who}が回答「${reason}」`,
+    reopened: ({ who, when, reason }) => `${when}、${who}が回答を取り消し「${reason}」`,
+  },
+  doubts: (said) => `承認の前に疑義あり：${said.join('。')}`,
   later: {
     heading: '承認より後のこと',
     lead: (when) => `${when}現在。ここにあることは、承認の内容を変えません。`,
@@ -78,9 +97,9 @@ export const SHEET_WORDS_JA: SheetWords = {
     unchanged: '承認のもとになったことは、何も変わっていません。',
     changed: '変わったことを、部材ごとに下に示します。',
     ended: {
-      withdrawn: ({ who, when }) => `取り消し ${who}、${when}`,
-      superseded: ({ who, when }) => `改めた人 ${who}、${when}`,
-      disputed: ({ who, when }) => `異議 ${who}、${when}`,
+      withdrawn: ({ who, when }) => `${when}、${who}が取り消し`,
+      superseded: ({ who, when }) => `${when}、${who}が改めた`,
+      disputed: ({ who, when, reason }) => `${when}、${who}が疑義「${reason}」`,
     },
     gone: (record) => `数えなくなった記録：${record}`,
     come: (record) => `新しく数える記録：${record}`,

@@ -1,21 +1,26 @@
-import type { ReleaseChangeView } from '../../contract/review-views.ts';
 import type { ReleasedMember } from '../../contract/hold.ts';
+import type { ReleaseChangeView, TagDoubtView } from '../../contract/review-views.ts';
+import type { Role } from '../../contract/shapes.ts';
+import type { ToldZone } from './told-zone.ts';
 
 interface Said {
+  /** With the role that they had then. */
   readonly who: string;
   readonly when: string;
 }
+
+type FactName = 'house' | 'covering' | 'released' | 'times' | 'rule' | 'note' | 'number' | 'entry' | 'head';
 
 /** The sentences of a release sheet. Times, stages and kinds come in the words of whoever draws it. */
 export interface SheetWords {
   readonly title: (covering: string) => string;
   readonly withdrawn: (said: Said & { reason: string }) => string;
-  readonly fact: Readonly<
-    Record<'house' | 'covering' | 'released' | 'times' | 'rule' | 'note' | 'entry' | 'head', string>
-  >;
+  readonly fact: Readonly<Record<FactName, string>>;
   readonly covering: (name: string, kind: string) => string;
   readonly said: (said: Said) => string;
-  readonly zone: (zone: string) => string;
+  readonly person: (name: string, role: string) => string;
+  readonly role: Readonly<Record<Role, string>>;
+  readonly zone: (zone: ToldZone) => string;
   readonly fourEyes: string;
   readonly twoEyes: string;
   readonly noNote: string;
@@ -32,7 +37,7 @@ export interface SheetWords {
   readonly least: (stage: string, views: number) => string;
   readonly whole: string;
   readonly hidden: (part: string) => string;
-  readonly part: (from: string, to: string) => string;
+  readonly part: Readonly<Record<'named' | 'fromFoot' | 'fromEnd', (from: string, to: string) => string>>;
   readonly missing: (parts: readonly string[]) => string;
   readonly missingAll: string;
   readonly reason: (reason: string) => string;
@@ -44,6 +49,9 @@ export interface SheetWords {
   readonly within: (seconds: number) => string;
   readonly stage: (stage: string) => string;
   readonly taggedBy: (said: Said) => string;
+  /** What was said against a record and for it, before the release, in order. */
+  readonly doubt: Readonly<Record<TagDoubtView['what'], (said: Said & { reason: string }) => string>>;
+  readonly doubts: (said: readonly string[]) => string;
   readonly later: {
     readonly heading: string;
     readonly lead: (when: string) => string;
@@ -57,7 +65,9 @@ export interface SheetWords {
     readonly changes: string;
     readonly unchanged: string;
     readonly changed: string;
-    readonly ended: Readonly<Record<'withdrawn' | 'superseded' | 'disputed', (said: Said) => string>>;
+    readonly ended: Readonly<
+      Record<'withdrawn' | 'superseded' | 'disputed', (said: Said & { reason: string }) => string>
+    >;
     readonly gone: (record: string) => string;
     readonly come: (record: string) => string;
   };

@@ -21,6 +21,7 @@ export interface SheetFact {
 }
 
 export interface SheetProof {
+  readonly number: SheetFact;
   readonly entry: SheetFact;
   readonly head: SheetFact;
   /** What the code beside it is for. */
