@@ -53,7 +53,7 @@ function sayYes({ house, name, entries, head, madeAt, originals, bytes, ...verdi
   ];
 }
 
-function sayPaper({ size, release, includesRelease }: NonNullable<Verdict['paper']>): string[] {
+function sayPaper({ size, release, includesRelease, withdrawn }: NonNullable<Verdict['paper']>): string[] {
   const same = `It is the archive that the paper speaks of: the head over its first ${size} entries is the same.`;
   if (release === null) return [same];
   return [
@@ -61,6 +61,11 @@ function sayPaper({ size, release, includesRelease }: NonNullable<Verdict['paper
     includesRelease
       ? `The release ${release} lies under that head.`
       : `The release ${release} is in it and rests on that head; its own words stand behind it.`,
+    ...(withdrawn
+      ? [
+          `It stands no more: ${withdrawn.by ?? 'the program'} took it back at ${withdrawn.at}: ${withdrawn.reason}`,
+        ]
+      : []),
   ];
 }
 

@@ -4,6 +4,7 @@ export const keys = {
   link: (link: string) => ['link', link] as const,
   tokens: ['tokens'] as const,
   sessions: ['sessions'] as const,
+  releaseOfCode: (release: string) => ['release-of-code', release] as const,
   guestPage: (secret: string) => ['guest', secret] as const,
   houses: ['houses'] as const,
   allOf: (house: string) => ['house', house] as const,

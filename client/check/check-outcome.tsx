@@ -1,3 +1,4 @@
+import { toldZone } from '#domain/record/sheet/told-zone';
 import type { Verdict } from '#domain/verify/verify-archive';
 import type { Place } from '#domain/verify/wrong';
 import { formatBytes, formatInstant } from '../i18n/format.ts';
@@ -28,10 +29,11 @@ export function CheckOutcome({ t, lang, state }: CheckOutcomeProps) {
 }
 
 function RightOutcome({ t, lang, verdict }: { t: Words; lang: Language; verdict: Verdict }) {
-  const { name, house, entries, originals, bytes, records, releases, back, head, madeAt, paper } = verdict;
+  const { name, house, zone, entries, originals, bytes, records, releases, back, head, madeAt, paper } =
+    verdict;
   const facts: [string, string][] = [
     [t('check.house'), `${name} (${house})`],
-    [t('check.madeAt'), formatInstant(madeAt, 'UTC', lang) + ' UTC'],
+    [t('check.madeAt'), toldTime(t, lang, madeAt, zone)],
     [t('check.entries'), t('check.count', { count: entries })],
     [t('check.originals'), t('check.originalsOf', { count: originals, bytes: formatBytes(bytes, lang) })],
     [t('check.records'), t('check.count', { count: records })],
@@ -52,6 +54,7 @@ function RightOutcome({ t, lang, verdict }: { t: Words; lang: Language; verdict:
           </p>
         ) : null}
       </Notice>
+      {paper?.withdrawn ? <TakenBack {...{ t, lang, zone, withdrawn: paper.withdrawn }} /> : null}
       <dl className="facts">
         {facts.map(([term, value]) => (
           <div key={term} className="facts-row">
@@ -68,6 +71,32 @@ function RightOutcome({ t, lang, verdict }: { t: Words; lang: Language; verdict:
       {paper ? null : <p>{t('check.compare')}</p>}
     </>
   );
+}
+
+interface TakenBackProps {
+  t: Words;
+  lang: Language;
+  zone: string;
+  withdrawn: NonNullable<NonNullable<Verdict['paper']>['withdrawn']>;
+}
+
+/** The sheet in hand does not know it. */
+function TakenBack({ t, lang, zone, withdrawn: { at, by, reason } }: TakenBackProps) {
+  const who = by ?? t('check.paper.program');
+  return (
+    <Notice tone="problem">
+      <p>
+        <strong>{t('check.paper.withdrawn', { who, when: toldTime(t, lang, at, zone), reason })}</strong>
+      </p>
+    </Notice>
+  );
+}
+
+/** In the zone of the house, as the sheet has it, and in UTC. */
+function toldTime(t: Words, lang: Language, at: string, zone: string): string {
+  const { name, offset } = toldZone(zone, lang, at);
+  const [local, utc] = [formatInstant(at, zone, lang), formatInstant(at, 'UTC', lang)];
+  return t('check.times', { local, zone: name, offset, utc });
 }
 
 function placeWords(t: Words, { file, line, byte }: Place): string {

@@ -4,6 +4,7 @@ import { createRoot } from 'react-dom/client';
 import { check as en } from '../i18n/en/check.ts';
 import { check as ja } from '../i18n/ja/check.ts';
 import { LANGUAGES, initialLanguage, type Language } from '../i18n/language.ts';
+import { checkHeading } from './check-heading.ts';
 import { CheckPanel } from './check-panel.tsx';
 import '../style/index.css';
 
@@ -13,11 +14,13 @@ const NAMES: Readonly<Record<Language, string>> = { en: 'English', ja: '日本�
 
 function CheckPage() {
   const [lang, setLang] = useState(() => initialLanguage(null, navigator.languages));
+  const [search] = useState(() => new URLSearchParams(window.location.search));
   const t = i18next.getFixedT(lang, 'words');
+  const { title, lead } = checkHeading(t, search);
   useEffect(() => {
     document.documentElement.lang = lang;
-    document.title = t('check.title');
-  }, [lang, t]);
+    document.title = title;
+  }, [lang, title]);
   return (
     <main className="page check-page">
       <div
@@ -31,9 +34,9 @@ function CheckPage() {
           </button>
         ))}
       </div>
-      <h1>{t('check.title')}</h1>
-      <p className="lead">{t('check.lead')}</p>
-      <CheckPanel {...{ t, lang }} search={new URLSearchParams(window.location.search)} />
+      <h1>{title}</h1>
+      <p className="lead">{lead}</p>
+      <CheckPanel {...{ t, lang, search }} />
     </main>
   );
 }

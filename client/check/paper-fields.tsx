@@ -1,25 +1,25 @@
 import { useId } from 'react';
 import type { Words } from '../i18n/words.ts';
-
-export interface Written {
-  readonly size: string;
-  readonly head: string;
-  readonly release: string;
-}
+import type { Written } from './written-on-paper.ts';
 
 export interface PaperFieldsProps {
   t: Words;
   written: Written;
   isUnusable: boolean;
+  /** What came with a code stands above; it need not be typed. */
+  isFromCode: boolean;
   onChange: (written: Written) => void;
 }
 
 /** What was noted elsewhere, to hold the archive against. */
-export function PaperFields({ t, written, isUnusable, onChange }: PaperFieldsProps) {
+export function PaperFields({ t, written, isUnusable, isFromCode, onChange }: PaperFieldsProps) {
   const id = useId();
   const problem = isUnusable ? `${id}-problem` : undefined;
   return (
-    <details className="disclosure" open={Object.values(written).some((text) => text !== '')}>
+    <details
+      className="disclosure"
+      open={isUnusable || (!isFromCode && Object.values(written).some((text) => text !== ''))}
+    >
       <summary>{t('check.paper.title')}</summary>
       <p>{t('check.paper.lead')}</p>
       {(['size', 'head', 'release'] as const).map((name) => (

@@ -3,7 +3,7 @@ import type { ReleasedMemberView, ReleaseView, ReviewLineView } from '#domain/co
 import type { AccountView } from '#domain/contract/views';
 import { nameStretch } from '#domain/frame/name-stretch';
 import { changesSince, linesToRelease, needsWaiver, releasedMember } from '#domain/record/release';
-import type { Stretch } from '#domain/record/stretches';
+import { without, type Stretch } from '#domain/record/stretches';
 import { speaker, type Context } from './context.ts';
 import { readCoveringLines } from './covering-lines.ts';
 import { Failure } from './failure.ts';
@@ -208,10 +208,13 @@ function groundOf(
 function inWords(member: ReleasedMember, { axes, reader }: ReleaseGround): ReleasedMemberView {
   const axis = axes.get(member.mark) ?? null;
   const name = (stretch: Stretch) => nameStretch(stretch, axis, reader);
+  const { stretch, missing } = member;
   return {
     ...member,
-    stretch: member.stretch && name(member.stretch),
-    missing: member.missing.map(name),
-    upright: axis?.runs === 'upright',
+    stretch: stretch && name(stretch),
+    missing: missing.map(name),
+    isWhole:
+      stretch === null || (axis !== null && without([{ from: 0, to: axis.length }], [stretch]).length === 0),
+    isUpright: axis?.runs === 'upright',
   };
 }

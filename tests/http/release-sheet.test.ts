@@ -5,12 +5,14 @@ import path from 'node:path';
 import jsqr from 'jsqr';
 import sharp from 'sharp';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { FindingsView } from '#domain/contract/findings';
 import type { ReleaseView } from '#domain/contract/review-views';
 import type { HouseView, LedgerEntryView, TagView } from '#domain/contract/views';
 import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
 import { canReadPdf, overdrawn, pdfWords } from '../support/pdf-words.ts';
 import { makeSquares, takenAt } from '../support/pictures.ts';
 import { addPhoto, releaseAsSeen } from '../support/release.ts';
+import { someGrid } from '../support/some-grid.ts';
 import { codeOf, newHouse, startServer, type Client, type TestServer } from '../support/server.ts';
 
 const MARKS = ['い一', 'い二', 'い三', 'ろ一'] as const;
@@ -19,6 +21,19 @@ const CAUTIONS = {
   en: 'It does not replace an inspection that the law requires',
   ja: '法令で求められる検査の代わりにはなりません',
 } as const;
+/** The Japanese name of the zone is that of CLDR; Japan has kept UTC+9 since 1888 (tz database, file asia). */
+const SAID = {
+  en: ['± 60 s', 'Japan Standard Time (+09:00)', 'sato (inspector)', 'Tagged by haru (carpenter)'],
+  ja: ['±60秒', '日本標準時（+09:00）', 'sato（検査員）', '記入 haru（大工）'],
+} as const;
+/** A wall of three posts with a rail through them and a post that goes on above it. */
+const SCHEDULE = [
+  '番付,種類,始点,終点,階,下端,上端,断面',
+  'い一,柱,い一,,1F,,,120角',
+  'い二,柱,い二,,1F,0,5000,120角',
+  'い通り貫,貫,い一,い四,1F,1350,,15×105',
+].join('\n');
+const WALL = { shape: 'wall', family: 'first', line: 'い', from: '一', to: '三', bottom: 450, top: 3250 };
 
 describeOverBothDatabases('a release on paper', (make) => {
   let place: PlaceForDatabase;
@@ -87,7 +102,7 @@ describeOverBothDatabases('a release on paper', (make) => {
     async (lang) => {
       const file = await onDisk(lang);
       const needles = [...MARKS, '谷の舟小屋', WAIVED, '込み栓は全部見た。', 'sato', 'haru', 'north.jpg'];
-      needles.push(release.headAfter, CAUTIONS[lang], lang === 'en' ? '± 60 s' : '±60秒');
+      needles.push(release.headAfter, release.id, CAUTIONS[lang], ...SAID[lang]);
       const text = textOf(file);
       for (const needle of needles) expect(text).toContain(unbroken(needle));
       expect(overdrawn(pdfWords(file))).toEqual([]);
@@ -120,8 +135,70 @@ describeOverBothDatabases('a release on paper', (make) => {
     expect(after).toMatch(/Countsnomore:north\.jpg.*takenbackbyharu/u);
     const reason = encodeURIComponent('The wrong wall.');
     await inspector.delete(`/releases/${release.id}?reason=${reason}`);
-    expect(textOf(await onDisk('en'))).toContain(unbroken('This release does not stand. sato took it back'));
+    expect(textOf(await onDisk('en'))).toContain(
+      unbroken('This release does not stand. sato (inspector) took it back'),
+    );
   });
+
+  it.skipIf(!canReadPdf())(
+    'tells what was doubted and answered, and names parts by the grid of then',
+    async () => {
+      const { owner } = server;
+      const wall = await newHouse(owner, '川の舟小屋');
+      const mio = await server.join(wall.id, 'mio@example.org');
+      const kei = await server.join(wall.id, 'kei@example.org', 'inspector');
+      await owner.put(`/houses/${wall.id}/grid`, { ...someGrid(), unit: 'mm' });
+      await owner.raw('POST', `/houses/${wall.id}/schedule?fileName=a.csv`, {
+        body: SCHEDULE,
+        headers: { 'content-type': 'text/csv' },
+      });
+      const bytes = await makeSquares(8, takenAt('2026-04-01T09:30:00'));
+      const photo = await addPhoto(mio, wall.id, 'river.jpg', bytes);
+      const region = { shape: 'rectangle', x: 0.1, y: 0.1, w: 0.4, h: 0.4 };
+      const tag = randomUUID();
+      const facts = { id: tag, mark: 'い通り貫', stage: 'pegged', region };
+      await mio.post(`/photos/${photo}/tags`, { ...facts, stretch: { from: '一', to: '二' } });
+      const other = { ...facts, id: randomUUID(), mark: 'い一' };
+      await mio.post(`/photos/${photo}/tags`, other);
+      const covering = randomUUID();
+      await owner.post(`/houses/${wall.id}/coverings`, {
+        ...{ id: covering, name: '川の壁', kind: 'plaster', plannedDay: '2099-05-01', hides: [] },
+        zone: { ...WALL, face: 'both', over: 'over-posts' },
+      });
+      await kei.post(`/tags/${tag}/dispute`, { reason: '仕口が写っていない' });
+      const { findings } = await owner.get<FindingsView>(`/houses/${wall.id}/findings?kind=disputed`);
+      const [doubt] = findings;
+      const named = [{ key: doubt?.key, basis: doubt?.basis }];
+      await owner.post(`/houses/${wall.id}/findings/accept`, { findings: named, reason: '右端に写っている' });
+      await mio.post(`/coverings/${covering}/ready`, {});
+      const waived = { い通り貫: '見た', い一: '見た', い二: '見た' };
+      const { id } = await releaseAsSeen(kei, covering, waived);
+      // What is said later is no part of the release.
+      await kei.post(`/tags/${tag}/dispute`, { reason: 'やはり写っていない' });
+      await owner.put(`/houses/${wall.id}/grid`, { ...someGrid(910), unit: 'mm' });
+      const text = async (lang: 'en' | 'ja') => {
+        const answer = await kei.raw('GET', `/releases/${id}/sheet?lang=${lang}`);
+        const file = path.join(server.dataFolder, `${randomUUID()}.pdf`);
+        await writeFile(file, Buffer.from(await answer.arrayBuffer()));
+        expect(overdrawn(pdfWords(file))).toEqual([]);
+        return textOf(file).split(unbroken(lang === 'en' ? 'Later than the release' : '承認より後のこと'));
+      };
+      const [before = '', after = ''] = await text('ja');
+      expect(before).toContain(unbroken('隠れる部分は一〜三'));
+      expect(before).toContain(unbroken('隠れる部分は下端から0.00〜2.80 m'));
+      expect(before).toContain(unbroken('い一 記録あり 必要な段階「栓打ち」、全長が隠れる'));
+      expect(before).toContain(unbroken('記録がない部分：二〜三'));
+      expect(before).toMatch(
+        /承認の前に疑義あり：.*、kei（検査員）が疑義「仕口が写っていない」。.*、.*（記録の責任者）が回答「右端に写っている」/u,
+      );
+      expect(before).not.toContain('やはり');
+      expect(after).toContain('kei（検査員）が疑義「やはり写っていない」');
+      const [english = ''] = await text('en');
+      expect(english).toMatch(/doubtedbykei\(inspector\)on.*;answeredby.*\(keeperoftherecord\)on/u);
+      expect(english).toContain(unbroken('hidden from 一 to 三'));
+      expect(english).toContain(unbroken('hidden from 0.00 to 2.80 m above its foot'));
+    },
+  );
 
   it('is for the people of the house alone', async () => {
     expect((await sheet('en', server.anonymous())).status).toBe(401);

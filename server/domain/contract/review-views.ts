@@ -74,7 +74,8 @@ export type ReleaseChangeView = z.infer<typeof ReleaseChangeView>;
 export const ReleasedMemberView = ReleasedMember.extend({
   stretch: NamedStretch.nullable().meta({ description: 'What of it is hidden; null: all of it.' }),
   missing: z.array(NamedStretch).meta({ description: 'Of a waiver: the parts; empty: all of it.' }),
-  upright: z.boolean().meta({ description: 'Its start is its foot.' }),
+  isWhole: z.boolean().meta({ description: 'All of it is hidden, as long as it was then.' }),
+  isUpright: z.boolean().meta({ description: 'Its start is its foot.' }),
 });
 export type ReleasedMemberView = z.infer<typeof ReleasedMemberView>;
 

@@ -2,6 +2,7 @@ import { HEX_HASH, toHex } from './hashing.ts';
 import { LEDGER } from './file-names.ts';
 import { lineOf } from './ledger-entry.ts';
 import type { ReadLedger } from './read-ledger.ts';
+import type { TakenBack } from './replay/state.ts';
 import { Wrong } from './wrong.ts';
 
 /** What stands on a sheet of paper, or in somebody's diary: a tree head, and perhaps a release under it. */
@@ -25,6 +26,8 @@ export function parsePaper(written: {
 export interface PaperVerdict extends Paper {
   /** Whether the words of the release itself lie under this head; otherwise only what it rests on does. */
   readonly includesRelease: boolean;
+  /** That the release was taken back since; null while it stands, or where none is named. */
+  readonly withdrawn: TakenBack | null;
 }
 
 /** Whether the archive is the one of which the paper speaks, not altered since. Throws Wrong. */
@@ -36,8 +39,12 @@ export function assertPaper(paper: Paper, { tree, replay }: ReadLedger): PaperVe
     throw new Wrong('paper-head', size === 0 ? { file: LEDGER } : lineOf(size - 1), {
       ...{ size, found: head, expected },
     });
-  if (release === null) return { ...paper, includesRelease: false };
+  if (release === null) return { ...paper, includesRelease: false, withdrawn: null };
   const given = replay.state.given.find((one) => one.release === release);
   if (!given) throw new Wrong('paper-release', { file: LEDGER }, { release });
-  return { ...paper, includesRelease: given.seq < size };
+  return {
+    ...paper,
+    includesRelease: given.seq < size,
+    withdrawn: replay.state.takenBack.get(release) ?? null,
+  };
 }

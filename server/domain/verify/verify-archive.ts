@@ -13,6 +13,8 @@ import { Wrong } from './wrong.ts';
 export interface Verdict {
   readonly house: string;
   readonly name: string;
+  /** Of the house; IANA, as the ledger says it. */
+  readonly zone: string;
   readonly entries: number;
   readonly head: string;
   readonly madeAt: string;
@@ -104,10 +106,11 @@ async function hashOf(hashing: Hashing, source: AsyncIterable<Uint8Array>) {
 }
 
 function describe({ house, head, madeAt, originals }: Manifest, { tree, replay, back }: ReadLedger) {
-  const { houseName, tags, given } = replay.state;
+  const { houseName, houseZone, tags, given } = replay.state;
   return {
     ...{ house, head, madeAt, back },
     name: houseName,
+    zone: houseZone,
     entries: tree.size,
     originals: originals.length,
     bytes: originals.reduce((sum, { bytes }) => sum + bytes, 0),

@@ -97,7 +97,7 @@ function waiversOf({ words }: Telling, { hides, waived }: ReleaseView): SheetWai
 
 function missingWords(words: SheetWords, member: ReleasedMemberView | undefined): string {
   if (!member || member.missing.length === 0) return words.missingAll;
-  return words.missing(member.missing.map((part) => partWords(words, part, member.upright)));
+  return words.missing(member.missing.map((part) => partWords(words, part, member.isUpright)));
 }
 
 /** From one line of the grid to another; where none is near, in metres to the centimetre. */
@@ -110,8 +110,9 @@ function partWords({ part }: SheetWords, stretch: NamedStretch, isUpright: boole
 
 function memberOf(telling: Telling, member: ReleasedMemberView): SheetMember {
   const { words, stage } = telling;
-  const { mark, least, views, stretch, state, tags, upright } = member;
-  const hidden = stretch === null ? words.whole : words.hidden(partWords(words, stretch, upright));
+  const { mark, least, views, stretch, state, tags, isWhole, isUpright } = member;
+  const hidden =
+    stretch === null || isWhole ? words.whole : words.hidden(partWords(words, stretch, isUpright));
   return {
     mark,
     state: words.state[state],

@@ -1,3 +1,5 @@
+import type { Json } from '../../ledger/canonical-json.ts';
+import { Fields } from '../fields.ts';
 import { HEX_HASH } from '../hashing.ts';
 import { lineOf } from '../ledger-entry.ts';
 import { Wrong } from '../wrong.ts';
@@ -30,9 +32,13 @@ const withdraw: Act = (state, payload, entry) => {
   const { seq, at, by } = entry;
   const release = payload.text('release');
   if (!state.releases.has(release)) throw new Wrong('release-unknown', lineOf(seq), { release });
-  amend(state.releases, release, { withdrawn: { seq, at, by, reason: payload.text('reason') } });
+  const reason = payload.text('reason');
+  state.takenBack.set(release, { at, by: nameOf(by), reason });
+  amend(state.releases, release, { withdrawn: { seq, at, by, reason } });
   hold(state, payload, entry);
 };
+
+const nameOf = (by: Json): string | null => (by === null ? null : new Fields(by, 'by').text('name'));
 
 const stamp: Act = ({ stamped }, payload, { seq }) =>
   void stamped.push({ seq, size: payload.count('size'), head: payload.text('head', HEX_HASH) });

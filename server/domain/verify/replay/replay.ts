@@ -12,6 +12,7 @@ import { TAG_ACTS } from './tags.ts';
 
 const name: Act = (state, payload) => {
   state.houseName = payload.text('name');
+  state.houseZone = payload.text('zone');
 };
 
 /** Said and kept, and of no account for the tables. */

@@ -4,6 +4,8 @@ import type { LedgerEntry } from '../ledger-entry.ts';
 /** What the record says, as far as the tables of an archive tell it: rows as they stand there, by their key. */
 export interface State {
   houseName: string;
+  /** IANA. */
+  houseZone: string;
   readonly members: Map<string, JsonObject>;
   readonly photos: Map<string, JsonObject>;
   /** Those that stand. */
@@ -14,7 +16,16 @@ export interface State {
   readonly placed: Set<string>;
   /** In the order in which they were given. */
   readonly given: GivenRelease[];
+  /** By release. */
+  readonly takenBack: Map<string, TakenBack>;
   readonly stamped: StampedHead[];
+}
+
+export interface TakenBack {
+  readonly at: string;
+  /** By name; null where the machine speaks. */
+  readonly by: string | null;
+  readonly reason: string;
 }
 
 /** A tree head for which a stamp was got; whether the stamp is good, others tell. */
@@ -35,6 +46,7 @@ export interface GivenRelease {
 export function emptyState(): State {
   return {
     houseName: '',
+    houseZone: 'UTC',
     members: new Map(),
     photos: new Map(),
     tags: new Map(),
@@ -42,6 +54,7 @@ export function emptyState(): State {
     releases: new Map(),
     placed: new Set(),
     given: [],
+    takenBack: new Map(),
     stamped: [],
   };
 }
