@@ -1,9 +1,11 @@
 import { useQuery } from '@tanstack/react-query';
 import { Link, useLocation } from 'react-router';
 import { call } from '../../api/call.ts';
+import { ProblemError } from '../../api/errors.ts';
 import { keys } from '../../api/keys.ts';
 import { useSession } from '../../api/use-session.ts';
 import { useWords } from '../../i18n/use-words.ts';
+import { QueryState } from '../../parts/query-state.tsx';
 
 /** The release itself, for those who have a role in its house; for others the way to sign in. */
 export function ReleaseHere({ release }: { release: string }) {
@@ -25,14 +27,17 @@ function ToRelease({ release }: { release: string }) {
     queryFn: ({ signal }) => call('readRelease', { params: { release }, signal }),
     retry: false,
   });
-  if (query.isError) return <p>{t('check.guide.notYours')}</p>;
-  if (!query.data) return null;
+  if (query.error instanceof ProblemError) return <p>{t('check.guide.notYours')}</p>;
   return (
-    <p>
-      <Link className="line-link" to={`/houses/${query.data.house.id}/releases/${release}`}>
-        {t('check.guide.toRelease')}
-      </Link>
-    </p>
+    <QueryState query={query}>
+      {({ house }) => (
+        <p>
+          <Link className="line-link" to={`/houses/${house.id}/releases/${release}`}>
+            {t('check.guide.toRelease')}
+          </Link>
+        </p>
+      )}
+    </QueryState>
   );
 }
 

@@ -44,6 +44,7 @@ describe('an archive in which nothing is wrong', () => {
     expect(await verifyArchive(inMemory(someArchive()), hashing)).toEqual({
       house: HOUSE,
       name: '谷の舟小屋',
+      zone: 'Asia/Tokyo',
       entries: size,
       head,
       madeAt: '2026-05-01T00:00:00.000Z',
@@ -91,10 +92,24 @@ describe('what stands on paper', () => {
 
   it('is found in the archive', async () => {
     const read = (given: Paper) => verifyArchive(inMemory(someArchive()), hashing, { paper: given });
-    expect((await read(paper)).paper).toEqual({ ...paper, includesRelease: true });
+    expect((await read(paper)).paper).toEqual({ ...paper, includesRelease: true, withdrawn: null });
     const before = { size: 9, head: HEADS[9] ?? '', release: RELEASE };
-    expect((await read(before)).paper).toEqual({ ...before, includesRelease: false });
+    expect((await read(before)).paper).toEqual({ ...before, includesRelease: false, withdrawn: null });
     expect((await read({ ...paper, release: null })).paper?.release).toBeNull();
+  });
+
+  it('is told to be taken back since, where it was', async () => {
+    const payload = { release: RELEASE, covering: COVERING, reason: '貫が違う' };
+    const back = { by: { id: 'p1', name: '佐藤' }, at: '2026-05-01T00:00:00.000Z' };
+    const said = [...SAID, { kind: 'release.withdrawn', payload, ...back }];
+    const taken = { seq: said.length - 1, ...back, reason: payload.reason };
+    const tables = {
+      ...TABLES,
+      coverings: [{ ...TABLES['coverings']![0], hold: { said: 'release.withdrawn', seq: taken.seq } }],
+      releases: [{ ...TABLES['releases']![0], withdrawn: taken }],
+    };
+    const verdict = await verifyArchive(inMemory(someArchive(said, tables)), hashing, { paper });
+    expect(verdict.paper?.withdrawn).toEqual({ at: back.at, by: '佐藤', reason: '貫が違う' });
   });
 
   it('is told to be another, or of another release', async () => {
