@@ -41,7 +41,7 @@ export function CheckGuide({ t, paper, onServer }: CheckGuideProps) {
 function CodeValues({ t, paper: { release, size, head } }: { t: Words; paper: Paper }) {
   const values: [string, string][] = [
     ...(release === null ? [] : [[t('check.guide.number'), release] satisfies [string, string]]),
-    [t('check.guide.entry'), t('check.guide.entryNo', { count: size })],
+    [t('check.guide.entry'), t('check.guide.entryNo', { number: size })],
     [t('check.guide.head'), head],
   ];
   return (

@@ -1,6 +1,8 @@
 import { kindIn, type Lexicon } from '#domain/lexicon/make-lexicon';
-import type { Kind } from '#domain/lexicon/kind';
+import { nameOfKind } from '#domain/lexicon/name-of-kind';
 import type { Language } from './language.ts';
+
+export { nameOfKind };
 
 /**
  * A kind as plain text, for titles, choices and names that are read aloud: kanji with romaji and gloss in
@@ -9,13 +11,6 @@ import type { Language } from './language.ts';
 export function kindLabel(kind: string, lang: Language, lexicon: Lexicon): string {
   const known = kindIn(lexicon, kind);
   return known ? nameOfKind(known, lang) : kind;
-}
-
-/** The crew's own kinds may lack some of the names. */
-export function nameOfKind({ kanji, kana, romaji, en }: Kind, lang: Language): string {
-  if (lang === 'en') return [`${kanji} ${romaji}`.trim(), en].filter(Boolean).join(', ');
-  if (kanji === '') return kana || en;
-  return kana === '' || kanji === kana ? kanji : `${kanji}（${kana}）`;
 }
 
 /** Of these things, in the order in which they are shown, the first of each kind: there the reading stands with it. */

@@ -3,7 +3,7 @@ import { qrOutline, qrSide } from '#domain/record/sheet/qr-outline';
 import type { Sheet, SheetFact } from '#domain/record/sheet/sheet';
 import { HAIRLINE, INK, LINE_WIDTH, MARGIN, SOFT, VERMILION, keepTogether, type Pdf } from './page.ts';
 
-const NAME_WIDTH = 92;
+const NAME_WIDTH = 104;
 /** Points: modules of a symbol of version 10 are 0.5 mm then. */
 const QR_SIDE = 96;
 

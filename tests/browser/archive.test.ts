@@ -107,6 +107,7 @@ describeInBrowser('the archive of a house, handed out and checked', () => {
     await page.getByText(ja('check.yes')).waitFor();
     await page.getByText(ja('check.paper.same', { count: verdict.entries })).waitFor();
     await photograph(page, 'check-html-ja-phone-dark');
+    await page.getByText(ja('check.paper.title')).click();
     await field(page, ja('check.paper.size')).fill(String(verdict.entries - 1));
     await page.getByText(ja('check.no')).waitFor();
     await field(page, ja('check.paper.size')).fill('x');

@@ -82,7 +82,7 @@ describeOverBothDatabases('the archive of a house', (make) => {
     const page = new TextDecoder().decode(files.get('index.html'));
     expect(page).toContain('「谷の Boathouse」の記録');
     expect(page).toContain('北の壁 &#60;1&#62;');
-    expect(page).toContain('確認を経ずにふさいだ：雨が近い');
+    expect(page).toContain('承認なしにふさいだ。理由：雨が近い');
     expect(page).toContain('い二: 貫が見えない &#60;面&#62;');
     expect(page).toContain('梁 0 &#38; &#60;b&#62;.jpg');
     expect(page).toContain('ろ&#60;一&#62;');

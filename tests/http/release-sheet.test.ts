@@ -23,7 +23,13 @@ const CAUTIONS = {
 } as const;
 /** The Japanese name of the zone is that of CLDR; Japan has kept UTC+9 since 1888 (tz database, file asia). */
 const SAID = {
-  en: ['± 60 s', 'Japan Standard Time (+09:00)', 'sato (inspector)', 'Tagged by haru (carpenter)'],
+  en: [
+    '± 60 s',
+    'Japan Standard Time (+09:00)',
+    'sato (inspector)',
+    'Keeper of the record Owner',
+    'Tagged by haru (carpenter)',
+  ],
   ja: ['±60秒', '日本標準時（+09:00）', 'sato（検査員）', '記入 haru（大工）'],
 } as const;
 /** A wall of three posts with a rail through them and a post that goes on above it. */

@@ -1,8 +1,8 @@
 export const calendar = {
   title: 'Closings in your calendar',
-  lead: 'A calendar program that takes an address can show what closes when, with the number of gaps in the title. It asks again every hour or so, by its own clock.',
+  lead: 'A calendar program that takes an address can show what has closed and what closes when. The title says how each covering stands: how many gaps, and whether it is ready for inspection, refused, released, or closed with or without a release. A covering whose day was taken away stays, as cancelled. The program asks again every hour or so, by its own clock.',
   reads:
-    'Whoever has the address reads, without signing in, the name of the house, the names, kinds and days of its coverings, and the marks and kinds of the members that have no record. Nothing else, and nobody can change anything by it. Give it to your calendar program only.',
+    'Whoever has the address reads, without signing in: the name of the house; the name, kind, day and standing of each covering that has a day or had one; how many members it hides, and how many of them are on record, gaps or lost; marks and kinds of up to twelve members without a record; when that last became otherwise, and how much was said of the covering; and the address of the covering here, which opens only for whoever signs in. No photos and no people, and nobody can change anything by it. Give it to your calendar program only.',
   make: 'Make my address',
   makeNew: 'Make a new address …',
   madeTitle: 'This is your address. It is shown only now.',

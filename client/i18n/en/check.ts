@@ -8,7 +8,7 @@ export const check = {
     lead: 'You opened the code on a release sheet. The sheet says that a covering was released: that it may close, by whom, and on which records. Here you can check whether it agrees with the record that it comes from.',
     alone: 'With the sheet alone',
     compare:
-      'These three come from the code. They stand on the sheet under the same names. Compare them sign by sign.',
+      'These three come from the code. They stand on the sheet under the same names. Compare them character by character.',
     differ:
       'Does one of them differ? Then code and sheet do not belong together. Do not rely on the sheet, and ask the keeper of the record.',
     agree:
@@ -16,9 +16,9 @@ export const check = {
     number: 'Release number',
     entry: 'Ledger entry',
     head: 'Tree head after it',
-    entryNo: 'No. {{count, number}}',
+    entryNo: 'No. {{number}}',
     record: 'Against the record',
-    ask: 'Ask the keeper of the record for the archive of the house, a ZIP file; inspectors of the house can download it, too. If you do not know who they are, ask whoever gave you the sheet. The archive holds all photos of the house: they may rather check it while you look on.',
+    ask: 'Ask the keeper of the record, whom the sheet names, for the archive of the house, a ZIP file; inspectors of the house can download it, too. The archive holds all photos of the house: they may rather check it while you look on.',
     choose:
       'Choose the archive below. The three values are held against it. For a large archive use a computer.',
     read: 'If nothing is wrong, open index.html in the archive, and compare the release there with the sheet: members, waivers, names. The three values vouch for the record, not for what is printed on paper.',

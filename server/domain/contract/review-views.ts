@@ -117,7 +117,7 @@ export const ReleaseView = z
     doubts: z.array(TagDoubtView).meta({
       description: 'What had been said against its tags and for them when it was given, in order.',
     }),
-    roles: z.array(z.object({ person: z.string(), role: RoleShape.nullable(), since: Instant })).meta({
+    roles: z.array(z.object({ person: PersonShape, role: RoleShape.nullable(), since: Instant })).meta({
       description: 'Who had which role from when; null: none any more. In order.',
     }),
     since: z.array(ReleaseChangeView).meta({

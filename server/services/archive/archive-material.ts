@@ -2,6 +2,8 @@ import type { Capture } from '#domain/contract/capture';
 import type { CoveringKind, Person } from '#domain/contract/shapes';
 import type { Stage } from '#domain/frame/stage';
 import type { Json } from '#domain/ledger/canonical-json';
+import type { Entry, StatementKind, StatementOf } from '#domain/ledger/statements';
+import type { Lexicon } from '#domain/lexicon/lexicon';
 import type { Region } from '#domain/photo/region';
 
 /** What the record says today, as it stands in the tables of an archive. Only what was stated, nothing worked out. */
@@ -103,7 +105,28 @@ export interface ArchiveMaterial {
   readonly captures: ReadonlyMap<string, Capture>;
   /** Covering → all that it hides, also what its zone hides. */
   readonly hidden: ReadonlyMap<string, readonly HiddenMember[]>;
+  /** What was said of holds, closings and doubts, in order. */
+  readonly story: readonly StoryEntry[];
+  /** The kinds of its members by their names. */
+  readonly lexicon: Lexicon;
 }
+
+const STORY = [
+  'covering.ready',
+  'covering.ready-withdrawn',
+  'covering.refused',
+  'covering.released',
+  'release.withdrawn',
+  'covering.closed',
+  'covering.reopened',
+  'tag.disputed',
+  'findings.accepted',
+  'finding.reopened',
+] as const satisfies readonly StatementKind[];
+export const STORY_KINDS: readonly StatementKind[] = STORY;
+
+/** A statement of which the page in an archive tells beside the tables. */
+export type StoryEntry = Entry<StatementOf<(typeof STORY)[number]>>;
 
 export interface LedgerExtent {
   readonly size: number;

@@ -1,12 +1,12 @@
-import type { ArchivedCovering, ArchivedRelease } from './archive-material.ts';
+import type { ArchivedCovering } from './archive-material.ts';
+import { coveringStory } from './covering-story.ts';
 import { html, type Html } from './html.ts';
 import type { Telling } from './telling.ts';
 
-/** A covering with what it hides, how its hold stands, and every release that was given. */
+/** A covering with how its hold stands, what was said of it, and what it hides. */
 export function coveringSection(telling: Telling, covering: ArchivedCovering): Html {
   const { material, words, kind, stage, tagsOf } = telling;
   const hidden = material.hidden.get(covering.covering) ?? [];
-  const releases = material.tables.releases.filter((one) => one.covering === covering.covering);
   const marks = hidden.map(
     ({ mark, least }) =>
       html`<li>
@@ -17,10 +17,9 @@ export function coveringSection(telling: Telling, covering: ArchivedCovering): H
   return html`<h3 id="c-${covering.covering}">${covering.name}</h3>
     <table>
       ${row(kind[covering.kind], covering.note)} ${row(words.planned, covering.plannedDay ?? words.none)}
-      ${row(words.closed, closing(telling, covering))}
-      ${row(words.hold, covering.hold ? (words.holds[covering.hold.said] ?? covering.hold.said) : words.none)}
+      ${row(words.closed, closing(telling, covering))} ${row(words.hold, standing(telling, covering))}
     </table>
-    ${releases.map((release) => releaseLines(telling, release))}
+    ${coveringStory(telling, covering.covering)}
     <details>
       <summary>${words.hides}: ${hidden.length}</summary>
       <ul>
@@ -35,34 +34,21 @@ const row = (name: string, value: string) =>
     <td>${value}</td>
   </tr>`;
 
-function closing({ words, local, who }: Telling, covering: ArchivedCovering): string {
-  const { closedAt, closedBy, closeNote, without } = covering;
-  if (closedAt === null) return words.none;
-  const why = typeof without === 'string' ? words.without(without) : '';
-  return [`${local(closedAt)}, ${who(closedBy)}`, closeNote ?? '', why]
-    .filter((part) => part !== '')
-    .join(' · ');
+function closing(
+  { words, local, who }: Telling,
+  { closedAt, closedBy, closeNote }: ArchivedCovering,
+): string {
+  if (closedAt === null) return words.open;
+  return [`${local(closedAt)}, ${who(closedBy)}`, closeNote ?? ''].filter((part) => part !== '').join(' · ');
 }
 
-function releaseLines({ words, local, who }: Telling, release: ArchivedRelease): Html {
-  const { at, by, note, withdrawn, waived } = release;
-  const given = [words.released(local(at), who(by)), note].filter((part) => part !== '').join(' · ');
-  const gaps = (Array.isArray(waived) ? waived : []).map(
-    (gap: { mark?: string; reason?: string }) => html`<li>${gap.mark ?? ''}: ${gap.reason ?? ''}</li>`,
-  );
-  return html`<p id="r-${release.release}">
-      ${given}${
-        withdrawn
-          ? html`<br />${words.withdrawn(local(withdrawn.at), who(withdrawn.by), withdrawn.reason)}`
-          : null
-      }
-    </p>
-    ${
-      gaps.length > 0
-        ? html`<p>${words.waived}:</p>
-            <ul>
-              ${gaps}
-            </ul>`
-        : null
-    } `;
+/** Of what has closed: under which release, or why without one. */
+function standing(
+  { material, words }: Telling,
+  { closedAt, release, without, hold }: ArchivedCovering,
+): string {
+  if (closedAt === null) return hold ? (words.standing[hold.said] ?? hold.said) : words.planOnly;
+  if (release === null) return words.without(typeof without === 'string' ? without : null);
+  const given = material.tables.releases.find((one) => one.release === release);
+  return given?.withdrawn ? words.underTakenBack : words.under;
 }

@@ -1,5 +1,6 @@
+import { compareText } from '#domain/frame/mark-order';
 import { groupBy } from '#domain/group-by';
-import type { ArchiveMaterial, ArchivedPhoto, ArchivedTag } from './archive-material.ts';
+import type { ArchiveMaterial, ArchivedCovering, ArchivedPhoto, ArchivedTag } from './archive-material.ts';
 import { coveringSection } from './covering-section.ts';
 import { html, type Html } from './html.ts';
 import { photoFigure } from './photo-figure.ts';
@@ -60,7 +61,7 @@ export function indexPage(material: ArchiveMaterial, page: PageOf): string {
           <a href="#days">${words.days}</a>
         </nav>
         <h2 id="coverings">${words.coverings}</h2>
-        ${tables.coverings.map((covering) => coveringSection(telling, covering))}
+        ${byDay(telling).map((covering) => coveringSection(telling, covering))}
         <h2 id="members">${words.members}</h2>
         ${tables.members.map((member) => memberSection(telling, member))}
         <h2 id="days">${words.days}</h2>
@@ -69,10 +70,21 @@ export function indexPage(material: ArchiveMaterial, page: PageOf): string {
     </html> `.text;
 }
 
+/** By the day of closing, else the planned one; those without a day last. */
+function byDay({ material, day }: Telling): ArchivedCovering[] {
+  const dayOf = ({ closedAt, plannedDay }: ArchivedCovering) =>
+    closedAt === null ? (plannedDay ?? '~') : day(closedAt);
+  return [...material.tables.coverings].sort(
+    (one, other) => compareText(dayOf(one), dayOf(other)) || compareText(one.name, other.name),
+  );
+}
+
 function memberSection(telling: Telling, member: ArchiveMaterial['tables']['members'][number]): Html {
-  const { words, tagsOf } = telling;
+  const { words, tagsOf, memberKind } = telling;
   const { mark, kind, name, place, retired, note } = member;
-  const facts = [kind, name, place, retired ? words.retired : '', note].filter((fact) => fact !== '');
+  const facts = [memberKind(kind), name, place, retired ? words.retired : '', note].filter(
+    (fact) => fact !== '',
+  );
   const tags = tagsOf.get(mark) ?? [];
   return html`<h3 id="m-${encodeURIComponent(mark)}">${mark}</h3>
     <p>${facts.join(' · ')}</p>
@@ -85,14 +97,15 @@ function memberSection(telling: Telling, member: ArchiveMaterial['tables']['memb
     } `;
 }
 
-function tagLine(
-  { material, stage, local, who }: Telling,
-  { photo, stage: at, note, saidBy }: ArchivedTag,
-): Html {
+function tagLine(telling: Telling, { tag, photo, stage: at, note, saidBy }: ArchivedTag): Html {
+  const { material, words, stage, local, who, doubtsOf } = telling;
   const capture = material.captures.get(photo);
   const when = capture?.state === 'dated' ? local(capture.instant) : '';
   const more = note === '' ? '' : ` · ${note}`;
-  return html`<li><a href="#p-${photo}">${stage[at]}</a> ${when} ${who(saidBy)}${more}</li> `;
+  const doubts = (doubtsOf.get(tag) ?? []).map(
+    (one) => ` · ${local(one.at)} ${words.doubts[one.what](one.mark)}, ${who(one.by)}: ${one.reason}`,
+  );
+  return html`<li><a href="#p-${photo}">${stage[at]}</a> ${when} ${who(saidBy)}${more}${doubts}</li> `;
 }
 
 function daySections(telling: Telling): Html[] {

@@ -1,3 +1,8 @@
+import type { StoryEntry } from './archive-material.ts';
+import type { DoubtSaid } from './doubts.ts';
+
+type OfCovering = Exclude<StoryEntry['kind'], 'tag.disputed' | 'findings.accepted' | 'finding.reopened'>;
+
 /** The words of the page in an archive; those of stages and coverings are the report's. */
 export interface PageWords {
   readonly title: (house: string) => string;
@@ -13,11 +18,19 @@ export interface PageWords {
   readonly closed: string;
   readonly hides: string;
   readonly hold: string;
-  readonly released: (when: string, by: string) => string;
-  readonly withdrawn: (when: string, by: string, reason: string) => string;
   readonly waived: string;
-  readonly without: (reason: string) => string;
-  readonly holds: Readonly<Record<string, string>>;
+  /** Of a closing without release; null where nobody said why. */
+  readonly without: (reason: string | null) => string;
+  readonly under: string;
+  readonly underTakenBack: string;
+  readonly open: string;
+  /** Of a covering of which nothing was said but its plan. */
+  readonly planOnly: string;
+  readonly standing: Readonly<Record<string, string>>;
+  /** Over what was said of a covering. */
+  readonly story: string;
+  readonly holds: Readonly<Record<OfCovering, string>>;
+  readonly doubts: Readonly<Record<DoubtSaid['what'], (mark: string) => string>>;
   readonly retired: string;
   readonly noRecord: string;
   readonly by: (name: string) => string;
@@ -45,16 +58,36 @@ export const PAGE_WORDS: Readonly<Record<'en' | 'ja', PageWords>> = {
     closed: 'Closed',
     hides: 'Hides',
     hold: 'Hold point',
-    released: (when, by) => `Released ${when}, ${by}`,
-    withdrawn: (when, by, reason) => `withdrawn ${when}, ${by}: ${reason}`,
     waived: 'Accepted without a record',
-    without: (reason) => `closed without release: ${reason}`,
-    holds: {
+    without: (reason) =>
+      reason === null
+        ? 'closed without release; nobody said why'
+        : `closed without release, because: ${reason}`,
+    under: 'closed under a release',
+    underTakenBack: 'closed under a release that was taken back since',
+    open: 'not closed yet',
+    planOnly: 'planned only',
+    standing: {
       'covering.ready': 'ready for inspection',
-      'covering.ready-withdrawn': 'no longer ready for inspection',
+      'covering.ready-withdrawn': 'planned only; no longer said to be ready',
+      'covering.refused': 'refused',
+      'covering.released': 'released: it may close',
+      'release.withdrawn': 'release taken back: it may not close',
+    },
+    story: 'What was said of it:',
+    holds: {
+      'covering.ready': 'said to be ready for inspection',
+      'covering.ready-withdrawn': 'no longer said to be ready',
       'covering.refused': 'refused',
       'covering.released': 'released',
-      'release.withdrawn': 'release withdrawn',
+      'release.withdrawn': 'release taken back',
+      'covering.closed': 'closed on',
+      'covering.reopened': 'closing taken back',
+    },
+    doubts: {
+      doubted: (mark) => `record of ${mark} doubted`,
+      answered: (mark) => `doubt about the record of ${mark} answered`,
+      reopened: (mark) => `answer about the record of ${mark} taken back`,
     },
     retired: 'retired',
     noRecord: 'No record.',
@@ -80,17 +113,35 @@ export const PAGE_WORDS: Readonly<Record<'en' | 'ja', PageWords>> = {
     planned: '予定日',
     closed: 'ふさいだ日時',
     hides: '隠れる部材',
-    hold: '立会い・確認',
-    released: (when, by) => `ふさいでよいとした：${when}、${by}`,
-    withdrawn: (when, by, reason) => `取り消し：${when}、${by}（${reason}）`,
-    waived: '記録なしで認めたもの',
-    without: (reason) => `確認を経ずにふさいだ：${reason}`,
-    holds: {
-      'covering.ready': '確認待ち',
-      'covering.ready-withdrawn': '確認待ちを取り消し',
+    hold: '検査の承認',
+    waived: '記録のないまま認めた部材',
+    without: (reason) =>
+      reason === null ? '承認なしにふさいだ（理由の記載なし）' : `承認なしにふさいだ。理由：${reason}`,
+    under: '承認を受けてふさいだ',
+    underTakenBack: '承認を受けてふさいだが、その承認は後で取り消された',
+    open: 'まだふさいでいない',
+    planOnly: '予定のみ',
+    standing: {
+      'covering.ready': '検査待ち',
+      'covering.ready-withdrawn': '予定のみ（検査の依頼は取り消し）',
       'covering.refused': '差し戻し',
-      'covering.released': 'ふさいでよい',
-      'release.withdrawn': 'ふさいでよいとしたことを取り消し',
+      'covering.released': '承認済み（ふさいでよい）',
+      'release.withdrawn': '承認の取り消し（ふさいではいけない）',
+    },
+    story: '経過：',
+    holds: {
+      'covering.ready': '検査を依頼',
+      'covering.ready-withdrawn': '検査の依頼を取り消し',
+      'covering.refused': '差し戻し',
+      'covering.released': '承認',
+      'release.withdrawn': '承認を取り消し',
+      'covering.closed': 'ふさいだ日時',
+      'covering.reopened': 'ふさいだことを取り消し',
+    },
+    doubts: {
+      doubted: (mark) => `${mark} の記録に疑義`,
+      answered: (mark) => `${mark} の記録への疑義に回答`,
+      reopened: (mark) => `${mark} の記録への回答を取り消し`,
     },
     retired: '取りやめ',
     noRecord: '記録なし。',

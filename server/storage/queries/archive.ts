@@ -1,17 +1,21 @@
 import { sql } from 'kysely';
 import type { CoveringKind } from '#domain/contract/shapes';
-import type {
-  ArchiveMaterial,
-  ArchivedCovering,
-  ArchivedMember,
-  ArchivedPhoto,
-  ArchivedTag,
-  HiddenMember,
+import {
+  STORY_KINDS,
+  type ArchiveMaterial,
+  type ArchivedCovering,
+  type ArchivedMember,
+  type ArchivedPhoto,
+  type ArchivedTag,
+  type HiddenMember,
+  type StoryEntry,
 } from '../../services/archive/archive-material.ts';
 import { groupBy } from '#domain/group-by';
+import { parseEntry } from '#domain/ledger/statements';
 import type { Db } from '../open-database.ts';
 import { readHolds, type Holds } from './archive-holds.ts';
 import { readLedgerExtent } from './ledger-text.ts';
+import { readLexicon } from './terms.ts';
 
 /** Reads in several queries: consistent only within a snapshot. */
 export async function readArchiveMaterial(db: Db, house: string): Promise<ArchiveMaterial> {
@@ -37,6 +41,8 @@ export async function readArchiveMaterial(db: Db, house: string): Promise<Archiv
     },
     captures: new Map(captures.map(({ id, capture }) => [id, capture])),
     hidden: await readHidden(db, house),
+    story: await readStory(db, house),
+    lexicon: await readLexicon(db, house),
   };
 }
 
@@ -50,6 +56,17 @@ export async function readOriginals(db: Db, house: string): Promise<{ count: num
     .where('houseId', '=', house)
     .executeTakeFirstOrThrow();
   return { count, bytes };
+}
+
+async function readStory(db: Db, house: string): Promise<StoryEntry[]> {
+  const rows = await db
+    .selectFrom('ledgerEntry')
+    .select('canonical')
+    .where('houseId', '=', house)
+    .where('kind', 'in', STORY_KINDS)
+    .orderBy('seq')
+    .execute();
+  return rows.map(({ canonical }) => parseEntry(JSON.parse(canonical)) as StoryEntry);
 }
 
 /** The database's own order depends on its collation. */

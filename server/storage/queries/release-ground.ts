@@ -116,7 +116,7 @@ function keysIn({
 async function readRoles(db: Db, house: string): Promise<RoleSince[]> {
   const rows = await entriesOf(db, house, ['role.granted', 'role.withdrawn']).execute();
   return parsed<'role.granted' | 'role.withdrawn'>(rows).map(({ kind, at, payload }) => ({
-    person: payload.person.id,
+    person: payload.person,
     role: kind === 'role.granted' ? payload.role : null,
     since: at,
   }));

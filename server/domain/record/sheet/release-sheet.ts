@@ -81,6 +81,7 @@ function factsOf(
     fact('house', house.name),
     fact('covering', words.covering(covering.name, kind(covering.kind))),
     fact('released', words.said(saidOf(telling, release))),
+    fact('keeper', keepersAt(telling, release.at).join(words.and) || words.noNote),
     fact('times', words.zone(toldZone(house.zone, lang, release.at))),
     fact('rule', fourEyes ? words.fourEyes : words.twoEyes),
     fact('note', note.trim() === '' ? words.noNote : note.trim()),
@@ -229,6 +230,12 @@ function reasonedOf(telling: Telling, saying: Saying & { readonly reason: string
 /** With the role that they had when they said it: whoever reads the paper does not know the people. */
 function nameOf({ words, roles }: Telling, { at, by }: Saying): string {
   if (by === null) return words.nobody;
-  const held = roles.findLast(({ person, since }) => person === by.id && since <= at);
+  const held = roles.findLast(({ person, since }) => person.id === by.id && since <= at);
   return held?.role ? words.person(by.name, words.role[held.role]) : by.name;
+}
+
+/** Whom to ask for the record: whoever kept it when the covering was released, by the names that they had then. */
+function keepersAt({ roles }: Telling, at: string): string[] {
+  const held = new Map(roles.filter(({ since }) => since <= at).map((one) => [one.person.id, one]));
+  return [...held.values()].flatMap(({ person, role }) => (role === 'owner' ? [person.name] : []));
 }

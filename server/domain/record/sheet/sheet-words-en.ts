@@ -8,6 +8,7 @@ export const SHEET_WORDS_EN: SheetWords = {
     house: 'House',
     covering: 'Covering',
     released: 'Released by',
+    keeper: 'Keeper of the record',
     times: 'Times',
     rule: 'Two persons',
     note: 'Note',

@@ -8,6 +8,7 @@ export const SHEET_WORDS_JA: SheetWords = {
     house: '建物',
     covering: 'ふさぎ工事',
     released: '承認した人',
+    keeper: '記録の責任者',
     times: '時刻',
     rule: '二人での確認',
     note: '覚え書き',

@@ -9,7 +9,8 @@ interface Said {
   readonly when: string;
 }
 
-type FactName = 'house' | 'covering' | 'released' | 'times' | 'rule' | 'note' | 'number' | 'entry' | 'head';
+type FactName =
+  'house' | 'covering' | 'released' | 'keeper' | 'times' | 'rule' | 'note' | 'number' | 'entry' | 'head';
 
 /** The sentences of a release sheet. Times, stages and kinds come in the words of whoever draws it. */
 export interface SheetWords {
