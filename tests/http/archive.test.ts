@@ -6,7 +6,8 @@ import path from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { promisify } from 'node:util';
 import { afterAll, beforeAll, expect, it } from 'vitest';
-import type { ArchiveSizeView, HouseView } from '#domain/contract/views';
+import type { FindingsView } from '#domain/contract/findings';
+import type { ArchiveSizeView, CoveringView, HouseView, PhotoDetailView } from '#domain/contract/views';
 import type { PhotoFacts } from '#domain/contract/shapes';
 import { photoId } from '../../server/services/ingest-photo.ts';
 import type { PhotoFiles } from '../../server/services/photo-files.ts';
@@ -90,6 +91,68 @@ describeOverBothDatabases('the archive of a house', (make) => {
     const originals = [...files.keys()].filter((name) => name.startsWith('originals/'));
     expect(originals.length).toBe(2);
     for (const name of originals) expect(page).toContain(`src="${name}"`);
+  });
+
+  it('tells the story of each covering in order, and coverings by their day', async () => {
+    const { owner } = server;
+    const told = await sampleHouse(owner);
+    const inspector = await server.join(told.id, 'kei@example.org', 'inspector');
+    const { coverings } = await owner.get<{ coverings: CoveringView[] }>(`/houses/${told.id}/coverings`);
+    const south = coverings.find(({ name }) => name === '南の壁');
+    const { photos } = await owner.get<{ photos: { id: string }[] }>(`/houses/${told.id}/photos`);
+    const details = await Promise.all(photos.map(({ id }) => owner.get<PhotoDetailView>(`/photos/${id}`)));
+    const tag = details.flatMap(({ allTags }) => allTags).find(({ state }) => state === 'standing');
+    await inspector.delete(
+      `/releases/${south?.hold.release}?reason=${encodeURIComponent('貫を <見て> いない')}`,
+    );
+    await inspector.post(`/tags/${tag?.id}/dispute`, { reason: '栓が見えない' });
+    const { findings } = await owner.get<FindingsView>(`/houses/${told.id}/findings?kind=disputed`);
+    await owner.post(`/houses/${told.id}/findings/accept`, {
+      findings: findings.map(({ key, basis }) => ({ key, basis })),
+      reason: '拡大すれば見える',
+    });
+    await owner.post(`/coverings/${south?.id}/ready`, { note: 'もう一度' });
+    await inspector.post(`/coverings/${south?.id}/refusal`, {
+      ...{ lacking: [{ mark: 'い二', note: '端' }], note: '撮り直し' },
+    });
+    await owner.post(`/houses/${told.id}/coverings`, {
+      ...{ id: randomUUID(), name: 'あとの床', kind: 'floor', plannedDay: null, hides: [] },
+    });
+    const pageIn = async (lang: string) => {
+      const files = await readFiles((await fetchArchive(owner, told.id, lang)).file);
+      return new TextDecoder().decode(files.get('index.html')).replace(/\s+/gu, ' ');
+    };
+    const inOrder = (page: string, parts: readonly string[]) => {
+      const at = parts.map((part) => page.indexOf(part));
+      expect(at).not.toContain(-1);
+      expect(at).toEqual(at.toSorted((a, b) => a - b));
+    };
+    const page = await pageIn('en');
+    // Closed in 2026, planned for 2099, without a day.
+    inOrder(page, ['>北の壁 &#60;1&#62;</h3>', '>南の壁</h3>', '>あとの床</h3>']);
+    inOrder(page, [
+      '<th>Hold point</th> <td>closed without release, because: 雨が近い</td>',
+      ...[
+        'said to be ready for inspection',
+        'id="r-',
+        'release taken back, by kei · 貫を &#60;見て&#62; いない',
+      ],
+      ...[
+        'record of ろ&#60;一&#62; doubted, by kei · 栓が見えない',
+        'answered, by',
+        '拡大すれば見える',
+        'もう一度',
+      ],
+      ...['refused, by kei · 撮り直し', 'い二: 端', '<th>Hold point</th> <td>planned only</td>'],
+      '柱 hashira, post',
+    ]);
+    const japanese = await pageIn('ja');
+    inOrder(japanese, [
+      '承認なしにふさいだ。理由：雨が近い',
+      '検査を依頼',
+      '承認を取り消し',
+      '差し戻し、kei · 撮り直し',
+    ]);
   });
 
   it('is as of one size of the ledger, whatever is said while it is read', async () => {

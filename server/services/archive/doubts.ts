@@ -14,30 +14,27 @@ export interface DoubtSaid {
 
 /** What was said of doubts about tags, in order; other findings have no tag in their keys. */
 export function doubtsIn(story: readonly StoryEntry[]): DoubtSaid[] {
-  const marks = new Map<string, string>();
-  return story.flatMap((entry): DoubtSaid[] => {
-    const { seq, at, by } = entry;
-    const about = (what: DoubtSaid['what'], key: string, reason: string): DoubtSaid[] => {
-      const tag = key.replace(/^disputed:/u, '');
+  const marks = new Map(
+    story.flatMap(({ kind, payload }) =>
+      kind === 'tag.disputed' ? [[payload.tag, payload.mark] as const] : [],
+    ),
+  );
+  return story.flatMap((entry) =>
+    tagsDoubted(entry).flatMap(({ tag, what, reason }): DoubtSaid[] => {
       const mark = marks.get(tag);
-      return mark === undefined ? [] : [{ seq, at, by, what, tag, mark, reason }];
-    };
-    switch (entry.kind) {
-      case 'tag.disputed':
-        marks.set(entry.payload.tag, entry.payload.mark);
-        return about('doubted', entry.payload.tag, entry.payload.reason);
-      case 'findings.accepted': {
-        const { findings, reason } = entry.payload;
-        return findings
-          .filter(({ kind }) => kind === 'disputed')
-          .flatMap(({ key }) => about('answered', key, reason));
-      }
-      case 'finding.reopened':
-        return entry.payload.kind === 'disputed'
-          ? about('reopened', entry.payload.key, entry.payload.reason)
-          : [];
-      default:
-        return [];
-    }
-  });
+      return mark === undefined
+        ? []
+        : [{ seq: entry.seq, at: entry.at, by: entry.by, what, tag, mark, reason }];
+    }),
+  );
 }
+
+function tagsDoubted({ kind, payload }: StoryEntry): Pick<DoubtSaid, 'tag' | 'what' | 'reason'>[] {
+  if (kind === 'tag.disputed') return [{ tag: payload.tag, what: 'doubted', reason: payload.reason }];
+  if (kind === 'finding.reopened')
+    return [{ tag: tagIn(payload.key), what: 'reopened', reason: payload.reason }];
+  if (kind !== 'findings.accepted') return [];
+  return payload.findings.map(({ key }) => ({ tag: tagIn(key), what: 'answered', reason: payload.reason }));
+}
+
+const tagIn = (key: string) => key.replace(/^disputed:/u, '');
