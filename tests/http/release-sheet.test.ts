@@ -27,10 +27,10 @@ const SAID = {
     '± 60 s',
     'Japan Standard Time (+09:00)',
     'sato (inspector)',
-    'Keeper of the record Owner',
+    'Keeper of the record owner',
     'Tagged by haru (carpenter)',
   ],
-  ja: ['±60秒', '日本標準時（+09:00）', 'sato（検査員）', '記入 haru（大工）'],
+  ja: ['±60秒', '日本標準時（+09:00）', '記録の責任者 owner', 'sato（検査員）', '記入 haru（大工）'],
 } as const;
 /** A wall of three posts with a rail through them and a post that goes on above it. */
 const SCHEDULE = [

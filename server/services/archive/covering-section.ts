@@ -39,7 +39,9 @@ function closing(
   { closedAt, closedBy, closeNote }: ArchivedCovering,
 ): string {
   if (closedAt === null) return words.open;
-  return [`${local(closedAt)}, ${who(closedBy)}`, closeNote ?? ''].filter((part) => part !== '').join(' · ');
+  return [`${local(closedAt)}${words.and}${who(closedBy)}`, closeNote ?? '']
+    .filter((part) => part !== '')
+    .join(' · ');
 }
 
 /** Of what has closed: under which release, or why without one. */

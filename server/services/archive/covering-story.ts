@@ -62,7 +62,7 @@ const marked = ({ mark, note }: { mark: string; note: string }) =>
 const waiver = ({ mark, reason }: ReleaseFacts['waived'][number]) => html`<li>${mark}: ${reason}</li> `;
 
 function saidLine(
-  { local, who }: Telling,
+  { local, who, words }: Telling,
   { at, by }: Pick<StoryEntry, 'at' | 'by'>,
   what: string,
   texts: readonly string[],
@@ -70,7 +70,7 @@ function saidLine(
   id?: string,
 ): Html {
   const more = texts.filter((text) => text !== '').map((text) => ` · ${text}`);
-  const head = html`${local(at)} ${what}, ${who(by)}${more}`;
+  const head = html`${local(at)} ${what}${words.and}${who(by)}${more}`;
   const list =
     items.length === 0
       ? null

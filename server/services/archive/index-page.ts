@@ -103,7 +103,8 @@ function tagLine(telling: Telling, { tag, photo, stage: at, note, saidBy }: Arch
   const when = capture?.state === 'dated' ? local(capture.instant) : '';
   const more = note === '' ? '' : ` · ${note}`;
   const doubts = (doubtsOf.get(tag) ?? []).map(
-    (one) => ` · ${local(one.at)} ${words.doubts[one.what](one.mark)}, ${who(one.by)}: ${one.reason}`,
+    (one) =>
+      ` · ${local(one.at)} ${words.doubts[one.what](one.mark)}${words.and}${who(one.by)}${words.colon}${one.reason}`,
   );
   return html`<li><a href="#p-${photo}">${stage[at]}</a> ${when} ${who(saidBy)}${more}${doubts}</li> `;
 }

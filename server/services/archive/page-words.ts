@@ -34,6 +34,9 @@ export interface PageWords {
   readonly retired: string;
   readonly noRecord: string;
   readonly by: (name: string) => string;
+  /** Between what was said and by whom, and before a reason. */
+  readonly and: string;
+  readonly colon: string;
   readonly program: string;
   readonly none: string;
   readonly firstDay: string;
@@ -92,6 +95,8 @@ export const PAGE_WORDS: Readonly<Record<'en' | 'ja', PageWords>> = {
     retired: 'retired',
     noRecord: 'No record.',
     by: (name) => `by ${name}`,
+    and: ', ',
+    colon: ': ',
     program: 'the program',
     none: 'none',
     firstDay: 'First day on site',
@@ -146,6 +151,8 @@ export const PAGE_WORDS: Readonly<Record<'en' | 'ja', PageWords>> = {
     retired: '取りやめ',
     noRecord: '記録なし。',
     by: (name) => `${name}`,
+    and: '、',
+    colon: '：',
     program: 'プログラム',
     none: 'なし',
     firstDay: '現場の初日',
