@@ -2,6 +2,7 @@ import i18next from 'i18next';
 import { initReactI18next } from 'react-i18next';
 import { loadCatalog, loadLater } from './catalogs.ts';
 import { initialLanguage, isLanguage, readStoredLanguage, type Language } from './language.ts';
+import { oneStop } from './one-stop.ts';
 
 let started: Promise<void> | undefined;
 
@@ -17,17 +18,21 @@ async function start(): Promise<void> {
   i18next.on('languageChanged', (now) => {
     document.documentElement.lang = now;
   });
-  await i18next.use(initReactI18next).init({
-    initAsync: false,
-    showSupportNotice: false,
-    defaultNS: 'words',
-    ns: ['words'],
-    resources: { [language]: { words } },
-    lng: language,
-    // Both catalogs hold every word: a test compares them.
-    fallbackLng: false,
-    interpolation: { escapeValue: false },
-  });
+  await i18next
+    .use(initReactI18next)
+    .use(oneStop)
+    .init({
+      initAsync: false,
+      showSupportNotice: false,
+      defaultNS: 'words',
+      ns: ['words'],
+      resources: { [language]: { words } },
+      lng: language,
+      // Both catalogs hold every word: a test compares them.
+      fallbackLng: false,
+      interpolation: { escapeValue: false },
+      postProcess: oneStop.name,
+    });
 }
 
 /** The words so far stay until the others are there. */

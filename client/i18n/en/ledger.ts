@@ -51,6 +51,7 @@ export const ledger = {
   site: 'position {{where}}',
   noSite: 'no position',
   noKind: 'kind not given',
+  ofMarks: '{{what}} ({{marks}})',
   reason: '{{sentence}} Reason: {{reason}}',
   say: {
     house: {

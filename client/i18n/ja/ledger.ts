@@ -51,6 +51,7 @@ export const ledger = {
   site: '現場の位置 {{where}}',
   noSite: '現場の位置なし',
   noKind: '種類未入力',
+  ofMarks: '{{what}}（{{marks}}）',
   reason: '{{sentence}}理由：{{reason}}',
   say: {
     house: {

@@ -256,7 +256,9 @@ function kindsOf(
 ): string {
   const kinds = [...new Set(findings.map(({ kind }) => t(`findings.kind.${kind}`)))];
   const marks = [...new Set(findings.flatMap((finding) => finding.marks))];
-  return formatList(marks.length > 3 ? kinds : [...kinds, ...marks], lang);
+  const what = formatList(kinds, lang);
+  if (marks.length === 0 || marks.length > 3) return what;
+  return t('ledger.ofMarks', { what, marks: formatList(marks, lang) });
 }
 
 /** With the names the kind had before, where it comes with the program. */

@@ -247,6 +247,15 @@ describe.each(LANGUAGES)('told in %s', async (lang) => {
     const both = statementSentence(telling, entry('covering.planned', { ...covering, zone }));
     expect(both).toMatch(lang === 'en' ? /1 member and what lies in its zone/ : /部材 1本と範囲内の部材/);
   });
+  test('what was accepted is not put in a row with the marks that it is about', () => {
+    const of = (marks: string[]) => ({ key: 'k', kind: 'disputed', photos: [], marks, covering: null });
+    const findings = [of(['に三']), of(['ろ一'])];
+    const said = statementSentence(telling, entry('findings.accepted', { findings, reason: 'seen' }));
+    expect(said).toContain(lang === 'en' ? ': disputed (に三 and ろ一).' : '：疑義あり（に三、ろ一）。');
+    const many = [of(['い一', 'い二', 'い三', 'い四'])];
+    const short = statementSentence(telling, entry('findings.accepted', { findings: many, reason: 'seen' }));
+    expect(short).not.toContain('い一');
+  });
   test('a kind of a later version is named, not hidden', () => {
     expect(statementSentence(telling, entry('beam.sung', {}))).toContain('beam.sung');
     expect(statementSentence(telling, entry('role.granted', null))).toContain('role.granted');
