@@ -1,4 +1,4 @@
-import { Label, Radio, RadioGroup } from 'react-aria-components';
+import { Label, Radio, RadioGroup, Text } from 'react-aria-components';
 import { TRACKS, STAGES, type Stage, type Track } from '#domain/frame/stage';
 import { useWords } from '../i18n/use-words.ts';
 import { StageStrokes } from './stage-strokes.tsx';
@@ -35,6 +35,11 @@ export function StageChoice({ label, value, onChange, track = null, isDisabled =
           </Radio>
         ))}
       </div>
+      {offered.includes('pegged') ? (
+        <Text slot="description" className="field-description">
+          {t('common.peggedMeans')}
+        </Text>
+      ) : null}
     </RadioGroup>
   );
 }

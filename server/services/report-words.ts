@@ -141,7 +141,7 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       'roof-boards': '野地板張り',
       other: 'その他',
     },
-    stage: { cut: '刻み', raised: '建て方', pegged: '栓打ち', 'lath-on': '小舞掻き', plastered: '壁塗り' },
+    stage: { cut: '刻み', raised: '建て方', pegged: '緊結', 'lath-on': '小舞掻き', plastered: '壁塗り' },
     state: {
       'on-record': '記録あり',
       gap: '未記録',

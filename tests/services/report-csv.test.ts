@@ -74,7 +74,7 @@ describe('reportCsv', () => {
   it('speaks Japanese', () => {
     const [, first] = parse(reportCsv(house(), 'ja', 'Asia/Tokyo'), { bom: true });
     expect(first?.slice(9, 13)).toEqual([
-      '栓打ち',
+      '緊結',
       '記録不能',
       '写真はあるが、必要な段階より前、ふさいだ後の写真',
       '刻み',

@@ -53,6 +53,7 @@ export const common = {
     plastered: 'plastered',
   },
   stageLabel: 'Stage: {{stage}}',
+  peggedMeans: 'Pegged: fixed by pegs, wedges, nails or hardware.',
   track: {
     wall: 'wall (all five stages)',
     timber: 'timber (cut, raised, pegged)',

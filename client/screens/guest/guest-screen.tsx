@@ -67,7 +67,9 @@ function GuestPage({ secret, facts }: { secret: string; facts: GuestPageView }) 
       ) : (
         <GuestMember secret={secret} house={house} zone={zone} member={page} />
       )}
-      <p className="soft guest-caution">{t('guest.caution')}</p>
+      <p className="soft guest-caution">
+        {t('common.peggedMeans')} {t('guest.caution')}
+      </p>
     </Page>
   );
 }

@@ -47,6 +47,7 @@ export function NeedsForm({ rows }: { rows: readonly StatedRequirement[] }) {
           onBack={(need) => change(withoutNeed(draft, need))}
         />
       ))}
+      <p className="soft">{t('common.peggedMeans')}</p>
       <p className="soft">{t('needs.caution')}</p>
       <IfMay act="record">
         <SaveRow save={save} saved={t('needs.saved')} />

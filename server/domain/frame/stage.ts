@@ -1,4 +1,7 @@
-/** The five stages of a member in their order of work; five, because 正 tallies to five. */
+/**
+ * The five stages of a member in their order of work; five, because 正 tallies to five. `pegged` is said of all that
+ * is fixed, by pegs, wedges, nails or hardware: 緊結, as the Japanese building code calls it (Order, article 47).
+ */
 export const STAGES = ['cut', 'raised', 'pegged', 'lath-on', 'plastered'] as const;
 export type Stage = (typeof STAGES)[number];
 

@@ -90,7 +90,7 @@ describe('a day in words', () => {
       'ろ一 raised; い一, い二, い三 and 2 more pegged. North wall closed.',
     );
     expect(dayLine(ja, 'ja', day)).toBe(
-      'ろ一 建て方、い一、い二、い三、ほか2本 栓打ち。North wallをふさいだ。',
+      'ろ一 建て方、い一、い二、い三、ほか2本 緊結。North wallをふさいだ。',
     );
     expect(marksWords(en, 'en', { stage: 'pegged', members: 1, marks: ['い一' as Mark] })).toBe('い一');
   });

@@ -43,7 +43,7 @@ describe('the nearest miss in words', () => {
       'photographed, but before the stage “pegged” (raised, 3 Apr 2026, 14:20)',
     );
     expect(missSentence(await wordsOf('ja'), 'ja', 'Asia/Tokyo', early)).toBe(
-      '写真はあるが「栓打ち」より前（建て方、2026年4月3日 14:20）',
+      '写真はあるが「緊結」より前（建て方、2026年4月3日 14:20）',
     );
   });
   test('has other words once it is lost', async () => {
