@@ -17,12 +17,12 @@ const [, , word = ''] = process.argv;
 const make = Object.hasOwn(HOUSES, word) ? HOUSES[word] : undefined;
 if (!make) refuse(`Say which house: npm run invent -- ${Object.keys(HOUSES).join(' | ')}`);
 else
-  runCommand(async ({ context }, origin) => {
+  runCommand(async ({ context }, at) => {
     const keeper = await context.accounts.keeper();
     if (!keeper)
       return refuse('There is no account yet that could own a house. Make the first one by npm start.');
     const house = randomUUID();
     const firstDay = context.now().toISOString().slice(0, 10);
     await inventHouse(context, keeper, { house, newId: randomUUID }, make(firstDay));
-    process.stdout.write(`The house is at ${origin}/houses/${house}\n`);
+    process.stdout.write(`The house is at ${at(`/houses/${house}`)}\n`);
   });

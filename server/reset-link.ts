@@ -5,8 +5,8 @@ import { makeKeepersPasswordLink } from './services/passwords.ts';
 const [, , email = ''] = process.argv;
 if (email === '') refuse('Say whose password: npm run reset-link -- name@example.org');
 else
-  runCommand(async ({ context }, origin) => {
+  runCommand(async ({ context }, at) => {
     const made = await makeKeepersPasswordLink(context, email);
     if (!made) return refuse(`There is no account with the e-mail ${email}.`);
-    process.stdout.write(`It can be used once, until ${made.until}: ${origin}/link/${made.link}\n`);
+    process.stdout.write(`It can be used once, until ${made.until}: ${at(`/link/${made.link}`)}\n`);
   });

@@ -10,8 +10,8 @@ import { Client, OWNER } from '../support/server.ts';
 import { ServerProcess, type Place } from '../support/server-process.ts';
 
 /** `npm run invent -- <word>` on this folder: its exit code and what it says to the person. */
-async function invent(dataFolder: string, word: string): Promise<{ code: number; said: string }> {
-  const env = { PATH: process.env['PATH'], HOME: process.env['HOME'], ARAKABE_DATA: dataFolder };
+async function invent(dataFolder: string, word: string, more = {}): Promise<{ code: number; said: string }> {
+  const env = { PATH: process.env['PATH'], HOME: process.env['HOME'], ARAKABE_DATA: dataFolder, ...more };
   const run = promisify(execFile)(process.execPath, [path.join(ROOT, 'server/start.mjs'), 'invent', word], {
     cwd: ROOT,
     env,
@@ -38,9 +38,12 @@ it('makes an invented house in the record, or says in a sentence why not', { tim
   expect(refused.said).toContain('Stop it first');
   await server.stop();
   expect((await invent(folder, 'three-bay')).said).toMatch(
-    /The house is at http:\/\/127\.0\.0\.1:4310\/houses\/\S{36}\n$/,
+    /The house is at \/houses\/\S{36}, under the address that the server names when it starts\n$/,
   );
-  expect((await invent(folder, 'four-hundred')).code).toBe(0);
+  const named = { ARAKABE_URL: 'https://record.example.org' };
+  expect((await invent(folder, 'four-hundred', named)).said).toMatch(
+    /The house is at https:\/\/record\.example\.org\/houses\/\S{36}\n$/,
+  );
   server = await ServerProcess.start(place);
   const owner = new Client(server.origin);
   await owner.post('/session', OWNER);

@@ -199,3 +199,10 @@ it.each([
   expect(line && (line.nearestMiss?.reasons[0] ?? null)).toBe(reason);
   expect(line && line.completeAt).toBe(day && `2026-04-${day}T03:00:00.000Z`);
 });
+
+it.each([THREE, LARGE])('in $name what stands over the eaves is in the roof (小屋)', ({ members }) => {
+  // What a carpenter counts to 小屋組: ridge, purlins, rafters and the struts under them. Common practice.
+  const roof = /^(棟木|母屋|垂木|小屋束|棟束|小屋貫|小屋梁)$/u;
+  for (const { kind, place, mark } of members)
+    expect([mark, place === '小屋']).toEqual([mark, roof.test(kind)]);
+});

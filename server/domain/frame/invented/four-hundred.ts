@@ -4,7 +4,7 @@ import {
   type InventedHouse,
   type InventedMember,
 } from './invented-house.ts';
-import { flat, gridOf, membersOf, slope, wall, withMiddles } from './parts.ts';
+import { flat, gridOf, membersOf, ROOF, slope, wall, withMiddles } from './parts.ts';
 
 const FIRST = 'いろはにほへと';
 const SECOND = '一二三四五';
@@ -54,10 +54,10 @@ function storey(level: (typeof STOREYS)[number]): InventedMember[] {
     ),
     ...braces(level),
     ...[...FIRST].map((f) =>
-      membersOf(isUpper ? '小屋梁' : '床梁', [120, 240])(
-        of(`${f}通り梁`),
-        lie(`${f}一`, `${f}五`, STOREY_MM),
-      ),
+      membersOf(isUpper ? '小屋梁' : '床梁', [120, 240])(of(`${f}通り梁`), {
+        ...lie(`${f}一`, `${f}五`, STOREY_MM),
+        ...(isUpper ? { place: ROOF } : {}),
+      }),
     ),
     ...['一', '五'].map((s) =>
       membersOf(isUpper ? '桁' : '胴差', [120, 240])(of(`${s}通り桁`), lie(`い${s}`, `と${s}`, STOREY_MM)),
@@ -134,29 +134,29 @@ function foot(): InventedMember[] {
 }
 
 function roof(): InventedMember[] {
-  const level = '軒';
+  const lies = { level: '軒', place: ROOF };
   const strut = membersOf('小屋束', [105, 105]);
   const purlin = membersOf('母屋', [105, 105]);
   const rafter = membersOf('垂木', [45, 60]);
   // A purlin's axis lies 60 mm below that of the rafters on it.
   const axis = (halves: number) => halves * HALF_RISE - 60;
   return [
-    membersOf('棟木', [120, 150])('棟木', { from: 'い三', to: 'と三', level, base: axis(4) }),
+    membersOf('棟木', [120, 150])('棟木', { from: 'い三', to: 'と三', ...lies, base: axis(4) }),
     ...Object.entries(PURLINS).map(([s, halves]) =>
-      purlin(`${s}母屋`, { from: `い${s}`, to: `と${s}`, level, base: axis(halves) }),
+      purlin(`${s}母屋`, { from: `い${s}`, to: `と${s}`, ...lies, base: axis(halves) }),
     ),
     ...[...FIRST].map((f) =>
-      membersOf('小屋貫', [15, 90])(`${f}通り小屋貫`, { from: `${f}二`, to: `${f}四`, level, base: 400 }),
+      membersOf('小屋貫', [15, 90])(`${f}通り小屋貫`, { from: `${f}二`, to: `${f}四`, ...lies, base: 400 }),
     ),
     ...[...FIRST].map((f) =>
-      membersOf('棟束', [105, 105])(`${f}三棟束`, { from: `${f}三`, level, base: 120, top: axis(4) }),
+      membersOf('棟束', [105, 105])(`${f}三棟束`, { from: `${f}三`, ...lies, base: 120, top: axis(4) }),
     ),
     ...[...FIRST].flatMap((f) =>
-      ['二', '四'].map((s) => strut(`${f}${s}小屋束`, { from: f + s, level, base: 120, top: axis(2) })),
+      ['二', '四'].map((s) => strut(`${f}${s}小屋束`, { from: f + s, ...lies, base: 120, top: axis(2) })),
     ),
     ...withMiddles(FIRST).flatMap((f) =>
       ['一', '五'].map((s) =>
-        rafter(`${f}${s}垂木`, { from: f + s, to: `${f}三`, level, base: 0, top: 4 * HALF_RISE }),
+        rafter(`${f}${s}垂木`, { from: f + s, to: `${f}三`, ...lies, base: 0, top: 4 * HALF_RISE }),
       ),
     ),
   ];

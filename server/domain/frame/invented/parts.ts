@@ -18,11 +18,18 @@ export function gridOf(first: string, second: string, levels: Heights): StatedGr
   };
 }
 
-/** Where a member lies: crossings, the level and heights above it; without a top what lies is level. */
+/** Roof, as a place. */
+export const ROOF = '小屋';
+
+/**
+ * Where a member lies: crossings, the level and heights above it; without a top what lies is level. Its place is
+ * called by the level, unless it is said.
+ */
 interface Lie {
   readonly from: string;
   readonly to?: string;
   readonly level: string;
+  readonly place?: string;
   readonly base?: number;
   readonly top?: number;
 }
@@ -31,8 +38,8 @@ type Section = readonly [width: number, depth: number];
 
 /** Makes members of one kind; mark and place say where it lies. */
 export function membersOf(kind: string, [width, depth]: Section) {
-  return (mark: string, { from, to = '', level, base, top }: Lie): InventedMember => ({
-    ...{ mark, kind, place: level },
+  return (mark: string, { from, to = '', level, place = level, base, top }: Lie): InventedMember => ({
+    ...{ mark, kind, place },
     setOut: { from, to, level, base: base ?? null, top: top ?? null, width, depth },
   });
 }

@@ -4,7 +4,7 @@ import {
   type InventedHouse,
   type InventedMember,
 } from './invented-house.ts';
-import { flat, gridOf, membersOf, slope, wall, withMiddles } from './parts.ts';
+import { flat, gridOf, membersOf, ROOF, slope, wall, withMiddles } from './parts.ts';
 
 const FIRST = 'いろはに';
 const SECOND = '一二三';
@@ -82,18 +82,17 @@ function roof(): InventedMember[] {
   const ridge = membersOf('棟木', [120, 150]);
   const purlin = membersOf('母屋', [105, 105]);
   const rafter = membersOf('垂木', [45, 60]);
+  const lies = { level: '軒', place: ROOF };
   // A purlin's axis lies 60 mm below that of the rafters on it.
-  const under = (rise: number) => EAVES + rise - 60;
+  const under = (rise: number) => rise - 60;
   return [
-    ridge('棟木', { from: 'い二', to: 'に二', level: LEVEL, base: under(RISE) }),
+    ridge('棟木', { ...lies, from: 'い二', to: 'に二', base: under(RISE) }),
     ...['又一', '又二'].map((s) =>
-      purlin(`${s}母屋`, { from: `い${s}`, to: `に${s}`, level: LEVEL, base: under(RISE / 2) }),
+      purlin(`${s}母屋`, { ...lies, from: `い${s}`, to: `に${s}`, base: under(RISE / 2) }),
     ),
     ...withMiddles(FIRST).flatMap((f) =>
       ['一', '三'].map((s) =>
-        rafter(`${f}${s}垂木`, {
-          ...{ from: `${f}${s}`, to: `${f}二`, level: LEVEL, base: EAVES, top: EAVES + RISE },
-        }),
+        rafter(`${f}${s}垂木`, { ...lies, from: `${f}${s}`, to: `${f}二`, base: 0, top: RISE }),
       ),
     ),
   ];
