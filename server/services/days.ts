@@ -43,5 +43,8 @@ async function closingsOf(
 ): Promise<DayView['closings']> {
   return (await read.coverings(house))
     .filter(({ closed, plannedDay }) => (closed ? dayOf(closed.at, zone) : plannedDay) === day)
-    .map(({ id, name, closed }) => ({ id, name, closed: closed !== null }));
+    .map(({ id, name, closed }) => ({
+      ...{ id, name, closed: closed !== null },
+      released: closed !== null && closed.release !== null,
+    }));
 }

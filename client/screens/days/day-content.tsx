@@ -39,10 +39,12 @@ function DayClosings({ closings }: { closings: DayView['closings'] }) {
     <section className="section">
       <h2>{t('days.day.closings')}</h2>
       <ul className="closings plain-list">
-        {closings.map((covering) => (
-          <li key={covering.id}>
-            <Link to={`/houses/${house}/coverings/${covering.id}`}>{covering.name}</Link>
-            <span>{t(covering.closed ? 'days.day.closed' : 'days.day.planned')}</span>
+        {closings.map(({ id, name, closed, released }) => (
+          <li key={id}>
+            <Link to={`/houses/${house}/coverings/${id}`}>{name}</Link>
+            <span>
+              {t(closed ? `days.day.closed.${released ? 'under' : 'without'}` : 'days.day.planned')}
+            </span>
           </li>
         ))}
       </ul>

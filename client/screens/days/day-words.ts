@@ -14,16 +14,36 @@ export function marksWords(t: Words, lang: Language, shown: BriefDayView['shown'
 /** What was done on a day beside what its photos show, a sentence each. */
 export function asideWords(t: Words, lang: Language, day: BriefDayView): string[] {
   const { closed, members, photos, shown, tagsElsewhere } = day;
-  const names = formatList(
-    closed.map(({ name }) => name),
-    lang,
-  );
   return [
-    closed.length > 0 ? t('days.closed', { names }) : '',
+    closedWords(
+      t,
+      lang,
+      'days.closed.under',
+      closed.filter(({ released }) => released),
+    ),
+    closedWords(
+      t,
+      lang,
+      'days.closed.without',
+      closed.filter(({ released }) => !released),
+    ),
     members > 0 ? t('days.fromSchedule', { count: members }) : '',
     photos > 0 && shown.length === 0 ? t('days.notTagged', { count: photos }) : '',
     tagsElsewhere > 0 ? t('days.taggedElsewhere', { count: tagsElsewhere }) : '',
   ].filter((text) => text !== '');
+}
+
+function closedWords(
+  t: Words,
+  lang: Language,
+  word: 'days.closed.under' | 'days.closed.without',
+  closed: BriefDayView['closed'],
+): string {
+  const names = formatList(
+    closed.map(({ name }) => name),
+    lang,
+  );
+  return names === '' ? '' : t(word, { names });
 }
 
 /** Who did what: whoever adds the photos is seldom who says what they show. */

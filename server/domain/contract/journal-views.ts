@@ -48,7 +48,12 @@ export const BriefDayView = z
     statements: z.int(),
     members: z.int().meta({ description: 'Members added or changed by schedules imported on this day.' }),
     notes: z.array(NoteView.extend({ cut: z.boolean() })),
-    closed: z.array(z.object({ id: Id, name: z.string() })),
+    closed: z.array(
+      z.object({
+        ...{ id: Id, name: z.string() },
+        released: z.boolean().meta({ description: 'Whether it closed under a release.' }),
+      }),
+    ),
     addedBy: z.array(z.string()).meta({ description: 'Who added the photos of the day, whenever that was.' }),
     taggedBy: z
       .array(z.string())

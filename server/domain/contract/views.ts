@@ -232,7 +232,12 @@ export const DayView = z
     photos: z.array(PhotoView).meta({ description: 'In order of capture.' }),
     changes: z.array(LedgerEntryView).meta({ description: 'What was said on this day.' }),
     notes: z.array(NoteView),
-    closings: z.array(z.object({ id: Id, name: z.string(), closed: z.boolean() })),
+    closings: z.array(
+      z.object({
+        ...{ id: Id, name: z.string(), closed: z.boolean() },
+        released: z.boolean().meta({ description: 'Whether it closed under a release.' }),
+      }),
+    ),
   })
   .meta({ id: 'DayPage' });
 export type DayView = z.infer<typeof DayView>;

@@ -51,7 +51,9 @@ export async function readBriefDays(
       statements: here(said)[0]?.statements ?? 0,
       members: here(said)[0]?.members ?? 0,
       notes: here(notes),
-      closed: here(closed).map(({ id, name }) => ({ id, name })),
+      closed: here(closed).map(({ id, name, closedRelease }) => ({
+        ...{ id, name, released: closedRelease !== null },
+      })),
       addedBy: peopleWho('added'),
       taggedBy: peopleWho('tagged'),
     };
@@ -142,7 +144,7 @@ function readClosed({ db, house, zone, days }: Of) {
     .selectFrom('covering')
     .where('houseId', '=', house)
     .where(day, 'in', days)
-    .select([day.as('day'), 'id', 'name'])
+    .select([day.as('day'), 'id', 'name', 'closedRelease'])
     .orderBy('closedAt')
     .orderBy('id')
     .execute();

@@ -85,12 +85,16 @@ describe('a day in words', () => {
   ];
   test('says by stage which members its photos show, the first by mark', async () => {
     const [en, ja] = [await wordsOf('en'), await wordsOf('ja')];
-    const day = { ...nothing, photos: 9, shown, closed: [{ id: 'c', name: 'North wall' }] };
+    const closed = [
+      { id: 'c', name: 'North wall', released: true },
+      { id: 'd', name: 'Loft', released: false },
+    ];
+    const day = { ...nothing, photos: 9, shown, closed };
     expect(dayLine(en, 'en', day)).toBe(
-      'ろ一 raised; い一, い二, い三 and 2 more pegged. North wall closed.',
+      'ろ一 raised; い一, い二, い三 and 2 more pegged. North wall closed under release. Loft closed without release.',
     );
     expect(dayLine(ja, 'ja', day)).toBe(
-      'ろ一 建て方、い一、い二、い三、ほか2本 緊結。North wallをふさいだ。',
+      'ろ一 建て方、い一、い二、い三、ほか2本 緊結。承認を受けてNorth wallをふさいだ。承認なしにLoftをふさいだ。',
     );
     expect(marksWords(en, 'en', { stage: 'pegged', members: 1, marks: ['い一' as Mark] })).toBe('い一');
   });
