@@ -58,8 +58,8 @@ export const ledger = {
       created: '建物「{{name}}」の記録を始めた：時間帯 {{zone}}、{{day}}、{{where}}。',
       changed: '建物概要を変えた：「{{name}}」、時間帯 {{zone}}、{{day}}、{{where}}。',
     },
-    grid: { stated: '通り芯を決めた（{{first}}、{{second}}。階 {{levels}}）' },
-    requirements: { stated_other: 'ふさぎ工事に必要な記録を決めた（独自の定め{{count}}件）' },
+    grid: { stated: '通り芯を決めた（{{first}}、{{second}}。階 {{levels}}）。' },
+    requirements: { stated_other: 'ふさぎ工事に必要な記録を決めた（独自の定め{{count}}件）。' },
     head: {
       stamped_other: '全{{count, number}}項目の最上位ハッシュに、{{by}}のタイムスタンプが付いた：{{when}}。',
     },
@@ -73,7 +73,7 @@ export const ledger = {
     },
     password: {
       'link-made': '{{person}}がパスワードを作り直すためのリンクを作った（期限 {{when}}）。',
-      renewed: '{{by}}の作ったリンクで、{{person}}のパスワードが作り直された。',
+      renewed: '{{by}}の作ったリンクで、{{person}}がパスワードを作り直した。',
     },
     schedule: {
       imported:
@@ -109,9 +109,9 @@ export const ledger = {
     findings: { accepted_other: '要確認 {{count, number}}件を認めた：{{what}}。' },
     finding: { reopened: '認めたことを取り消した：{{what}}。' },
     term: {
-      entered: '種類「{{name}}」を登録。段階：{{track}}。',
-      renamed: 'この建物での種類「{{was}}」を「{{name}}」に変更。段階：{{track}}。',
-      removed: '建物独自の用語「{{name}}」を削除。',
+      entered: '種類「{{name}}」を登録した。段階：{{track}}。',
+      renamed: 'この建物での種類「{{was}}」を「{{name}}」に変えた。段階：{{track}}。',
+      removed: '建物独自の用語「{{name}}」を消した。',
     },
     note: { written: '{{day}}の覚え書きを書いた。' },
   },

@@ -225,6 +225,9 @@ describe.each(LANGUAGES)('told in %s', async (lang) => {
     for (const name of names) expect(sentence).toContain(name);
     expect(sentence).not.toMatch(/\{\{|undefined|ledger\.|common\.|protection\./);
     expect(sentence).not.toContain(kind);
+    // The ledger speaks in one form, 〜した and not 〜しました, and in sentences. Common practice of site diaries.
+    if (lang === 'ja') expect(sentence).not.toMatch(/(?:まし|ませ|です|ます)/u);
+    if (lang === 'ja' && !sentence.includes('：')) expect(sentence).toMatch(/。$/u);
   });
   test('the details of a house say its position and first day, or that there is none', () => {
     const site = { lat: 35.01163, lon: 135.76812, radiusM: 80 };
