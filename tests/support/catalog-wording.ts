@@ -17,7 +17,7 @@ const TOLD = [
 ];
 
 /** What Japanese counts with in this program; after a number in words, never left out. */
-const COUNTER = /^\s?(?:枚|本|件|個|行|項目|種類|文字|日|秒|分|時間|％| m)/u;
+const COUNTER = /^\s?(?:枚|本|件|個|か所|行|項目|種類|文字|日|秒|分|時間|％| m)/u;
 
 const PLURAL = /_(?:one|other)$/;
 

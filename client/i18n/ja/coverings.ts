@@ -68,7 +68,7 @@ export const coverings = {
     changed: '最後の変更',
     change: '変更',
     close: 'ふさぎ済みにする…',
-    toGaps_other: '未記録の部材を見る（{{count, number}}件）',
+    toGaps_other: '未記録の部材を見る（{{count, number}}本）',
     reopen: 'ふさぎ済みを取り消す…',
     closedBy: '{{when}}にふさいだ（入力：{{who}}）',
     hides: '隠れる部材',

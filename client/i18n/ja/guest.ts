@@ -11,7 +11,7 @@ export const guest = {
   noDay: '日付未定',
   plannedFor: '{{day}}の予定',
   closedAt: '{{when}}にふさいだ',
-  counts: '{{hidden}}本のうち{{onRecord}}本は記録あり',
+  counts_other: '{{count, number}}本のうち{{onRecord, number}}本は記録あり',
   waived_other: '記録なしで認めたもの{{count, number}}本',
   hides: '隠れる部材',
   hidesNothing: '隠れる部材はありません。',

@@ -38,7 +38,7 @@ export const schedule = {
     section: '断面',
   },
   problems: {
-    title_other: '表の中に直すところが{{count, number}}件',
+    title_other: '表の中に直すところが{{count, number}}か所',
     line: '行',
     column: '列',
     value: '値',

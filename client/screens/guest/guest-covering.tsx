@@ -1,5 +1,5 @@
 import type { GuestCoveringView } from '#domain/contract/guests';
-import { formatList, formatNumber } from '../../i18n/format.ts';
+import { formatList } from '../../i18n/format.ts';
 import { joinWords } from '../../i18n/join-words.ts';
 import { stretchWords } from '../../i18n/stretch-words.ts';
 import { useWords } from '../../i18n/use-words.ts';
@@ -17,10 +17,7 @@ export interface GuestCoveringProps {
 export function GuestCovering({ secret, house, zone, covering }: GuestCoveringProps) {
   const { t, lang } = useWords();
   const { kind, counts, lines } = covering;
-  const counted = {
-    onRecord: formatNumber(counts.onRecord, lang),
-    hidden: formatNumber(counts.hidden, lang),
-  };
+  const counted = { onRecord: counts.onRecord, count: counts.hidden };
   const waived = counts.waived > 0 ? t('guest.waived', { count: counts.waived }) : '';
   return (
     <>
