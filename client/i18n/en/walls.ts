@@ -19,7 +19,7 @@ export const walls = {
   },
   at: { least: 'at least {{value}}', most: 'at most {{value}}' },
   unit: { mm: '{{value}} mm', pieces: '{{value}}' },
-  read: { quotation: '(from a quotation)', summary: '(from a summary)', memory: '(from memory)' },
+  read: { quotation: '(from a quotation)', summary: '(from a summary)', memory: '(not confirmed)' },
   measured: { least: 'least {{value}}', most: 'most {{value}}' },
   nothing: 'not known',
   looked_one: '({{count}} member looked at)',
@@ -33,7 +33,7 @@ export const walls = {
     'none-in-schedule': 'the schedule has none in this wall',
     'place-unknown': 'of one of them the schedule does not say where or how high it lies',
     'section-assumed': 'a section is not stated and was assumed',
-    reading: 'within the limit between edges, beyond it from middle to middle; which is meant is not known',
+    reading: 'within the limit between edges, beyond it from middle to middle; the text says which is meant',
   },
   differing: 'Differing:',
   more_one: 'and {{count}} other',
@@ -47,7 +47,7 @@ export const walls = {
       edition:
         'as amended by Notification 1543 of the Ministry of Land, Infrastructure and Transport, 9 December 2003',
       unconfirmed:
-        'The text itself was not seen: the figures are from quotations and summaries of it. Since 1 April 2025 they stand elsewhere under other numbers (from memory). Whether a distance counts from middle to middle or between edges was not seen.',
+        'The figures are taken from quotations and summaries of the notification: check them in the text that is in force before you use them. Since 1 April 2025 they are said to stand elsewhere under other numbers. The text also says whether a distance counts from middle to middle or between edges.',
       notLookedAt:
         'Not looked at, since no schedule tells: rails wedged at the posts and spliced only there; carriers let into posts, beams and sill and nailed to the rails; lath tied, with no marked gap to posts and beams; clay, straw and the thickness of the coats.',
     },

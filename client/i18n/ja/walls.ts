@@ -3,13 +3,13 @@ import type { walls as english } from '../en/walls.ts';
 
 export const walls = {
   title: '土壁の仕様との見比べ',
-  lead: 'この壁の貫と小舞について、部材表の値と公表された値を並べます。参考の情報であり、適合の判定ではありません。',
+  lead: 'この壁の貫と小舞について、部材表の値を告示の値と並べます。参考であり、適合の判定ではありません。',
   none: {
     'no-grid': '通り芯がないため、この壁に何があるか分かりません。',
     'zone-impossible': 'この壁の通りが、いまの通り芯にありません。ふさぎ工事か通り芯を直してください。',
   },
   table: '{{name}} の値',
-  columns: { rule: '項目', published: '公表された値', schedule: '部材表', verdict: '見比べ' },
+  columns: { rule: '項目', published: '告示の値', schedule: '部材表', verdict: '見比べ' },
   rule: {
     'rail-thickness': '貫の厚さ',
     'rail-width': '貫の幅',
@@ -21,22 +21,22 @@ export const walls = {
   },
   at: { least: '{{value}} 以上', most: '{{value}} 以下' },
   unit: { mm: '{{value}} mm', pieces: '{{value}} 本' },
-  read: { quotation: '（引用による）', summary: '（要約による）', memory: '（記憶による）' },
+  read: { quotation: '（引用による）', summary: '（要約による）', memory: '（未確認）' },
   measured: { least: '最小 {{value}}', most: '最大 {{value}}' },
   nothing: '不明',
   looked_other: '（対象の部材{{count}}本）',
   verdict: {
-    'as published': '公表の値どおり',
-    differs: '公表の値と異なる',
+    'as published': '告示の値に合う',
+    differs: '告示の値と違う',
     'cannot be told': '判断できない',
   },
   because: {
     'none-in-schedule': '部材表に、この壁の該当部材がない',
     'place-unknown': '位置か高さが部材表にないものがある',
     'section-assumed': '断面が部材表になく、仮の値を使っている',
-    reading: '内法では範囲内、心々では超える（どちらを指すかは分からない）',
+    reading: '内法なら収まり、心々なら超える（どちらで測るかは告示の本文による）',
   },
-  differing: '異なる部材：',
+  differing: '違う部材：',
   more_other: 'ほか{{count}}本',
   stop: '。',
   comma: '、',
@@ -46,7 +46,7 @@ export const walls = {
       source: '昭和56年6月1日 建設省告示第1100号',
       edition: '平成15年12月9日 国土交通省告示第1543号による改正後',
       unconfirmed:
-        '告示の本文は確認していません。値は引用と要約によります。2025年4月1日からは別の番号の規定に移っています（記憶による）。間隔が心々か内法かは確認していません。',
+        '値は告示の引用と要約から採ったものです。使う前に、いま有効な本文で確かめてください。2025年4月1日から別の番号の規定に移ったとされます。間隔を心々で測るか内法で測るかも、本文によります。',
       notLookedAt:
         '部材表では分からないため見ていないもの：貫の柱への楔止めと継手の位置、間渡し竹の柱・梁・土台への差込みと貫への釘止め、小舞竹の縄がけと柱・梁との隙間、壁土・すさ・塗り厚。',
     },
