@@ -44,16 +44,19 @@ export function LinkForm({ link, invited }: { link: string; invited: string | nu
         onChange={setName}
         error={tried && name.trim() === '' ? t('account.missing.name') : null}
       />
-      <Field
-        label={t('account.signIn.email')}
-        type="email"
-        name="email"
-        autoComplete="username"
-        value={email}
-        onChange={setEmail}
-        isReadOnly={invited !== null}
-        error={tried && !looksLikeEmail(email) ? t('account.missing.email') : null}
-      />
+      {invited === null ? (
+        <Field
+          label={t('account.signIn.email')}
+          type="email"
+          name="email"
+          autoComplete="username"
+          value={email}
+          onChange={setEmail}
+          error={tried && !looksLikeEmail(email) ? t('account.missing.email') : null}
+        />
+      ) : (
+        <Invited email={invited} />
+      )}
       <NewPasswordField
         label={t('account.signIn.password')}
         value={password}
@@ -67,5 +70,16 @@ export function LinkForm({ link, invited }: { link: string; invited: string | nu
         </Button>
       </div>
     </form>
+  );
+}
+
+/** Said already by whoever invited; what keeps passwords is told of it, too. */
+function Invited({ email }: { email: string }) {
+  const { t } = useWords();
+  return (
+    <p>
+      <span className="field-label">{t('account.signIn.email')}</span> <strong>{email}</strong>
+      <input type="hidden" name="username" autoComplete="username" value={email} readOnly />
+    </p>
   );
 }
