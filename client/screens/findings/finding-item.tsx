@@ -18,14 +18,16 @@ export interface FindingItemProps {
   answering: Answering;
   /** Without pictures, where the photo is on the screen already. */
   isBrief?: boolean;
+  /** The member on whose screen it stands: no way leads there. */
+  at?: string | undefined;
 }
 
 /** What does not fit, of which photos and tags, where it can be put right, and the answer to it. */
-export function FindingItem({ finding, answering, isBrief = false }: FindingItemProps) {
+export function FindingItem({ finding, answering, isBrief = false, at }: FindingItemProps) {
   const { t, lang } = useWords();
   const { id: house, zone } = useHouse();
   const sentence = findingSentence(t, lang, zone, finding);
-  const ways = findingWays(house, finding);
+  const ways = findingWays(house, finding).filter(({ word }) => word !== 'member' || finding.marks[0] !== at);
   return (
     <article className="finding" tabIndex={-1}>
       {isBrief ? null : <FindingPhotos finding={finding} />}

@@ -24,7 +24,12 @@ export function FindingsHere({ about }: FindingsHereProps) {
       <ul className="plain-list">
         {findings.map((finding) => (
           <li key={finding.key}>
-            <FindingItem finding={finding} answering={answering} isBrief={about.photo !== undefined} />
+            <FindingItem
+              finding={finding}
+              answering={answering}
+              isBrief={about.photo !== undefined}
+              at={about.mark}
+            />
           </li>
         ))}
       </ul>
