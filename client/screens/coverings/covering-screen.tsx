@@ -57,9 +57,8 @@ function OneCovering({ covering }: { covering: CoveringView }) {
       {mayRecord ? <Button onPress={() => setAsks(true)}>{t('coverings.one.reopen')}</Button> : null}
     </>
   ) : (
+    // In the order in which it is done: look for what is missing, have it inspected, close.
     <>
-      {next}
-      {mayRecord ? <LinkButton to="?change">{t('coverings.one.change')}</LinkButton> : null}
       {gaps > 0 ? (
         <LinkButton look="act" to={`/houses/${house}/report?only=missing`}>
           {t('coverings.one.toGaps', { count: gaps })}
@@ -67,10 +66,14 @@ function OneCovering({ covering }: { covering: CoveringView }) {
       ) : null}
       <HoldActions covering={covering} gaps={gaps} />
       {mayRecord ? (
-        <Button look={found && isTimeToClose(found) ? 'act' : 'plain'} onPress={() => setAsks(true)}>
-          {t('coverings.one.close')}
-        </Button>
+        <>
+          <Button look={found && isTimeToClose(found) ? 'act' : 'plain'} onPress={() => setAsks(true)}>
+            {t('coverings.one.close')}
+          </Button>
+          <LinkButton to="?change">{t('coverings.one.change')}</LinkButton>
+        </>
       ) : null}
+      {next}
     </>
   );
   return (
