@@ -32,6 +32,10 @@ export const hold = {
       '{{count, number}} member is without a record. The inspector can accept it by name with a reason, or refuse.',
     gaps_other:
       '{{count, number}} members are without a record. The inspector can accept each by name with a reason, or refuse.',
+    nobody: 'Nobody in this house may release it: it has no inspector. It waits until one is added.',
+    onlyYou:
+      'You are the only one here who may release it, and nobody may release what they said themselves to be ready. It waits until another person who may inspect is added, or the rule is changed in the house details.',
+    toPeople: 'To the people',
     note: 'Note to the inspector',
     submit: 'It is ready',
   },
