@@ -6,7 +6,7 @@ import type {
 } from '#domain/contract/guests';
 import type { ReportCoveringView } from '#domain/contract/report-views';
 import type { MemberHistoryView } from '#domain/contract/views';
-import type { Stage } from '#domain/frame/stage';
+import { TRACKS, type Stage } from '#domain/frame/stage';
 import type { z } from 'zod';
 import { holdPhase } from '#domain/record/hold-phase';
 import type { Context } from './context.ts';
@@ -14,8 +14,8 @@ import { cropAround } from './crop-address.ts';
 import { cropPhoto } from './crop-photo.ts';
 import { Failure } from './failure.ts';
 import { readMemberHistory } from './members.ts';
-import type { Guest } from './record-store.ts';
-import { reportOf } from './report.ts';
+import type { Guest, Sighting } from './record-store.ts';
+import { readReportOfPhoto, reportOf } from './report.ts';
 
 /** What a guest sees, built up of what the page needs: nothing else of the house is in it. */
 export async function readGuestPage(context: Context, secret: string): Promise<GuestPageView> {
@@ -30,8 +30,7 @@ export async function readGuestPicture(
   secret: string,
   { photo, tag }: { photo: string; tag: string | undefined },
 ): Promise<Uint8Array> {
-  const { page } = await pageOf(context, await holding(context, secret));
-  const shown = picturesOn(page).filter((picture) => picture.photo === photo);
+  const shown = await picturesOf(context, await holding(context, secret), photo);
   const one = shown.find((picture) => tag === undefined || picture.tag === tag);
   const said = one && (await context.store.read.tag(one.tag));
   if (!said) throw new Failure('not-found', { what: 'photo' });
@@ -113,7 +112,7 @@ function memberPage({ member, stages, sightings, coverings }: MemberHistoryView)
   };
 }
 
-function picturesAt(at: Stage, sightings: MemberHistoryView['sightings']): GuestPictureView[] {
+function picturesAt(at: Stage, sightings: readonly Pick<Sighting, 'tag' | 'capture'>[]): GuestPictureView[] {
   return sightings.flatMap(({ tag: { id, photo, stage, state }, capture }) =>
     state === 'standing' && stage === at
       ? [{ tag: id, photo, stage, instant: capture.state === 'dated' ? capture.instant : null }]
@@ -121,9 +120,40 @@ function picturesAt(at: Stage, sightings: MemberHistoryView['sightings']): Guest
   );
 }
 
-function picturesOn(page: GuestPageView['page']): GuestPictureView[] {
-  const parts = page.shows === 'covering' ? page.lines : page.stages;
-  return parts.flatMap(({ pictures }) => pictures);
+/** Those of one photo that the page shows. A page asks for dozens of them, so no more is read than decides on one. */
+async function picturesOf(
+  context: Context,
+  { house, shows }: Guest,
+  photo: string,
+): Promise<GuestPictureView[]> {
+  const pictures =
+    'covering' in shows
+      ? await picturesOfCovering(context, house, shows.covering, photo)
+      : await picturesOfMember(context, house, shows.mark);
+  return pictures.filter((picture) => picture.photo === photo);
+}
+
+/** By the lines of the members that the photo shows: all their tags decide which are the best. */
+async function picturesOfCovering(
+  context: Context,
+  house: string,
+  covering: string,
+  photo: string,
+): Promise<GuestPictureView[]> {
+  const { coverings } = await readReportOfPhoto(context, house, photo);
+  const lines = coverings.find(({ id }) => id === covering)?.lines ?? [];
+  return lines.flatMap((line) => toLine(line).pictures);
+}
+
+async function picturesOfMember(
+  { store: { read } }: Context,
+  house: string,
+  mark: string,
+): Promise<GuestPictureView[]> {
+  const member = await read.member(house, mark);
+  if (!member) return [];
+  const sightings = await read.sightings(house, mark);
+  return TRACKS[member.track].flatMap((stage) => picturesAt(stage, sightings));
 }
 
 /** What a damaged file is called is nothing to a guest. */

@@ -210,6 +210,31 @@ describeOverBothDatabases('guests', (make) => {
     expect(await codeOf(admit({ covering }, { id }))).toBe('id-used-for-something-else');
   });
 
+  it('hands out each picture that the page shows, and of the same member none that it does not', async () => {
+    const tags: TagView[] = [];
+    for (const n of [3, 4, 5, 6])
+      tags.push(
+        await tag(await add(`${n}.jpg`, await makeSquares(n, takenAt(`2026-04-0${n}T09:30:00`))), 'い二'),
+      );
+    const { secret } = await admit({ covering });
+    const { page } = await open(secret);
+    const ids =
+      page.shows === 'covering' ? page.lines.flatMap(({ pictures }) => pictures.map((p) => p.tag)) : [];
+    const ofDoor = tags.filter(({ id }) => ids.includes(id));
+    expect(ofDoor).toHaveLength(3);
+    for (const one of [...tags, shown])
+      for (const whole of [true, false])
+        expect((await picture(secret, one, whole)).status).toBe(ids.includes(one.id) ? 200 : 404);
+    const [first] = ofDoor;
+    if (!first) throw new Error('Nothing is shown.');
+    await carpenter.delete(`/tags/${first.id}?reason=wrong`);
+    expect((await picture(secret, first)).status).toBe(404);
+    const { secret: ofMember } = await admit({ mark: 'い二' });
+    expect((await picture(ofMember, first)).status).toBe(404);
+    for (const one of tags.filter(({ id }) => id !== first.id))
+      expect((await picture(ofMember, one)).status).toBe(200);
+  });
+
   it('slows down who tries one address after the other, and not who opens a dead one again', async () => {
     // Only a proxy on this machine may say for whom it asks: here each tries from an address of its own.
     // Addresses for documentation, RFC 5737.
