@@ -7,7 +7,7 @@ import { Dialog } from '../../parts/dialog.tsx';
 import { ProblemNotice } from '../../parts/notice.tsx';
 import { TextArea } from '../../parts/text-area.tsx';
 import { useHouse } from '../../shell/use-house.ts';
-import { NobodyReleases } from './nobody-releases.tsx';
+import { HoldNobody } from './hold-nobody.tsx';
 import { useCoveringChange } from './use-covering-change.ts';
 
 interface HoldReadyDialogProps {
@@ -37,7 +37,7 @@ export function HoldReadyDialog({ covering: { id, name }, gaps, onClose }: HoldR
       >
         <p>{t('hold.ready.text')}</p>
         {gaps > 0 ? <p className="act-text">{t('hold.ready.gaps', { count: gaps })}</p> : null}
-        <NobodyReleases />
+        <HoldNobody />
         <TextArea
           label={t('hold.ready.note')}
           value={note}

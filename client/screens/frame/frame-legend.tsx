@@ -59,7 +59,7 @@ export function FrameLegend() {
           </li>
         ))}
       </ul>
-      <p className="soft frame-legend-note">{t('common.peggedMeans')}</p>
+      <p className="soft">{t('common.peggedMeans')}</p>
     </section>
   );
 }

@@ -8,7 +8,7 @@ import { useHouse } from '../../shell/use-house.ts';
 import { whyNobodyReleases } from './who-releases.ts';
 
 /** Says so where the house has nobody who could release what is said to be ready. */
-export function NobodyReleases() {
+export function HoldNobody() {
   const { t } = useWords();
   const { id: house, fourEyes } = useHouse();
   const asker = useSession().data?.account?.id;
