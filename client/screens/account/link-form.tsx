@@ -77,8 +77,9 @@ export function LinkForm({ link, invited }: { link: string; invited: string | nu
 function Invited({ email }: { email: string }) {
   const { t } = useWords();
   return (
-    <p>
-      <span className="field-label">{t('account.signIn.email')}</span> <strong>{email}</strong>
+    <p className="field">
+      <span className="field-label">{t('account.signIn.email')}</span>
+      <span>{email}</span>
       <input type="hidden" name="username" autoComplete="username" value={email} readOnly />
     </p>
   );
