@@ -28,6 +28,7 @@ const LONG_NAME = 'NORTH-ELEVATION-SECOND-FLOOR-RAIL-0001';
 /** A house with members, photos, tags and coverings, made by the API: for tests that are about what comes after. */
 export interface Site {
   readonly client: Client;
+  readonly origin: string;
   readonly house: HouseView;
   readonly photos: Record<PhotoName, string>;
   readonly fileNames: Record<PhotoName, string>;
@@ -66,7 +67,7 @@ export async function prepareSite(origin: string, firstLink: string, name: strin
   });
   await client.put(`${base}/days/2002-02-24/note`, { text: '晴れ。三番の柱の込み栓を打った。' });
   return {
-    client,
+    ...{ client, origin },
     house,
     photos,
     fileNames,

@@ -1,10 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import type { Page } from 'playwright-core';
 import type { ProtectionView } from '#domain/contract/protection';
-import type { CoveringView, HouseView, UploadOutcome } from '#domain/contract/views';
+import type { CoveringView, HouseView, PersonInHouseView, UploadOutcome } from '#domain/contract/views';
 import { threeBayHouse } from '#domain/frame/invented/three-bay';
 import type { Words } from '../../client/i18n/words.ts';
 import { releaseAsSeen } from '../support/release.ts';
+import { Client } from '../support/server.ts';
 import { addAlike } from './alike-photos.ts';
 import { chooseTool, dragBox, markField, pictureDrawn, stageOf } from './bench-hands.ts';
 import { button, chooseFiles, field, link, PASSWORD, tick } from './hands.ts';
@@ -39,6 +40,9 @@ export interface MoreThings {
   readonly wall: string;
   /** A covering that was released, with one member accepted without a record. */
   readonly release: string;
+  /** What can be read without an account, and the link for a new password. */
+  readonly guests: { readonly covering: string; readonly member: string };
+  readonly newPassword: string;
 }
 
 export async function prepareMore(site: Site): Promise<MoreThings> {
@@ -74,7 +78,31 @@ export async function prepareMore(site: Site): Promise<MoreThings> {
     ...{ closed, review, link, empty: `/houses/${id}`, alike: await addAlike(site), doubtful, sheets },
     ...(await addFramed(site)),
     release: await releaseOne(site),
+    ...{ guests: await admitGuests(site), newPassword: await losePassword(site) },
   };
+}
+
+/** Of the covering and of the member that the other screens show. */
+async function admitGuests({
+  client,
+  things: { house, covering, mark },
+}: Site): Promise<MoreThings['guests']> {
+  const admit = async (shows: object, label: string) => {
+    const guest = { id: randomUUID(), shows, label };
+    return `/guest/${(await client.post<{ secret: string }>(`${house}/guests`, guest)).secret}`;
+  };
+  return { covering: await admit({ covering }, 'Family Ota'), member: await admit({ mark }, '太田様') };
+}
+
+/** Of somebody who joined this house alone. */
+async function losePassword({ client, origin, things: { house } }: Site): Promise<string> {
+  const email = 'aki@example.org';
+  const { link } = await client.post<{ link: string }>(`${house}/people`, { email, role: 'builder' });
+  await new Client(origin).post(`/links/${link}`, { name: 'Aki', email, password: PASSWORD });
+  const { people } = await client.get<{ people: PersonInHouseView[] }>(`${house}/people`);
+  const id = people.find((person) => person.email === email)?.id ?? '';
+  const made = await client.post<{ link: string }>(`${house}/people/${id}/password-link`, {});
+  return `/link/${made.link}`;
 }
 
 /** By whoever recorded it: the house does without the rule of two persons. */
@@ -140,10 +168,8 @@ async function addFramed({ client }: Site): Promise<Pick<MoreThings, 'framed' | 
 }
 
 /** Every screen as it opens. */
-export function screensOf(
-  { things }: Site,
-  { closed, review, link, empty, alike, doubtful, sheets, framed, wall, release }: MoreThings,
-): View[] {
+export function screensOf({ things }: Site, more: MoreThings): View[] {
+  const { closed, review, link, empty, alike, doubtful, sheets, framed, wall, release } = more;
   const named = Object.entries({
     ...houseScreens(things),
     'covering-closed': `${things.house}/coverings/${closed}`,
@@ -172,12 +198,17 @@ export function screensOf(
     { name: 'sign-in', address: '/sign-in', isSignedOut: true },
     { name: 'link', address: `/link/${link}`, isSignedOut: true },
     { name: 'link-dead', address: '/link/worn-out', isSignedOut: true },
+    { name: 'new-password', address: more.newPassword, isSignedOut: true },
+    { name: 'guest-covering', address: more.guests.covering, isSignedOut: true },
+    { name: 'guest-member', address: more.guests.member, isSignedOut: true },
+    { name: 'guest-dead', address: '/guest/worn-out', isSignedOut: true },
     ...named.map(([name, address]) => ({ name, address })),
   ];
 }
 
 /** Moments: dialogs, problems, previews. None of them leaves anything behind but a name for somebody. */
-export function momentsOf({ things, photos }: Site, { closed, review, link: oneTime }: MoreThings): View[] {
+export function momentsOf({ things, photos }: Site, more: MoreThings): View[] {
+  const { closed, review, link: oneTime, newPassword, wall } = more;
   const { house, covering, mark } = things;
   const bench = `${house}/photos/${photos.cranes}`;
   const member = `${house}/members/${encodeURIComponent(mark)}`;
@@ -200,6 +231,30 @@ export function momentsOf({ things, photos }: Site, { closed, review, link: oneT
       address: `/link/${oneTime}`,
       isSignedOut: true,
       enter: (page, t) => press(page, t('account.link.submit')),
+    },
+    {
+      name: 'new-password-problems',
+      address: newPassword,
+      isSignedOut: true,
+      enter: (page, t) => press(page, t('password.link.submit')),
+    },
+    {
+      name: 'account-password-problems',
+      address: '/account',
+      enter: (page, t) => press(page, t('password.submit')),
+    },
+    {
+      name: 'people-password',
+      address: `${house}/people`,
+      enter: async (page, t) => {
+        await press(page, t('people.password.openNamed', { name: 'Aki' }));
+        await dialog(page);
+      },
+    },
+    {
+      name: 'people-guest-problems',
+      address: `${house}/people`,
+      enter: (page, t) => press(page, t('people.guests.submit')),
     },
     {
       name: 'house-new-problems',
@@ -327,6 +382,14 @@ export function momentsOf({ things, photos }: Site, { closed, review, link: oneT
       name: 'covering-ready',
       address: `${house}/coverings/${covering}`,
       enter: (page, t) => press(page, t('hold.ready.open')),
+    },
+    {
+      name: 'covering-ready-alone',
+      address: wall,
+      enter: async (page, t) => {
+        await press(page, t('hold.ready.open'));
+        await page.getByText(t('hold.ready.onlyYou')).waitFor();
+      },
     },
     {
       name: 'review-record',
