@@ -14,7 +14,7 @@ export const people = {
     builder: 'Follows the build.',
   },
   onlyOne: 'The only keeper: make somebody else keeper first.',
-  removeNamed: 'Take back the role of {{name}}',
+  removeNamed: 'Remove {{name}} from this house',
   removeTitle: 'Take back the role of {{name}}?',
   removeText: 'They no longer see this house. All that they recorded stays, under their name.',
   removeYes: 'Take the role back',
