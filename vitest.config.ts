@@ -13,6 +13,7 @@ const TIMEOUTS: Record<string, number> = {
   http: 60_000,
   browser: 300_000,
   torture: 1_200_000,
+  render: 60_000,
   bench: 1_200_000,
 };
 const ONE_FILE_AT_A_TIME = ['browser', 'torture', 'bench'];

@@ -8,7 +8,17 @@ import { STEPS, runStep } from './support/steps.mjs';
 import { endGroup, runVitest } from './support/vitest-run.mjs';
 
 /** Projects that share one Vitest, and those that get the machine for themselves. */
-const TOGETHER = ['domain', 'reference', 'client', 'services', 'imaging', 'storage', 'http', 'architecture'];
+const TOGETHER = [
+  'domain',
+  'reference',
+  'client',
+  'services',
+  'imaging',
+  'render',
+  'storage',
+  'http',
+  'architecture',
+];
 const ALONE = ['browser', 'torture'];
 /**
  * On a newer Node.js once more, for the sake of time, only what leans on it: both databases, and over HTTP

@@ -1,0 +1,112 @@
+import type { BvhData } from './bvh-build.ts';
+import type { Ray } from './ray.ts';
+
+const DEEPEST = 128;
+const FLAT = 1e-9;
+
+/** Finds what a ray meets. Not for two threads at once: it keeps its place in the tree. */
+export class Bvh {
+  private readonly bounds: Float32Array;
+  private readonly links: Int32Array;
+  private readonly triangles: Float32Array;
+  private readonly waiting = new Int32Array(DEEPEST);
+  private readonly distances = new Float64Array(DEEPEST);
+
+  constructor({ bounds, links, triangles }: BvhData) {
+    this.bounds = bounds;
+    this.links = links;
+    this.triangles = triangles;
+  }
+
+  /** The nearest triangle within ray.far. */
+  nearest(ray: Ray): boolean {
+    return this.search(ray, false);
+  }
+
+  /** Whether anything lies within ray.far. */
+  blocked(ray: Ray): boolean {
+    return this.search(ray, true);
+  }
+
+  private search(ray: Ray, anyWillDo: boolean): boolean {
+    const { links, waiting, distances } = this;
+    ray.met = -1;
+    let depth = 0;
+    let node = 0;
+    for (;;) {
+      const first = links[2 * node]!;
+      const count = links[2 * node + 1]!;
+      if (count > 0) {
+        if (this.leaf(ray, first, first + count) && anyWillDo) return true;
+      } else {
+        const one = this.distanceTo(ray, 6 * first);
+        const other = this.distanceTo(ray, 6 * first + 6);
+        const isOneNearer = one <= other;
+        const [near, far] = isOneNearer ? [one, other] : [other, one];
+        if (far < Infinity) {
+          waiting[depth] = isOneNearer ? first + 1 : first;
+          distances[depth] = far;
+          depth += 1;
+        }
+        if (near < Infinity) {
+          node = isOneNearer ? first : first + 1;
+          continue;
+        }
+      }
+      do {
+        if (depth === 0) return ray.met >= 0;
+        depth -= 1;
+      } while (distances[depth]! >= ray.far);
+      node = waiting[depth]!;
+    }
+  }
+
+  /** To where the ray enters a box, or Infinity: slabs of T. Kay and J. Kajiya, SIGGRAPH 1986. */
+  private distanceTo(ray: Ray, at: number): number {
+    const bounds = this.bounds;
+    let low = (bounds[at]! - ray.ox) * ray.ix;
+    let high = (bounds[at + 3]! - ray.ox) * ray.ix;
+    let enter = low < high ? low : high;
+    let leave = low < high ? high : low;
+    low = (bounds[at + 1]! - ray.oy) * ray.iy;
+    high = (bounds[at + 4]! - ray.oy) * ray.iy;
+    if (low > high) [low, high] = [high, low];
+    if (low > enter) enter = low;
+    if (high < leave) leave = high;
+    low = (bounds[at + 2]! - ray.oz) * ray.iz;
+    high = (bounds[at + 5]! - ray.oz) * ray.iz;
+    if (low > high) [low, high] = [high, low];
+    if (low > enter) enter = low;
+    if (high < leave) leave = high;
+    return leave >= enter && leave > 0 && enter < ray.far ? enter : Infinity;
+  }
+
+  /** T. Möller and B. Trumbore, "Fast, minimum storage ray/triangle intersection", JGT 2 (1997). */
+  private leaf(ray: Ray, from: number, to: number): boolean {
+    const t = this.triangles;
+    const { ox, oy, oz, dx, dy, dz } = ray;
+    let found = false;
+    for (let i = from; i < to; i += 1) {
+      const o = 9 * i;
+      const [ax, ay, az] = [t[o + 3]!, t[o + 4]!, t[o + 5]!];
+      const [bx, by, bz] = [t[o + 6]!, t[o + 7]!, t[o + 8]!];
+      const [px, py, pz] = [dy * bz - dz * by, dz * bx - dx * bz, dx * by - dy * bx];
+      const size = ax * px + ay * py + az * pz;
+      if (size > -FLAT && size < FLAT) continue;
+      const [sx, sy, sz] = [ox - t[o]!, oy - t[o + 1]!, oz - t[o + 2]!];
+      const u = (sx * px + sy * py + sz * pz) / size;
+      if (u < 0 || u > 1) continue;
+      const [qx, qy, qz] = [sy * az - sz * ay, sz * ax - sx * az, sx * ay - sy * ax];
+      const v = (dx * qx + dy * qy + dz * qz) / size;
+      if (v < 0 || u + v > 1) continue;
+      const far = (bx * qx + by * qy + bz * qz) / size;
+      if (far <= 0 || far >= ray.far) continue;
+      ray.far = far;
+      ray.met = i;
+      ray.u = u;
+      ray.v = v;
+      found = true;
+    }
+    return found;
+  }
+}
