@@ -13,6 +13,8 @@ const SERVER_ENTRIES = {
   'reset-link': 'server/reset-link.ts',
   verify: 'server/verify.ts',
   restore: 'server/restore.ts',
+  render: 'server/demo/render/command.ts',
+  'render-worker': 'server/demo/render/light/render-worker.ts',
   'heic-worker': 'server/imaging/heic-worker.ts',
   'sheet-worker': 'server/sheets/sheet-worker.ts',
 };
