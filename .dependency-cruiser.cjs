@@ -87,6 +87,25 @@ module.exports = {
       { path: COMPOSITION },
     ),
     forbid(
+      'demo-is-a-room-of-its-own',
+      'What invents pictures knows the domain, sharp and threads; the program itself never runs it.',
+      { path: '^server/demo/' },
+      {
+        pathNot: [
+          ROOMS.domain,
+          '^server/demo/',
+          packages('sharp'),
+          '^(node:)?(worker_threads|fs/promises|path|url|util)$',
+        ],
+      },
+    ),
+    forbid(
+      'nobody-needs-the-demo',
+      'Only its command and its tests.',
+      { path: '^(server|client)/', pathNot: '^server/demo/' },
+      { path: '^server/demo/' },
+    ),
+    forbid(
       'configuration-is-handed-on',
       'Only the composition reads the configuration; others may know its types.',
       { path: '^server/', pathNot: COMPOSITION },

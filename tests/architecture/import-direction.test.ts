@@ -43,6 +43,10 @@ const PLANTED: Record<string, string> = {
   'server/storage/loop-a.ts': "import { b } from './loop-b.ts';\nexport const a = (): unknown => b;",
   'server/storage/loop-b.ts': "import { a } from './loop-a.ts';\nexport const b = (): unknown => a;",
   'server/storage/bad-lost.ts': "import { x } from './nowhere.ts';\nexport const bad = x;",
+  'server/demo/good.ts':
+    "import { good } from '#domain/good';\nimport { Worker } from 'node:worker_threads';\nexport const demo = [good, Worker];",
+  'server/demo/bad-storage.ts': "import { tags } from '../storage/tags.ts';\nexport const bad = tags;",
+  'server/storage/bad-demo.ts': "import { demo } from '../demo/good.ts';\nexport const bad = demo;",
   'client/good.tsx':
     "import { good } from '#domain/good';\nimport { useState } from 'react';\nexport const c = [good, useState];",
   'client/bad-server.ts': "import { tags } from '../server/storage/tags.ts';\nexport const bad = tags;",
@@ -56,6 +60,7 @@ const EXPECTED = [
   'client-sees-the-domain-only: client/bad-server.ts',
   'composition-is-the-top: server/http/bad-composition.ts',
   'configuration-is-handed-on: server/services/bad-config.ts',
+  'demo-is-a-room-of-its-own: server/demo/bad-storage.ts',
   'domain-is-pure: server/domain/bad-http.ts',
   'domain-is-pure: server/domain/bad-node.ts',
   'domain-is-pure: server/domain/bad-package.ts',
@@ -64,6 +69,7 @@ const EXPECTED = [
   'http-is-the-outside: server/storage/bad-http.ts',
   'no-cycle: server/storage/loop-a.ts',
   'no-node-in-the-browser: client/bad-node.ts',
+  'nobody-needs-the-demo: server/storage/bad-demo.ts',
   'not-found: server/storage/bad-lost.ts',
   'server-needs-real-dependencies: server/storage/bad-dev.ts',
   'server-stands-alone: server/http/bad-client.ts',

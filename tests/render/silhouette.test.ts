@@ -16,7 +16,7 @@ import { boathouse } from '#domain/frame/invented/boathouse/boathouse';
 import { cross, isInside } from '#domain/frame/clip';
 import { memberBody } from '#domain/frame/member-body';
 import type { Mm } from '#domain/frame/length';
-import { membersInSpace } from '../domain/record/invented-report.ts';
+import { stateOf } from '../../server/demo/render/scene/house-state.ts';
 import { any, anyBox, sceneOfBoxes } from './small-scenes.ts';
 
 const SIZE = { width: 160, height: 120 };
@@ -232,9 +232,10 @@ describe('the camera', () => {
 
 test('the box of a member is its body in the frame', () => {
   const random = new Random(9);
-  for (const { axis } of membersInSpace(boathouse('2026-04-01'))) {
-    const box = boxOfMember(axis!);
-    const body = memberBody(axis!);
+  const { members } = stateOf(boathouse('2026-04-01'), { stageOf: () => 'raised' });
+  for (const { axis } of members) {
+    const box = boxOfMember(axis);
+    const body = memberBody(axis);
     for (let i = 0; i < 6; i += 1) {
       const local = box.half.map((half) => random.about(half * 1.5)) as unknown as Vec;
       const [x, y, z] = box.axes.reduce<Vec>((sum, a, k) => addScaled(sum, a, local[k]!), box.middle);

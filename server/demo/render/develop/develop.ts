@@ -17,19 +17,36 @@ export interface Faults {
 }
 
 const EXPOSURE = 0.92 * 2 ** -0.35;
+/** What a camera takes the middle of a picture for, and how far it gives way to one that is brighter or darker. */
+const MIDDLE = 0.42;
+const GIVES_WAY = 0.55;
+const MOST_STEPS = 1.6;
 const WHITE = [0.99, 1, 1.02] as const;
 const BLUR_PX = 0.5;
 const NOISE = 0.014;
 const VIGNETTE = 0.24;
-const PASSES = 4;
 
 /** From film to the red, green and blue of a photo; the same film, faults and seed give the same bytes. */
 export function develop(film: Film, seed: number, faults: Faults = {}): Uint8Array {
   const { width, height } = film;
-  const lit: Light = { width, height, values: smoothed(film, PASSES) };
+  const lit: Light = { width, height, values: smoothed(film, passesFor(width)) };
   const [across, down] = faults.moved ?? [0, 0];
   const blurred = softened(moved(lit, [across * width, down * width]), BLUR_PX);
   return exposed(faults.thumb ? withThumb(blurred, faults.thumb) : blurred, seed, faults);
+}
+
+/** How a camera meters: by the mean of the logarithms, so that a little sun in the dark does not blacken it. */
+function meteredSteps(values: Float32Array): number {
+  let sum = 0;
+  for (let p = 0; p < values.length; p += 3)
+    sum += Math.log2(0.004 + 0.25 * values[p]! + 0.65 * values[p + 1]! + 0.1 * values[p + 2]!);
+  const steps = GIVES_WAY * (Math.log2(MIDDLE) - sum / (values.length / 3));
+  return Math.max(-MOST_STEPS, Math.min(MOST_STEPS, steps));
+}
+
+/** Each pass reaches twice as far; in a small picture that is soon from one thing to another. */
+function passesFor(width: number): number {
+  return Math.max(0, Math.min(4, Math.round(Math.log2(width / 100))));
 }
 
 /** What a thumb covers shows no member. */
@@ -47,12 +64,13 @@ function exposed(
   { steps = 0, noise = 1 }: Faults,
 ): Uint8Array {
   const random = new Random(seed);
+  const power = EXPOSURE * 2 ** (meteredSteps(values) + steps);
   const bytes = new Uint8Array(3 * width * height);
   for (let p = 0; p < width * height; p += 1) {
     const [x, y] = [(p % width) / width - 0.5, (Math.floor(p / width) - height / 2) / width];
-    const power = EXPOSURE * 2 ** steps * (1 - VIGNETTE * ((x * x + y * y) / 0.39) ** 1.2);
+    const light = power * (1 - VIGNETTE * ((x * x + y * y) / 0.39) ** 1.2);
     const grain = noise * NOISE * (random.next() + random.next() + random.next() - 1.5);
-    const colour = paled([0, 1, 2].map((k) => values[3 * p + k]! * power * WHITE[k]!));
+    const colour = paled([0, 1, 2].map((k) => values[3 * p + k]! * light * WHITE[k]!));
     for (let k = 0; k < 3; k += 1) {
       const tone = Math.min(1, filmic(colour[k]! * 0.55)) ** (1 / 2.2);
       const own = grain + noise * NOISE * 0.9 * (random.next() - 0.5);

@@ -39,12 +39,16 @@ class Builder {
   private readonly bounds: Float32Array;
   private readonly links: Int32Array;
   private nodes = 1;
+  // Used again at each node: there are as many nodes as triangles.
+  private readonly bins = new Float32Array(6 * BINS);
+  private readonly counts = new Int32Array(BINS);
 
   constructor(mesh: Mesh) {
     this.mesh = mesh;
     this.count = mesh.owners.length;
     this.boxes = boxesOf(mesh);
-    this.order = sharedWholes(this.count).map((_, i) => i);
+    this.order = sharedWholes(this.count);
+    for (let i = 0; i < this.count; i += 1) this.order[i] = i;
     this.bounds = sharedFloats(12 * this.count + 6);
     this.links = sharedInts(4 * this.count + 2);
   }
@@ -72,9 +76,8 @@ class Builder {
   }
 
   private bound(node: number, from: number, to: number): void {
-    const box = emptyBox();
-    for (let i = from; i < to; i += 1) widen(box, 0, this.boxes, 6 * this.order[i]!);
-    this.bounds.set(box, 6 * node);
+    this.bounds.set(EMPTY, 6 * node);
+    for (let i = from; i < to; i += 1) widen(this.bounds, 6 * node, this.boxes, 6 * this.order[i]!);
   }
 
   /** Puts the triangles of one side before those of the other; null where one leaf is as good. */
@@ -113,8 +116,9 @@ class Builder {
 
   private bestSplit(axis: number, from: number, to: number, range: Float64Array): Split {
     if (range[axis + 3]! - range[axis]! < 1e-6) return { axis, bin: 0, cost: Infinity };
-    const bins = emptyBoxes(BINS);
-    const counts = new Int32Array(BINS);
+    const { bins, counts } = this;
+    bins.set(EMPTY_BINS);
+    counts.fill(0);
     for (let i = from; i < to; i += 1) {
       const triangle = this.order[i]!;
       const bin = this.binOf(triangle, axis, range);
@@ -162,18 +166,18 @@ function boxesOf({ positions, corners, owners }: Mesh): Float32Array {
   const boxes = new Float32Array(6 * owners.length);
   for (let i = 0; i < owners.length; i += 1)
     for (let axis = 0; axis < 3; axis += 1) {
-      const [a, b, c] = [0, 1, 2].map((k) => positions[3 * corners[3 * i + k]! + axis]!);
-      boxes[6 * i + axis] = Math.min(a!, b!, c!);
-      boxes[6 * i + 3 + axis] = Math.max(a!, b!, c!);
+      const a = positions[3 * corners[3 * i]! + axis]!;
+      const b = positions[3 * corners[3 * i + 1]! + axis]!;
+      const c = positions[3 * corners[3 * i + 2]! + axis]!;
+      boxes[6 * i + axis] = Math.min(a, b, c);
+      boxes[6 * i + 3 + axis] = Math.max(a, b, c);
     }
   return boxes;
 }
 
-const emptyBox = () => emptyBoxes(1);
-
-function emptyBoxes(count: number): Float32Array {
-  return new Float32Array(6 * count).map((_, i) => (i % 6 < 3 ? Infinity : -Infinity));
-}
+/** Of nothing: any triangle widens it. */
+const EMPTY = [Infinity, Infinity, Infinity, -Infinity, -Infinity, -Infinity];
+const EMPTY_BINS = Array.from({ length: BINS }, () => EMPTY).flat();
 
 function widen(into: Float32Array, at: number, by: Float32Array, from: number): void {
   for (let axis = 0; axis < 3; axis += 1) {
@@ -190,23 +194,25 @@ function areaOf(boxes: Float32Array, at: number): number {
   return x * y + y * z + z * x;
 }
 
+const behind = new Float64Array(BINS);
+const side = new Float32Array(6);
+
 /** The bin after which to cut: the sum of both sides' count times area is least. */
 function cheapest(axis: number, bins: Float32Array, counts: Int32Array): Split {
-  const behind = new Float64Array(BINS);
-  const box = emptyBox();
+  side.set(EMPTY);
   let count = 0;
   for (let bin = BINS - 1; bin > 0; bin -= 1) {
-    widen(box, 0, bins, 6 * bin);
+    widen(side, 0, bins, 6 * bin);
     count += counts[bin]!;
-    behind[bin] = count === 0 ? Infinity : count * areaOf(box, 0);
+    behind[bin] = count === 0 ? Infinity : count * areaOf(side, 0);
   }
-  box.set(emptyBox());
+  side.set(EMPTY);
   count = 0;
   let best: Split = { axis, bin: 0, cost: Infinity };
   for (let bin = 0; bin < BINS - 1; bin += 1) {
-    widen(box, 0, bins, 6 * bin);
+    widen(side, 0, bins, 6 * bin);
     count += counts[bin]!;
-    const cost = count === 0 ? Infinity : count * areaOf(box, 0) + behind[bin + 1]!;
+    const cost = count === 0 ? Infinity : count * areaOf(side, 0) + behind[bin + 1]!;
     if (cost < best.cost) best = { axis, bin, cost };
   }
   return best;

@@ -42,7 +42,8 @@ export class Bvh {
         const one = this.distanceTo(ray, 6 * first);
         const other = this.distanceTo(ray, 6 * first + 6);
         const isOneNearer = one <= other;
-        const [near, far] = isOneNearer ? [one, other] : [other, one];
+        const near = isOneNearer ? one : other;
+        const far = isOneNearer ? other : one;
         if (far < Infinity) {
           waiting[depth] = isOneNearer ? first + 1 : first;
           distances[depth] = far;
@@ -64,20 +65,14 @@ export class Bvh {
   /** To where the ray enters a box, or Infinity: slabs of T. Kay and J. Kajiya, SIGGRAPH 1986. */
   private distanceTo(ray: Ray, at: number): number {
     const bounds = this.bounds;
-    let low = (bounds[at]! - ray.ox) * ray.ix;
-    let high = (bounds[at + 3]! - ray.ox) * ray.ix;
-    let enter = low < high ? low : high;
-    let leave = low < high ? high : low;
-    low = (bounds[at + 1]! - ray.oy) * ray.iy;
-    high = (bounds[at + 4]! - ray.oy) * ray.iy;
-    if (low > high) [low, high] = [high, low];
-    if (low > enter) enter = low;
-    if (high < leave) leave = high;
-    low = (bounds[at + 2]! - ray.oz) * ray.iz;
-    high = (bounds[at + 5]! - ray.oz) * ray.iz;
-    if (low > high) [low, high] = [high, low];
-    if (low > enter) enter = low;
-    if (high < leave) leave = high;
+    const x0 = (bounds[at]! - ray.ox) * ray.ix;
+    const x1 = (bounds[at + 3]! - ray.ox) * ray.ix;
+    const y0 = (bounds[at + 1]! - ray.oy) * ray.iy;
+    const y1 = (bounds[at + 4]! - ray.oy) * ray.iy;
+    const z0 = (bounds[at + 2]! - ray.oz) * ray.iz;
+    const z1 = (bounds[at + 5]! - ray.oz) * ray.iz;
+    const enter = Math.max(Math.min(x0, x1), Math.min(y0, y1), Math.min(z0, z1));
+    const leave = Math.min(Math.max(x0, x1), Math.max(y0, y1), Math.max(z0, z1));
     return leave >= enter && leave > 0 && enter < ray.far ? enter : Infinity;
   }
 
@@ -88,15 +83,25 @@ export class Bvh {
     let found = false;
     for (let i = from; i < to; i += 1) {
       const o = 9 * i;
-      const [ax, ay, az] = [t[o + 3]!, t[o + 4]!, t[o + 5]!];
-      const [bx, by, bz] = [t[o + 6]!, t[o + 7]!, t[o + 8]!];
-      const [px, py, pz] = [dy * bz - dz * by, dz * bx - dx * bz, dx * by - dy * bx];
+      const ax = t[o + 3]!;
+      const ay = t[o + 4]!;
+      const az = t[o + 5]!;
+      const bx = t[o + 6]!;
+      const by = t[o + 7]!;
+      const bz = t[o + 8]!;
+      const px = dy * bz - dz * by;
+      const py = dz * bx - dx * bz;
+      const pz = dx * by - dy * bx;
       const size = ax * px + ay * py + az * pz;
       if (size > -FLAT && size < FLAT) continue;
-      const [sx, sy, sz] = [ox - t[o]!, oy - t[o + 1]!, oz - t[o + 2]!];
+      const sx = ox - t[o]!;
+      const sy = oy - t[o + 1]!;
+      const sz = oz - t[o + 2]!;
       const u = (sx * px + sy * py + sz * pz) / size;
       if (u < 0 || u > 1) continue;
-      const [qx, qy, qz] = [sy * az - sz * ay, sz * ax - sx * az, sx * ay - sy * ax];
+      const qx = sy * az - sz * ay;
+      const qy = sz * ax - sx * az;
+      const qz = sx * ay - sy * ax;
       const v = (dx * qx + dy * qy + dz * qz) / size;
       if (v < 0 || u + v > 1) continue;
       const far = (bx * qx + by * qy + bz * qz) / size;

@@ -8,7 +8,7 @@ type Height = (x: number, y: number) => number;
 /** What stands about on a site, where the carpenters do not fall over it. */
 export function addClutter(site: Site, height: Height): void {
   timberStack(site, [-5200, -700], height);
-  sawhorses(site, [-2300, -2300], height);
+  sawhorses(site, [-6600, -3300], height);
   earthHeap(site, [-2700, 5300], height);
   trough(site, [-2600, 4000], height);
   tarpHeap(site, [-5600, 6300], height);

@@ -13,10 +13,12 @@ export interface Slip {
   readonly end: number;
 }
 
-/** How far from the shore, mm; negative in the lake, which lies to the south-east. */
+/** How far from the shore, mm; negative in the lake, which lies to the south and the east. */
 export function fromShore(x: number, y: number): number {
-  const bay = 900 * (layered(x / 4000, y / 4000, 31, 3) - 0.45);
-  return (y + 4300 - 0.3 * x) / Math.hypot(1, 0.3) + bay;
+  const bay = 1100 * (layered(x / 4000, y / 4000, 31, 3) - 0.45);
+  const south = (y + 4300 - 0.3 * x) / Math.hypot(1, 0.3);
+  const east = (10_300 - x + 0.35 * Math.max(0, y - 4000)) / Math.hypot(1, 0.35);
+  return Math.min(south, east) + bay;
 }
 
 /** Height of the ground. */

@@ -28,14 +28,14 @@ export const SHOTS: readonly Shot[] = [
   {
     name: 'lake-side-raising',
     state: 'raising',
-    view: { position: [-2700, -5100, 1580], lookAt: [3300, 2600, 2350], roll: 0.7, focal35: 24 },
+    view: { position: [-1900, -4900, 1560], lookAt: [3700, 2300, 2500], roll: 0.7, focal35: 24 },
     sky: AFTERNOON,
     seed: 1,
   },
   {
     name: 'inside-joists',
     state: 'joists',
-    view: { position: [900, 700, 2050], lookAt: [5200, 5600, 1500], roll: -1.2, focal35: 24 },
+    view: { position: [900, 450, 2000], lookAt: [2350, 6500, 800], roll: -1.2, focal35: 24 },
     sky: AFTERNOON,
     seed: 2,
   },
@@ -49,7 +49,7 @@ export const SHOTS: readonly Shot[] = [
   {
     name: 'under-the-roof',
     state: 'roof',
-    view: { position: [900, 5600, 4650], lookAt: [5000, 2400, 5500], roll: 1.4, focal35: 24 },
+    view: { position: [700, 5100, 3720], lookAt: [5000, 3000, 5650], roll: 1.4, focal35: 24 },
     sky: MORNING,
     seed: 4,
   },

@@ -50,8 +50,8 @@ export const stone: Look = (spot, on) => {
   on.mix(SOIL, 0.65 * ramp(z, 0.07, 0));
 };
 
-const COAT = linear(0x66594a);
-const COAT_LIGHT = linear(0x897b68);
+const COAT = linear(0x5f5142);
+const COAT_LIGHT = linear(0x7d6d5a);
 const COAT_DARK = linear(0x4b4035);
 const STRAW = linear(0xa89a75);
 const DAMP = linear(0x41372d);

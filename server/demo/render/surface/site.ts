@@ -1,10 +1,10 @@
 import { fraction, layered, noise, ramp } from '../noise.ts';
 import { linear, relief, type Look } from './surface.ts';
 
-const BAMBOO = linear(0x8d8259);
-const BAMBOO_DRY = linear(0xa3966f);
-const BAMBOO_GREEN = linear(0x868b58);
-const BAMBOO_SPLIT = linear(0x6e5e3d);
+const BAMBOO = linear(0x8a7d5c);
+const BAMBOO_DRY = linear(0x9c8d6c);
+const BAMBOO_GREEN = linear(0x7f8160);
+const BAMBOO_SPLIT = linear(0x695b43);
 const NODE = linear(0x564a34);
 
 export const bamboo: Look = ({ lx, ly, lz, tone, spread }, on) => {

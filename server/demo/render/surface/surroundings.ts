@@ -1,8 +1,8 @@
 import { fraction, layered, ramp } from '../noise.ts';
 import { linear, type Look } from './surface.ts';
 
-const SHADE: readonly [number, number, number] = [0.028, 0.045, 0.016];
-const SUNLIT: readonly [number, number, number] = [0.115, 0.145, 0.05];
+const SHADE: readonly [number, number, number] = [0.045, 0.066, 0.026];
+const SUNLIT: readonly [number, number, number] = [0.15, 0.185, 0.075];
 
 export const leaf: Look = ({ tone }, on) => {
   on.plain(SHADE);

@@ -9,11 +9,11 @@ interface Timber {
 }
 
 /** Cedar and cypress fresh from the plane are greyer in a photo than the hand that paints them believes. */
-const FRESH: Timber = { early: linear(0xc3af8d), late: linear(0x9d8159), grey: 0.3 };
+const FRESH: Timber = { early: linear(0xb8a588), late: linear(0x917750), grey: 0.38 };
 const OLD: Timber = { early: linear(0x958672), late: linear(0x6e6050), grey: 0.75 };
 
-const HEART = linear(0xa27e62);
-const SAP = linear(0xd6c6a6);
+const HEART = linear(0x9a755a);
+const SAP = linear(0xc6b799);
 const KNOT = linear(0x6b4a30);
 const ROUND_KNOT = linear(0x8f6d4b);
 const WEATHER = linear(0x87827a);
@@ -49,7 +49,7 @@ function grain({ lx, ly, lz, tone: own, spread }: Spot, timber: Timber, on: Surf
   const fibre = isNear ? layered(lx * 5, ly * 420, lz * 420, 2) : 0.375;
   on.mix(timber.late, 0.7 * (age * age * Math.sqrt(age) * sharp + 0.3 * (1 - sharp)));
   on.mix(timber.late, 0.3 * ramp(fibre, 0.22, 0.6));
-  on.mix(HEART, 0.42 * ramp(radius, 0.075, 0.03));
+  on.mix(HEART, 0.5 * ramp(radius, 0.075, 0.03));
   on.mix(SAP, 0.3 * ramp(radius, 0.09, 0.13));
   on.shine(0.3, 0.42 + 0.18 * ramp(fibre, 0.2, 0.6));
   if (isNear) {
@@ -61,7 +61,7 @@ function grain({ lx, ly, lz, tone: own, spread }: Spot, timber: Timber, on: Surf
 
 /** No two pieces of one load are of one colour. */
 function tone({ tone: own }: Spot, on: Surface): void {
-  const light = 0.68 + 0.32 * fraction(own * 5.31);
+  const light = 0.62 + 0.38 * fraction(own * 5.31);
   const warm = fraction(own * 3.7) - 0.5;
   on.dim(light * (1 + 0.05 * warm), light, light * (1 - 0.09 * warm));
 }
