@@ -18,7 +18,7 @@ export interface Faults {
 
 const EXPOSURE = 0.92 * 2 ** -0.35;
 /** What a camera takes the middle of a picture for, and how far it gives way to one that is brighter or darker. */
-const MIDDLE = 0.42;
+const MIDDLE = 0.36;
 const GIVES_WAY = 0.55;
 const MOST_STEPS = 1.6;
 const WHITE = [0.99, 1, 1.02] as const;

@@ -84,8 +84,14 @@ function wedge(site: Site, { axis }: StandingMember, members: readonly StandingM
     for (const side of [-1, 1]) {
       const foot: Vec = [post.start.x, post.start.y, axis.start.z + axis.depth / 2 + 9];
       const from = addScaled(foot, along, side * (post.width / 2 - 30));
+      if (!isOver(axis, addScaled(foot, along, side * post.width))) continue;
       put(site, stick(from, addScaled(from, along, side * 75), [14, 18]), 'wood');
     }
+}
+
+/** A rail that ends in its post has no other side. */
+function isOver({ start, end, length }: Axis, [x, y]: Vec): boolean {
+  return Math.hypot(x - start.x, y - start.y) < length && Math.hypot(x - end.x, y - end.y) < length;
 }
 
 function isThrough({ axis: post }: StandingMember, { start, end, length }: Axis): boolean {

@@ -43,12 +43,12 @@ type Height = (x: number, y: number) => number;
 
 function addPebbles(site: Site, height: Height): void {
   const { random } = site;
-  often(site, 5200, () => {
+  often(site, 6500, () => {
     const [turn, far] = [random.between(0, 2 * Math.PI), random.next() ** 0.7 * 12_000];
     const [x, y] = [CENTRE.x + Math.cos(turn) * far, CENTRE.y + Math.sin(turn) * far];
     const shore = Math.abs(fromShore(x, y)) < 1100;
     if (!shore && layered(x * 0.0006, y * 0.0006, 11, 3) < 0.43) return;
-    const size = random.between(6, 22) * (random.chance(0.05) ? 2.2 : 1) * (shore ? 1.9 : 1);
+    const size = random.between(6, 22) * (random.chance(0.06) ? 2.8 : 1) * (shore ? 1.9 : 1);
     addBlob(
       site.mesh,
       {

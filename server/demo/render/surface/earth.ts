@@ -61,16 +61,25 @@ const CRACK = linear(0x30271f);
 export const plaster: Look = (spot, on) => {
   const { lx, ly, lz } = spot;
   on.plain(COAT);
-  const grain = relief(spot, coatHeight, 0.006, on) / 0.0065;
+  const grain = relief(spot, coatHeight, 0.005, on) / 0.011;
   on.mix(COAT_LIGHT, ramp(layered(lx * 3, ly * 3, lz * 3, 5), 0.28, 0.62));
-  on.mix(COAT_DARK, 0.5 * ramp(grain, 0.36, 0.62));
+  on.mix(COAT_DARK, 0.6 * ramp(grain, 0.52, 0.34));
+  strokes(spot, on);
   straw(spot, on);
   on.mix(DAMP, 0.5 * ramp(layered(lx * 1.3 + 7, ly * 1.3, 1, 4), 0.42, 0.6));
   cracks(spot, on);
 };
 
 function coatHeight(x: number, y: number, z: number): number {
-  return 0.004 * layered(x * 24, y * 24, z * 24, 4) + 0.0025 * layered(x * 120, y * 120, z * 120, 2);
+  return 0.008 * layered(x * 24, y * 24, z * 24, 4) + 0.003 * layered(x * 110, y * 110, z * 110, 2);
+}
+
+/** Where the trowel drew the coat out it is smooth and a little lighter, in bows a hand wide. */
+function strokes({ lx, ly }: Spot, on: Surface): void {
+  const bow = ly + 0.06 * Math.sin(lx * 3.1) + 0.1 * noise(lx * 2.2, ly * 2.2, 5);
+  const stroke = noise(lx * 2.6, bow * 17, 6);
+  on.mix(COAT_LIGHT, 0.3 * ramp(stroke, 0.55, 0.8));
+  on.mix(COAT_DARK, 0.3 * ramp(stroke, 0.4, 0.2));
 }
 
 /** Short pieces, each field of them lying its own way. */
@@ -78,7 +87,7 @@ function straw({ lx, ly, lz, spread }: Spot, on: Surface): void {
   const turn = noise(lx * 14, ly * 14, 3) * 9;
   const [c, s] = [Math.cos(turn), Math.sin(turn)];
   const fibre = noise((lx * c + ly * s) * 22, (ly * c - lx * s) * 230, lz * 10);
-  on.mix(STRAW, spread < 0.004 ? 0.6 * ramp(fibre, 0.84, 0.92) : 0.06);
+  on.mix(STRAW, 0.06 + 0.55 * ramp(spread, 0.008, 0.003) * ramp(fibre, 0.82, 0.9));
 }
 
 function cracks({ lx, ly, tone, spread }: Spot, on: Surface): void {

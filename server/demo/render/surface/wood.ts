@@ -61,9 +61,9 @@ function grain({ lx, ly, lz, tone: own, spread }: Spot, timber: Timber, on: Surf
 
 /** No two pieces of one load are of one colour. */
 function tone({ tone: own }: Spot, on: Surface): void {
-  const light = 0.62 + 0.38 * fraction(own * 5.31);
+  const light = 0.56 + 0.4 * fraction(own * 5.31);
   const warm = fraction(own * 3.7) - 0.5;
-  on.dim(light * (1 + 0.05 * warm), light, light * (1 - 0.09 * warm));
+  on.dim(light * (1 + 0.08 * warm), light, light * (1 - 0.16 * warm));
 }
 
 /** One in each length of timber, or none; drawn out along it. */
