@@ -18,7 +18,7 @@ export interface Faults {
 
 const EXPOSURE = 0.92 * 2 ** -0.35;
 /** What a camera takes the middle of a picture for, and how far it gives way to one that is brighter or darker. */
-const MIDDLE = 0.36;
+const MIDDLE = 0.41;
 const GIVES_WAY = 0.55;
 const MOST_STEPS = 1.6;
 const WHITE = [0.99, 1, 1.02] as const;
@@ -45,7 +45,7 @@ function meteredSteps(values: Float32Array): number {
 }
 
 /** Against pictures of many samples one pass is best where the picture is small, two where it is large. */
-const passesFor = (width: number) => (width < 600 ? 1 : 2);
+const passesFor = (width: number) => (width < 400 ? 1 : 2);
 
 /** What a thumb covers shows no member. */
 export function seenMembers(film: Film, { thumb }: Faults = {}): Int32Array {

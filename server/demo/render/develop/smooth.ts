@@ -5,22 +5,22 @@ const KERNEL = [0.0625, 0.25, 0.375, 0.25, 0.0625] as const;
 /** Farther than this (m) is sky, which has no noise. */
 const SKY_M = 5000;
 
+type Noisy = Pick<Film, 'light' | 'variance'>;
+
 /**
  * What is seen, three numbers a pixel. The light is smoothed, not the pattern that it falls on, and not across edges
  * of things: H. Dammertz et al., "Edge-avoiding À-Trous wavelet transform for fast global illumination filtering",
  * HPG 2010, with the variance as in C. Schied et al., "Spatiotemporal variance-guided filtering", HPG 2017.
  */
 export function smoothed(film: Film, passes: number): Float32Array {
-  let light: Float32Array = film.light;
-  let variance: Float32Array = film.variance;
+  let noisy: Noisy = film;
   const normals = straightNormals(film);
   for (let pass = 0; pass < passes; pass += 1) {
-    const next = new Pass(film, normals, light, variance, 1 << pass);
+    const next = new Pass(film, normals, noisy, 1 << pass);
     next.run();
-    light = next.light;
-    variance = next.variance;
+    noisy = next;
   }
-  return light.map((value, i) => value * film.colour[i]! + film.shine[i]!);
+  return noisy.light.map((value, i) => value * film.colour[i]! + film.shine[i]!);
 }
 
 function straightNormals({ guide }: Film): Float32Array {
@@ -41,18 +41,20 @@ class Pass {
   readonly variance: Float32Array;
   private readonly width: number;
   private readonly height: number;
+  private readonly normals: Float32Array;
+  private readonly from: Float32Array;
+  private readonly spread: Float32Array;
+  private readonly step: number;
 
-  constructor(
-    { width, height }: Film,
-    private readonly normals: Float32Array,
-    private readonly from: Float32Array,
-    private readonly spread: Float32Array,
-    private readonly step: number,
-  ) {
+  constructor({ width, height }: Film, normals: Float32Array, { light, variance }: Noisy, step: number) {
     this.width = width;
     this.height = height;
-    this.light = Float32Array.from(from);
-    this.variance = Float32Array.from(spread);
+    this.normals = normals;
+    this.from = light;
+    this.spread = variance;
+    this.step = step;
+    this.light = Float32Array.from(light);
+    this.variance = Float32Array.from(variance);
   }
 
   run(): void {

@@ -72,7 +72,7 @@ export class Sky {
     const far = 1 / (z + 0.13);
     const thickness = isSeen ? layered(x * far * 0.75 + 3, y * far * 0.75 + clouds * 7, 1.7, 7) : 0.45;
     const cover = isSeen ? 0.92 * ramp(thickness, 0.43, 0.6) * (0.25 + 0.75 * ramp(z, 0, 0.16)) : 0.3;
-    const light = 1.5 - 0.55 * ramp(thickness, 0.47, 0.72) + 0.5 * towardsSun ** 3;
+    const light = 1.72 - 0.6 * ramp(thickness, 0.47, 0.72) + 0.5 * towardsSun ** 3;
     this.mix([light * 0.99, light, light * 1.015], cover);
   }
 

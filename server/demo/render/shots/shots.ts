@@ -21,8 +21,8 @@ function sunAt(westward: number, high: number): Vec {
   return unit([-Math.sin(turn) * Math.cos(up), -Math.cos(turn) * Math.cos(up), Math.sin(up)]);
 }
 
+const LATE: SkyKind = { kind: 'day', sun: sunAt(75, 30), clouds: 5 };
 const AFTERNOON: SkyKind = { kind: 'day', sun: sunAt(62, 38), clouds: 3 };
-const MORNING: SkyKind = { kind: 'day', sun: sunAt(-48, 36), clouds: 5 };
 
 export const SHOTS: readonly Shot[] = [
   {
@@ -36,7 +36,7 @@ export const SHOTS: readonly Shot[] = [
     name: 'inside-joists',
     state: 'joists',
     view: { position: [900, 450, 2000], lookAt: [2350, 6500, 800], roll: -1.2, focal35: 24 },
-    sky: AFTERNOON,
+    sky: LATE,
     seed: 2,
   },
   {
@@ -50,7 +50,7 @@ export const SHOTS: readonly Shot[] = [
     name: 'under-the-roof',
     state: 'roof',
     view: { position: [700, 5100, 3720], lookAt: [5000, 3000, 5650], roll: 1.4, focal35: 24 },
-    sky: MORNING,
+    sky: AFTERNOON,
     seed: 4,
   },
 ];
