@@ -129,6 +129,32 @@ test('among others, what is seen of a member agrees with the hulls of all, neare
   expect(members).toBeGreaterThan(20);
 });
 
+test('of two pieces let into each other flush, the first of the house is seen, without speckles', () => {
+  const post = upright([0, 0, 0], new Random(1));
+  const tie: OrientedBox = {
+    ...post,
+    axes: [post.axes[1], post.axes[2], post.axes[0]],
+    half: [1500, 60, 60],
+  };
+  for (const roll of [0, 4, 9]) {
+    const camera = cameraOf(
+      { position: [-700, -3500, 400], lookAt: [0, 0, 0], roll, focal35: 90 },
+      SIZE,
+      true,
+    );
+    const outline = silhouetteOf(post, camera);
+    for (const order of [0, 1]) {
+      const tracer = new PathTracer(sceneOfBoxes(order === 0 ? [post, tie] : [tie, post]), camera, SETTINGS);
+      const front = project(camera, [0, -60, 0]);
+      const patch = pixelsWhere(
+        (x, y) => Math.hypot(x - front.x, y - front.y) < 5.5 && isIn(outline, [x, y]),
+      );
+      expect(patch.length).toBeGreaterThan(60);
+      expect(patch.map(([x, y]) => tracer.memberAt(x, y))).toEqual(patch.map(() => 0));
+    }
+  }
+});
+
 const upright = (middle: Vec, random: Random): OrientedBox => ({
   middle,
   axes: [

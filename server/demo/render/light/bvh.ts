@@ -3,22 +3,26 @@ import type { Ray } from './ray.ts';
 
 const DEEPEST = 128;
 const FLAT = 1e-9;
+/** Nearer together than this is at one place: faces of two pieces that are let into each other flush. */
+const FLUSH_MM = 0.05;
 
 /** Finds what a ray meets. Not for two threads at once: it keeps its place in the tree. */
 export class Bvh {
   private readonly bounds: Float32Array;
   private readonly links: Int32Array;
   private readonly triangles: Float32Array;
+  private readonly order: Uint32Array;
   private readonly waiting = new Int32Array(DEEPEST);
   private readonly distances = new Float64Array(DEEPEST);
 
-  constructor({ bounds, links, triangles }: BvhData) {
+  constructor({ bounds, links, triangles, order }: BvhData) {
     this.bounds = bounds;
     this.links = links;
     this.triangles = triangles;
+    this.order = order;
   }
 
-  /** The nearest triangle within ray.far. */
+  /** The nearest triangle within ray.far; of those that lie flush the one that was added first. */
   nearest(ray: Ray): boolean {
     return this.search(ray, false);
   }
@@ -57,7 +61,7 @@ export class Bvh {
       do {
         if (depth === 0) return ray.met >= 0;
         depth -= 1;
-      } while (distances[depth]! >= ray.far);
+      } while (distances[depth]! >= ray.far + FLUSH_MM);
       node = waiting[depth]!;
     }
   }
@@ -73,7 +77,7 @@ export class Bvh {
     const z1 = (bounds[at + 5]! - ray.oz) * ray.iz;
     const enter = Math.max(Math.min(x0, x1), Math.min(y0, y1), Math.min(z0, z1));
     const leave = Math.min(Math.max(x0, x1), Math.max(y0, y1), Math.max(z0, z1));
-    return leave >= enter && leave > 0 && enter < ray.far ? enter : Infinity;
+    return leave >= enter && leave > 0 && enter < ray.far + FLUSH_MM ? enter : Infinity;
   }
 
   /** T. Möller and B. Trumbore, "Fast, minimum storage ray/triangle intersection", JGT 2 (1997). */
@@ -105,7 +109,7 @@ export class Bvh {
       const v = (dx * qx + dy * qy + dz * qz) / size;
       if (v < 0 || u + v > 1) continue;
       const far = (bx * qx + by * qy + bz * qz) / size;
-      if (far <= 0 || far >= ray.far) continue;
+      if (far <= 0 || !this.isBefore(ray, i, far)) continue;
       ray.far = far;
       ray.met = i;
       ray.u = u;
@@ -113,5 +117,10 @@ export class Bvh {
       found = true;
     }
     return found;
+  }
+
+  private isBefore({ far: nearest, met }: Ray, triangle: number, far: number): boolean {
+    if (met < 0 || Math.abs(far - nearest) > FLUSH_MM) return far < nearest;
+    return this.order[triangle]! < this.order[met]!;
   }
 }
