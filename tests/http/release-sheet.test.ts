@@ -192,7 +192,7 @@ describeOverBothDatabases('a release on paper', (make) => {
       const [before = '', after = ''] = await text('ja');
       expect(before).toContain(unbroken('隠れる部分は一〜三'));
       expect(before).toContain(unbroken('隠れる部分は下端から0.00〜2.80 m'));
-      expect(before).toContain(unbroken('い一 記録あり 必要な段階「栓打ち」、全長が隠れる'));
+      expect(before).toContain(unbroken('い一 記録あり 必要な段階「緊結」、全長が隠れる'));
       expect(before).toContain(unbroken('記録がない部分：二〜三'));
       expect(before).toMatch(
         /承認の前に疑義あり：.*、kei（検査員）が疑義「仕口が写っていない」。.*、.*（記録の責任者）が回答「右端に写っている」/u,
