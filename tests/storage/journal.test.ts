@@ -216,7 +216,9 @@ describeOverBothDatabases('the journal of a house', (make) => {
       ['い三', ['no-photo']],
     ]);
     const days = [(await journal()).lastDay, ...earlier.days];
-    expect(days.find((day) => day?.day === '2026-04-02')?.closed).toEqual([{ id: shut, name: 'South wall' }]);
+    expect(days.find((day) => day?.day === '2026-04-02')?.closed).toEqual([
+      { id: shut, name: 'South wall', released: false },
+    ]);
   });
 
   it('says of a covering that it changed when it closed and when that was taken back', async () => {
