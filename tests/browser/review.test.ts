@@ -137,7 +137,7 @@ describeInBrowser('reviewing a covering', () => {
     // It is a gap now, which comes first when the screen is opened anew; until then nothing moves.
     expect(await place(inspector)).toContain('60 of 60');
     expect(await inspector.locator('.review-choose strong').last().innerText()).toBe('北60');
-    await inspector.getByText(/Doubted by sato on .*: “This is 北59\.”/).waitFor();
+    await inspector.getByText(/Doubted by sato on .*: “This is 北59”/).waitFor();
     expect(await button(inspector, t('hold.doubt.open')).count()).toBe(0);
     await inspector.keyboard.press('d');
     expect(await inspector.getByRole('dialog').count()).toBe(0);
