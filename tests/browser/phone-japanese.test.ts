@@ -152,9 +152,7 @@ describeInBrowser('on a phone, in Japanese', () => {
 
   it('reports in Japanese what is missing', async () => {
     await goTo(page, t, 'report');
-    await page
-      .getByText(t('report.whole', { hidden: 3, onRecord: 1, gaps: 2, lost: 0, waived: 0 }))
-      .waitFor();
+    await page.getByText(t('report.whole', { hidden: 3, onRecord: 1, gaps: 2, lost: 0 })).waitFor();
     const lines = page.getByRole('table');
     expect(await row(lines, 'い三').innerText()).toContain(t('report.state.on-record'));
     expect(await row(lines, 'い二').innerText()).toContain(t('report.miss.no-photo'));

@@ -12,6 +12,8 @@ export const report = {
   nothingMissing: 'Nothing is missing.',
   nothingMissingText: 'Every member that a covering hides is on record, or accepted without a record.',
   whole:
+    'In all: {{hidden}} hidden, {{onRecord}} on record, {{gaps}} without a record, {{lost}} lost. A member in two coverings counts in both.',
+  wholeWaived:
     'In all: {{hidden}} hidden, {{onRecord}} on record, {{gaps}} without a record, {{lost}} lost, {{waived}} accepted without a record. A member in two coverings counts in both.',
   weigh_one:
     '{{count}} record is to be weighed: it counts, but a finding is about it, or it is hard to read, or a person gave its time.',

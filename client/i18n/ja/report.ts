@@ -15,6 +15,8 @@ export const report = {
   nothingMissing: '足りないものはありません。',
   nothingMissingText: '隠れる部材はすべて、記録があるか、記録なしで認められています。',
   whole:
+    '合計：隠れる部材{{hidden}}本、記録あり{{onRecord}}本、未記録{{gaps}}件、記録不能{{lost}}本。二つのふさぎ工事に入る部材は両方に数えます。',
+  wholeWaived:
     '合計：隠れる部材{{hidden}}本、記録あり{{onRecord}}本、未記録{{gaps}}件、記録不能{{lost}}本、記録なしで認めたもの{{waived}}本。二つのふさぎ工事に入る部材は両方に数えます。',
   weigh_other:
     '記録のあるもののうち{{count}}本は要検討です。記録には数えますが、要確認の事項があるか、読み取りにくいか、時刻を人が入れたものです。',

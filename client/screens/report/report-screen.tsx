@@ -75,7 +75,9 @@ function Report({ report }: { report: ClosingReportView }) {
     <div className="stack report">
       <PageMargins left={name} right={t('report.asOf', { when })} />
       <p className="report-paper-head">{t('report.printedFor', { house: name, when })}</p>
-      <p className="report-whole">{t('report.whole', { ...counts })}</p>
+      <p className="report-whole">
+        {t(counts.waived > 0 ? 'report.wholeWaived' : 'report.whole', { ...counts })}
+      </p>
       {counts.onRecord > counts.firm ? (
         <p>
           {t('report.weigh', { count: counts.onRecord - counts.firm })}{' '}
