@@ -89,9 +89,14 @@ describeInBrowser('a finger on the picture', () => {
     }).toBe(1);
     await button(page, t('bench.form.place')).tap();
     await said(page, 'い一, raised: placed.').waitFor();
-    const spot = await pointAtRest(stageOf(page, t), [0.6, 0.3]);
-    await page.touchscreen.tap(spot.x, spot.y);
-    await button(page, t('bench.form.placeNamed', { mark: 'い二', why: t('bench.form.why.next') })).tap();
+    const next = button(page, t('bench.form.placeNamed', { mark: 'い二', why: t('bench.form.why.next') }));
+    // What was just placed may move the picture once more, so that a finger comes down beside it.
+    await eventually(async () => {
+      const spot = await pointAtRest(stageOf(page, t), [0.6, 0.3]);
+      await page.touchscreen.tap(spot.x, spot.y);
+      return next.isVisible();
+    }).toBe(true);
+    await next.tap();
     await said(page, 'い二, raised: placed.').waitFor();
   });
 });

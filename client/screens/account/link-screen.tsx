@@ -10,6 +10,7 @@ import { LinkButton } from '../../parts/button.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
+import { Spinner } from '../../parts/spinner.tsx';
 import { LinkForm } from './link-form.tsx';
 
 /** Hardly anybody comes for this. */
@@ -28,9 +29,15 @@ export function LinkScreen() {
     staleTime: Infinity,
     refetchOnWindowFocus: false,
   });
+  const looking = (
+    <Page title={t('account.link.loading')}>
+      <Spinner />
+    </Page>
+  );
+  if (query.isPending) return looking;
   if (query.data?.purpose === 'new-password')
     return (
-      <Suspense fallback={null}>
+      <Suspense fallback={looking}>
         <NewPassword link={link} facts={query.data} />
       </Suspense>
     );
