@@ -22,7 +22,9 @@ export async function receivePhotos(
   { req, res, defect }: { req: Request; res: Response; defect: Reported },
 ): Promise<UploadOutcome[]> {
   if (!req.is('multipart/form-data'))
-    throw new Failure('unsupported-media-type', { found: String(req.get('content-type')) });
+    throw new Failure('unsupported-media-type', {
+      found: req.get('content-type') ?? 'a body without a type',
+    });
   const outcomes: UploadOutcome[] = [];
   const storage: multer.StorageEngine = {
     _handleFile: (_req, file, done) => {

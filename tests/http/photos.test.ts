@@ -165,6 +165,9 @@ describeOverBothDatabases('photos over HTTP', (make) => {
     other.append('pictures', new Blob([Uint8Array.from(await makeJpeg(7))]), 'x.jpg');
     const wrong = await server.owner.raw('POST', `/houses/${house.id}/photos`, { body: other });
     expect(await wrong.json()).toMatchObject({ status: 422, code: 'no-photo-in-request' });
+    const bare = await server.owner.raw('POST', `/houses/${house.id}/photos`);
+    const detail = 'This address does not take a body without a type.';
+    expect(await bare.json()).toMatchObject({ status: 415, detail });
   });
 
   it('pages through photos in order of capture, undated ones last, each exactly once', async () => {
