@@ -47,6 +47,30 @@ describeInBrowser('the front page of a house', () => {
   afterEach(() => expect(app.complaints()).toEqual([]));
   afterAll(() => app.close());
 
+  it('shows three things to look at on the first visit, and never again', async () => {
+    const tour = page.getByRole('region', { name: t('days.tour.title') });
+    const steps = tour.getByRole('link');
+    await eventually(() => steps.allInnerTexts()).toEqual([
+      t('common.nav.report'),
+      t('days.tour.photo'),
+      t('common.nav.frame'),
+    ]);
+    const first = () => steps.evaluateAll((links) => links.findIndex((a) => a.matches('.button-act')));
+    expect(await first()).toBe(0);
+    await steps.first().click();
+    await heading(page, t('report.title')).waitFor();
+    await page.goBack();
+    await eventually(first).toBe(1);
+    await steps.nth(1).click();
+    await page.waitForURL(/\/photos\//);
+    await page.goBack();
+    await photograph(page, 'front-page-tour-en');
+    await button(tour, t('days.tour.end')).click();
+    await eventually(() => tour.count()).toBe(0);
+    await openScreen(page, site.things.house);
+    expect(await tour.count()).toBe(0);
+  });
+
   it('says first what closes next and which members miss a record, each leading to its page', async () => {
     const next = page.locator('section').filter({ has: page.getByRole('heading', { name: t('days.next') }) });
     await next.getByText('hides 3 members, with 2 gaps', { exact: true }).waitFor();

@@ -14,6 +14,7 @@ import { firstSteps } from './first-steps.ts';
 import { FirstSteps } from './first-steps-list.tsx';
 import { LastDay } from './last-day.tsx';
 import { Today } from './today.tsx';
+import { Tour } from './tour.tsx';
 import { ImpossibleDates, WaitingPhotos } from './waiting.tsx';
 import './days.css';
 
@@ -45,7 +46,7 @@ function FrontPage({ journal }: { journal: JournalView }) {
   return (
     <div className="front-page">
       <div className="front-next">
-        {isFresh ? <FirstSteps /> : null}
+        {isFresh ? <FirstSteps /> : <Tour journal={journal} />}
         {isFresh && counts.coverings === 0 ? null : (
           <section className="section">
             <h2>{t('days.next')}</h2>
