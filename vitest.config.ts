@@ -17,6 +17,8 @@ const TIMEOUTS: Record<string, number> = {
   bench: 1_200_000,
 };
 const ONE_FILE_AT_A_TIME = ['browser', 'torture', 'bench'];
+/** They leave nothing behind in a module, so that what files import need be read once by each worker. */
+const SHARING_MODULES = ['domain', 'imaging', 'storage', 'http', 'browser'];
 
 export default defineConfig({
   test: {
@@ -29,6 +31,7 @@ export default defineConfig({
         pool: 'forks' as const,
         testTimeout: timeout,
         hookTimeout: Math.max(timeout, 60_000),
+        isolate: !SHARING_MODULES.includes(name),
         fileParallelism: !ONE_FILE_AT_A_TIME.includes(name),
       },
     })),

@@ -2,12 +2,12 @@ import ICAL from 'ical.js';
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest';
 import type { HouseView } from '#domain/contract/views';
-import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverEitherDatabase, type PlaceForDatabase } from '../support/databases.ts';
 import { newHouse, startServer, type Client, type TestServer } from '../support/server.ts';
 
 const BOARDS = '北側の下屋、野地板張り（二枚目）; "い通り", 継手は\\の字𠮷野杉';
 
-describeOverBothDatabases('closings as a calendar', (make) => {
+describeOverEitherDatabase('closings as a calendar', (make) => {
   let place: PlaceForDatabase;
   let server: TestServer;
   let house: HouseView;

@@ -10,7 +10,7 @@ import type {
   PhotoView,
   UploadOutcome,
 } from '#domain/contract/views';
-import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverEitherDatabase, type PlaceForDatabase } from '../support/databases.ts';
 import { makeJpeg, takenAt } from '../support/pictures.ts';
 import { HAS_SAMPLES, sample } from '../support/samples.ts';
 import { newHouse, startServer, type Client, type TestServer } from '../support/server.ts';
@@ -18,7 +18,7 @@ import { newHouse, startServer, type Client, type TestServer } from '../support/
 const REGION = { shape: 'rectangle', x: 0.1, y: 0.2, w: 0.3, h: 0.4 };
 let seeds = 5000;
 
-describeOverBothDatabases('times put right, over HTTP', (make) => {
+describeOverEitherDatabase('times put right, over HTTP', (make) => {
   let place: PlaceForDatabase;
   let server: TestServer;
   let owner: Client;

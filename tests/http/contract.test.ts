@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { ROUTES, type Route } from '#domain/contract/routes';
-import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverEitherDatabase, type PlaceForDatabase } from '../support/databases.ts';
 import { startServer, type TestServer } from '../support/server.ts';
 
 interface Document {
@@ -8,7 +8,7 @@ interface Document {
   paths: Record<string, Record<string, { operationId: string; parameters: { name: string; in: string }[] }>>;
 }
 
-describeOverBothDatabases('the API contract', (make) => {
+describeOverEitherDatabase('the API contract', (make) => {
   let place: PlaceForDatabase;
   let server: TestServer;
   beforeAll(async () => {

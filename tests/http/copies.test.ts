@@ -5,7 +5,7 @@ import { ExifTool } from 'exiftool-vendored';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { HouseView, PhotoView, UploadOutcome } from '#domain/contract/views';
-import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverEitherDatabase, type PlaceForDatabase } from '../support/databases.ts';
 import { makeJpeg } from '../support/pictures.ts';
 import { saidOfItself, TAIL, talkative } from '../support/said-of-itself.ts';
 import { HAS_SAMPLES, sample, saySoWithoutSamples } from '../support/samples.ts';
@@ -24,7 +24,7 @@ const PLACE = {
   ...{ 'GPS:GPSImgDirectionRef': 'T', 'GPS:GPSImgDirection': 123.5 },
 };
 
-describeOverBothDatabases('what leaves the server', (make) => {
+describeOverEitherDatabase('what leaves the server', (make) => {
   const exiftool = new ExifTool();
   let place: PlaceForDatabase;
   let server: TestServer;

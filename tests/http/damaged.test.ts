@@ -4,7 +4,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { PROBLEM_CODES } from '#domain/contract/problems';
 import type { HouseView, PhotoView, UploadOutcome } from '#domain/contract/views';
 import { cleanName } from '../../server/services/ingest-photo.ts';
-import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverEitherDatabase, type PlaceForDatabase } from '../support/databases.ts';
 import { makeJpeg } from '../support/pictures.ts';
 import { HAS_SAMPLES, sample, saySoWithoutSamples } from '../support/samples.ts';
 import { newHouse, startServer, type TestServer } from '../support/server.ts';
@@ -15,7 +15,7 @@ const LIMIT_MS = 10_000;
 saySoWithoutSamples();
 
 if (HAS_SAMPLES)
-  describeOverBothDatabases('damaged and hostile files over HTTP', (make) => {
+  describeOverEitherDatabase('damaged and hostile files over HTTP', (make) => {
     let place: PlaceForDatabase;
     let server: TestServer;
     let house: HouseView;

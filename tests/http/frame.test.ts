@@ -6,7 +6,7 @@ import type { JournalView } from '#domain/contract/journal-views';
 import type { ClosingReportView } from '#domain/contract/report-views';
 import type { SchedulePreviewView } from '#domain/contract/schedule-views';
 import type { CoveringView, HouseView, MemberHistoryView, UploadOutcome } from '#domain/contract/views';
-import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverEitherDatabase, type PlaceForDatabase } from '../support/databases.ts';
 import { makeJpeg, takenAt } from '../support/pictures.ts';
 import { HttpProblem, newHouse, startServer, type Client, type TestServer } from '../support/server.ts';
 
@@ -39,7 +39,7 @@ const REGION = { shape: 'rectangle', x: 0.1, y: 0.2, w: 0.3, h: 0.4 };
 const WALL = { shape: 'wall', family: 'first', line: 'い', bottom: 450, top: 3250, face: 'both' };
 let pictures = 4000;
 
-describeOverBothDatabases('the frame in space, over HTTP', (make) => {
+describeOverEitherDatabase('the frame in space, over HTTP', (make) => {
   let place: PlaceForDatabase;
   let server: TestServer;
   let owner: Client;

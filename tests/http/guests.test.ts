@@ -4,7 +4,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Answer } from '#domain/contract/routes';
 import type { GuestPageView, GuestShows } from '#domain/contract/guests';
 import type { HouseView, LedgerEntryView, TagView, UploadOutcome } from '#domain/contract/views';
-import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverEitherDatabase, type PlaceForDatabase } from '../support/databases.ts';
 import { saidOfItself, talkative } from '../support/said-of-itself.ts';
 import { makeSquares, takenAt } from '../support/pictures.ts';
 import {
@@ -19,7 +19,7 @@ import {
 const REGION = { shape: 'rectangle', x: 0.1, y: 0.2, w: 0.3, h: 0.4 };
 const DAY_MS = 24 * 60 * 60 * 1000;
 
-describeOverBothDatabases('guests', (make) => {
+describeOverEitherDatabase('guests', (make) => {
   const exiftool = new ExifTool();
   const covering = randomUUID();
   let place: PlaceForDatabase;

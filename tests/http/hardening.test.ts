@@ -8,7 +8,7 @@ import type { HouseView, MemberView, UploadOutcome } from '#domain/contract/view
 import { createLog } from '../../server/log.ts';
 import { cleanName } from '../../server/services/ingest-photo.ts';
 import { sheetReader } from '../../server/sheets/sheet-reader.ts';
-import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverEitherDatabase, type PlaceForDatabase } from '../support/databases.ts';
 import { makeJpeg } from '../support/pictures.ts';
 import { ROOT } from '../support/project-files.ts';
 import { newHouse, OWNER, startServer, type TestServer } from '../support/server.ts';
@@ -21,7 +21,7 @@ const json = (body: unknown) => ({
 });
 
 // Numbers in brackets: requirements of OWASP ASVS 4.0.3, from memory; the table is in DEVELOPERS.md.
-describeOverBothDatabases('an opponent', (make) => {
+describeOverEitherDatabase('an opponent', (make) => {
   let place: PlaceForDatabase;
   let server: TestServer;
   let house: HouseView;

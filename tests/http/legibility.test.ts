@@ -6,7 +6,7 @@ import type { LegibilityView } from '#domain/contract/legibility-views';
 import type { ClosingReportView } from '#domain/contract/report-views';
 import type { HouseView, PhotoDetailView, PhotoView, UploadOutcome } from '#domain/contract/views';
 import { serve } from '../../server/serve.ts';
-import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverEitherDatabase, type PlaceForDatabase } from '../support/databases.ts';
 import { takenAt } from '../support/pictures.ts';
 import { configFor, newHouse, startServer, type TestServer } from '../support/server.ts';
 
@@ -35,7 +35,7 @@ const CLEAR = { shape: 'rectangle', x: 0.05, y: 0.1, w: 0.4, h: 0.6 };
 const BLURRED = { shape: 'rectangle', x: 0.6, y: 0.1, w: 0.35, h: 0.6 };
 const SMALL = { shape: 'rectangle', x: 0.1, y: 0.1, w: 0.4, h: 0.01 };
 
-describeOverBothDatabases('what can be read in a photo', (make) => {
+describeOverEitherDatabase('what can be read in a photo', (make) => {
   let place: PlaceForDatabase;
   let server: TestServer;
   let house: HouseView;

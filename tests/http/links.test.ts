@@ -2,7 +2,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Answer } from '#domain/contract/routes';
 import type { HouseView, LedgerEntryView, LinkView } from '#domain/contract/views';
 import { makeKeepersPasswordLink } from '../../server/services/passwords.ts';
-import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverEitherDatabase, type PlaceForDatabase } from '../support/databases.ts';
 import {
   HttpProblem,
   OWNER,
@@ -21,7 +21,7 @@ const codeOf = (work: Promise<unknown>) =>
     (error: unknown) => (error instanceof HttpProblem ? error.problem.code : String(error)),
   );
 
-describeOverBothDatabases('one-time links', (make) => {
+describeOverEitherDatabase('one-time links', (make) => {
   let place: PlaceForDatabase;
   let server: TestServer;
   let house: HouseView;

@@ -3,13 +3,13 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { AccountView, PhotoView } from '#domain/contract/views';
 import { ask, inBatches, operationsOf, type Operation } from '../support/ask-api.ts';
 import { makeAskers, withoutHouse, type Asker } from '../support/askers.ts';
-import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverEitherDatabase, type PlaceForDatabase } from '../support/databases.ts';
 import { furnishHouse, type FurnishedHouse } from '../support/furnished-house.ts';
 import { addressOf, complaint, expectedOf, isRight } from '../support/right-answer.ts';
 import { startServer, type Client, type TestServer } from '../support/server.ts';
 import { WHO_MAY } from '../support/who-may.ts';
 
-describeOverBothDatabases('who may do what, every operation of the API', (make) => {
+describeOverEitherDatabase('who may do what, every operation of the API', (make) => {
   let place: PlaceForDatabase;
   let server: TestServer;
   let operations: Operation[];

@@ -1,10 +1,10 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { PhotoView, UploadOutcome } from '#domain/contract/views';
-import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverEitherDatabase, type PlaceForDatabase } from '../support/databases.ts';
 import { makeJpeg, takenAt } from '../support/pictures.ts';
 import { newHouse, startServer, type TestServer } from '../support/server.ts';
 
-describeOverBothDatabases('asking for some of the photos', (make) => {
+describeOverEitherDatabase('asking for some of the photos', (make) => {
   let place: PlaceForDatabase;
   let server: TestServer;
   beforeAll(async () => {

@@ -6,7 +6,7 @@ import type {
   PhotoView,
   UploadOutcome,
 } from '#domain/contract/views';
-import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverEitherDatabase, type PlaceForDatabase } from '../support/databases.ts';
 import { makeJpeg, takenAt } from '../support/pictures.ts';
 import { newHouse, startServer, type Client, type TestServer } from '../support/server.ts';
 
@@ -19,7 +19,7 @@ const GPS = {
 const SITE = { lat: 35.0116, lon: 135.7681 };
 const DEVICE = { lat: 35.0119, lon: 135.7684, errorM: 12.5, measuredAt: '2026-04-01T01:00:00.000Z' };
 
-describeOverBothDatabases('the place of a photo', (make) => {
+describeOverEitherDatabase('the place of a photo', (make) => {
   let where: PlaceForDatabase;
   let server: TestServer;
   let owner: Client;

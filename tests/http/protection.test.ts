@@ -5,7 +5,7 @@ import type { FindingsView } from '#domain/contract/findings';
 import type { ProtectionView } from '#domain/contract/protection';
 import type { ClosingReportView } from '#domain/contract/report-views';
 import type { HouseView, LedgerEntryView, MemberHistoryView, UploadOutcome } from '#domain/contract/views';
-import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverEitherDatabase, type PlaceForDatabase } from '../support/databases.ts';
 import { makeSquares, takenAt } from '../support/pictures.ts';
 import { HttpProblem, newHouse, startServer, type Client, type TestServer } from '../support/server.ts';
 
@@ -29,7 +29,7 @@ const ZONE = { ...SHEETS, face: 'both', over: 'over-posts' };
 const JAPAN = (text: string) => new Date(`${text}+09:00`).toISOString();
 let pictures = 9000;
 
-describeOverBothDatabases('temporary protection, over HTTP', (make) => {
+describeOverEitherDatabase('temporary protection, over HTTP', (make) => {
   let place: PlaceForDatabase;
   let server: TestServer;
   let owner: Client;

@@ -8,7 +8,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { FindingsView } from '#domain/contract/findings';
 import type { ReleaseView } from '#domain/contract/review-views';
 import type { HouseView, LedgerEntryView, TagView } from '#domain/contract/views';
-import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverEitherDatabase, type PlaceForDatabase } from '../support/databases.ts';
 import { canReadPdf, overdrawn, pdfWords } from '../support/pdf-words.ts';
 import { makeSquares, takenAt } from '../support/pictures.ts';
 import { addPhoto, releaseAsSeen } from '../support/release.ts';
@@ -41,7 +41,7 @@ const SCHEDULE = [
 ].join('\n');
 const WALL = { shape: 'wall', family: 'first', line: 'い', from: '一', to: '三', bottom: 450, top: 3250 };
 
-describeOverBothDatabases('a release on paper', (make) => {
+describeOverEitherDatabase('a release on paper', (make) => {
   let place: PlaceForDatabase;
   let server: TestServer;
   let carpenter: Client;

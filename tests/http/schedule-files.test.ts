@@ -1,9 +1,9 @@
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { HouseView } from '#domain/contract/views';
-import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverEitherDatabase, type PlaceForDatabase } from '../support/databases.ts';
 import { newHouse, startServer, type TestServer } from '../support/server.ts';
 
-describeOverBothDatabases('schedule files over HTTP', (make) => {
+describeOverEitherDatabase('schedule files over HTTP', (make) => {
   let place: PlaceForDatabase;
   let server: TestServer;
   let house: HouseView;

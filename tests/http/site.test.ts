@@ -5,7 +5,7 @@ import type { ShotListView } from '#domain/contract/shot-views';
 import type { CoveringView, HouseView, UploadOutcome } from '#domain/contract/views';
 import type { WallFiguresView } from '#domain/contract/wall-views';
 import { dayAfter } from '#domain/frame/invented/invented-house';
-import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverEitherDatabase, type PlaceForDatabase } from '../support/databases.ts';
 import { makeJpeg, takenAt } from '../support/pictures.ts';
 import { newHouse, startServer, type Client, type TestServer } from '../support/server.ts';
 
@@ -27,7 +27,7 @@ const WALL = { shape: 'wall', family: 'first', line: 'い', from: '一', to: '�
 const BOTH = { ...WALL, face: 'both', over: 'between-posts' };
 let pictures = 7000;
 
-describeOverBothDatabases('what somebody on site asks, over HTTP', (make) => {
+describeOverEitherDatabase('what somebody on site asks, over HTTP', (make) => {
   let place: PlaceForDatabase;
   let server: TestServer;
   let owner: Client;

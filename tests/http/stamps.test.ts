@@ -3,7 +3,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it, vi } 
 import type { StampsView } from '#domain/contract/stamps';
 import type { HouseView, LedgerEntryView } from '#domain/contract/views';
 import { housesToStamp, stampHead } from '../../server/services/stamp-heads.ts';
-import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverEitherDatabase, type PlaceForDatabase } from '../support/databases.ts';
 import { newHouse, startServer, type TestServer } from '../support/server.ts';
 import { HAS_OPENSSL, startStamps, type TestStamps } from '../support/test-stamps.ts';
 
@@ -11,7 +11,7 @@ const DAY_MS = 24 * 60 * 60 * 1000;
 
 // Against OpenSSL's time-stamp service and verifier (openssl-ts(1)).
 describe.skipIf(!HAS_OPENSSL)('without the program openssl, stamps are not tested', () => {
-  describeOverBothDatabases('stamped tree heads', (make) => {
+  describeOverEitherDatabase('stamped tree heads', (make) => {
     let place: PlaceForDatabase;
     let stamps: TestStamps;
     let server: TestServer;

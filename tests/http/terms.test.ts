@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Answer } from '#domain/contract/routes';
 import type { TermFacts, TermView } from '#domain/contract/terms';
 import type { HouseView, LedgerEntryView, MemberView, UploadOutcome } from '#domain/contract/views';
-import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverEitherDatabase, type PlaceForDatabase } from '../support/databases.ts';
 import { makeJpeg, takenAt } from '../support/pictures.ts';
 import { newHouse, startServer, type Client, type TestServer } from '../support/server.ts';
 
@@ -20,7 +20,7 @@ const RAIL: TermFacts = {
   does: '',
 };
 
-describeOverBothDatabases('the words of a crew', (make) => {
+describeOverEitherDatabase('the words of a crew', (make) => {
   let where: PlaceForDatabase;
   let server: TestServer;
   let owner: Client;

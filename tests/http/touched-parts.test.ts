@@ -2,14 +2,14 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { Answer } from '#domain/contract/routes';
 import type { HouseView, TagView, UploadOutcome } from '#domain/contract/views';
 import { touchedBy, type HouseData } from '../../client/live/touched-parts.ts';
-import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverEitherDatabase, type PlaceForDatabase } from '../support/databases.ts';
 import { makeJpeg, takenAt } from '../support/pictures.ts';
 import { newHouse, startServer, type TestServer } from '../support/server.ts';
 
 const DEVICE = { lat: 35, lon: 135, errorM: 12, measuredAt: '2026-04-01T01:00:00.000Z' };
 const REGION = { shape: 'rectangle', x: 0.1, y: 0.2, w: 0.3, h: 0.4 };
 
-describeOverBothDatabases('what a statement changes on the screens', (make) => {
+describeOverEitherDatabase('what a statement changes on the screens', (make) => {
   let place: PlaceForDatabase;
   let server: TestServer;
   let house: HouseView;

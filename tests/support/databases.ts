@@ -1,4 +1,5 @@
-import { mkdtemp, rm } from 'node:fs/promises';
+import { existsSync } from 'node:fs';
+import { cp, mkdtemp, rm } from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
 import { describe } from 'vitest';
@@ -25,15 +26,37 @@ export function describeOverBothDatabases(
   );
 }
 
+/**
+ * Where time is short over one of them, for a name always the same one; by hand over both. Not for what is about
+ * a database itself, nor for the whole job.
+ */
+export function describeOverEitherDatabase(
+  name: string,
+  body: (make: () => Promise<PlaceForDatabase>) => void,
+): void {
+  if (process.env['CI'] !== 'true' || skipsEmbedded || process.env['ARAKABE_TEST_POSTGRES'] === undefined)
+    return describeOverBothDatabases(name, body);
+  if (name.length % 2 === 0) describe(`${name} (embedded)`, () => body(makeEmbedded));
+  else describe(`${name} (PostgreSQL)`, () => body(makeServer));
+}
+
 /** An empty database of the other kind; where there is no PostgreSQL, of the same. */
 export function otherPlace(kind: DatabaseConfig['kind']): Promise<PlaceForDatabase> {
   return kind === 'embedded' && process.env['ARAKABE_TEST_POSTGRES'] ? makeServer() : makeEmbedded();
 }
 
+/** Copies what initdb makes, which takes seconds; where the test command has made none, the program makes it. */
+export async function spareInitdb(folder: string): Promise<void> {
+  const empty = process.env['ARAKABE_TEST_EMBEDDED'];
+  if (empty !== undefined && !existsSync(folder)) await cp(empty, folder, { recursive: true });
+}
+
 async function makeEmbedded(): Promise<PlaceForDatabase> {
   const folder = await mkdtemp(path.join(os.tmpdir(), 'arakabe-embedded-'));
+  const database = path.join(folder, 'database');
+  await spareInitdb(database);
   return {
-    config: { kind: 'embedded', folder: path.join(folder, 'database') },
+    config: { kind: 'embedded', folder: database },
     remove: () => rm(folder, { recursive: true, force: true }),
   };
 }

@@ -1,5 +1,6 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import os from 'node:os';
 import path from 'node:path';
 import { ROOT } from '../../server/install.mjs';
 import { startPrivatePostgres } from './private-postgres.mjs';
@@ -9,6 +10,7 @@ const NEEDS = {
   chromium: ['browser'],
   perl: ['reference', 'imaging'],
   openssl: ['reference', 'http'],
+  embedded: ['services', 'storage', 'http', 'node24'],
   samples: ['reference', 'imaging', 'http', 'browser', 'bench'],
 };
 
@@ -38,7 +40,27 @@ export async function prepareMachine(projects, environment) {
   const postgres = needed('postgres') ? await providePostgres(environment) : { variables: {} };
   if (postgres.missing)
     absent.push({ what: 'every test on a PostgreSQL server', reason: postgres.missing, required: true });
-  return { absent, variables: postgres.variables ?? {}, stop: postgres.stop ?? (async () => {}) };
+  const embedded = needed('embedded') ? await makeEmbedded() : { variables: {}, remove: () => {} };
+  return {
+    absent,
+    variables: { ...postgres.variables, ...embedded.variables },
+    stop: async () => {
+      embedded.remove();
+      await postgres.stop?.();
+    },
+  };
+}
+
+/** An embedded database in which nothing is, to be copied: making it takes seconds, and a run needs a hundred. */
+async function makeEmbedded() {
+  const { PGlite } = await import('@electric-sql/pglite');
+  const folder = mkdtempSync(path.join(os.tmpdir(), 'arakabe-empty-'));
+  const database = path.join(folder, 'database');
+  await (await PGlite.create(database)).close();
+  return {
+    variables: { ARAKABE_TEST_EMBEDDED: database },
+    remove: () => rmSync(folder, { recursive: true, force: true }),
+  };
 }
 
 /** A server named by whoever runs the tests is used as it is. */

@@ -5,7 +5,7 @@ import type { HouseView } from '#domain/contract/views';
 import type { ComposeOptions } from '../../server/compose.ts';
 import type { Config, DatabaseConfig } from '../../server/config.ts';
 import { serve, type Running } from '../../server/serve.ts';
-import type { PlaceForDatabase } from './databases.ts';
+import { spareInitdb, type PlaceForDatabase } from './databases.ts';
 import { temporaryFolder } from './record.ts';
 
 export const OWNER = { email: 'owner@example.org', password: 'a long enough password' };
@@ -30,6 +30,7 @@ export async function startServer(
     dataFolder === undefined
       ? await temporaryFolder()
       : { folder: dataFolder, remove: () => Promise.resolve() };
+  if (place.config.kind === 'embedded') await spareInitdb(path.join(folder, 'database'));
   const running = await serve(
     { ...configFor(place.config, folder), ...config },
     { log: pino({ level: 'silent' }), ...options },
