@@ -45,8 +45,9 @@ function FrontPage({ journal }: { journal: JournalView }) {
   const isFresh = firstSteps({ ...useHouse(), counts }).length > 0;
   return (
     <div className="front-page">
+      {isFresh ? null : <Tour journal={journal} />}
       <div className="front-next">
-        {isFresh ? <FirstSteps /> : <Tour journal={journal} />}
+        {isFresh ? <FirstSteps /> : null}
         {isFresh && counts.coverings === 0 ? null : (
           <section className="section">
             <h2>{t('days.next')}</h2>

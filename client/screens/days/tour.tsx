@@ -25,7 +25,7 @@ function Steps({ me, today, steps }: { me: string; today: string; steps: readonl
   };
   const next = steps.find(({ word }) => !seen.includes(word));
   return (
-    <section className="section" aria-label={t('days.tour.title')}>
+    <section className="section tour" aria-label={t('days.tour.title')}>
       <h2>{t('days.tour.title')}</h2>
       <ol className="first-steps">
         {steps.map((step) => (
