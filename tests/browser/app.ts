@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe } from 'vitest';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import type { DatabaseConfig } from '../../server/config.ts';
 import { findChromium, launchBrowser } from '../support/chromium.ts';
-import { describeOverBothDatabases, makeServer, type PlaceForDatabase } from '../support/databases.ts';
+import { describeOverEitherDatabase, makeServer, type PlaceForDatabase } from '../support/databases.ts';
 import { temporaryFolder } from '../support/record.ts';
 import { ServerProcess } from '../support/server-process.ts';
 
@@ -82,11 +82,11 @@ async function makeQuick(): Promise<PlaceForDatabase> {
 /** Without a browser there is nothing to run; the test command says so and fails where CI=true. */
 export const describeInBrowser = describe.skipIf(!findChromium());
 
-export function describeInBrowserOverBothDatabases(
+export function describeInBrowserOverEitherDatabase(
   name: string,
   body: (make: () => Promise<PlaceForDatabase>, kind: DatabaseConfig['kind']) => void,
 ): void {
-  describeInBrowser('in the browser', () => describeOverBothDatabases(name, body));
+  describeInBrowser('in the browser', () => describeOverEitherDatabase(name, body));
 }
 
 /** The tests of a suite are steps of one story: after one that failed the rest would only wait in vain. */

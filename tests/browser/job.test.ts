@@ -1,6 +1,6 @@
 import { afterAll, afterEach, beforeAll, expect } from 'vitest';
 import { wordsOf } from '../client/words.ts';
-import { describeInBrowserOverBothDatabases, inOneGo, startApp } from './app.ts';
+import { describeInBrowserOverEitherDatabase, inOneGo, startApp } from './app.ts';
 import type { Job } from './job/job.ts';
 import { opening } from './job/opening.ts';
 import { reporting } from './job/reporting.ts';
@@ -13,7 +13,7 @@ import { sitePhotos } from './site-photos.ts';
  * 13:43:45 on 24 February 2002, both without an offset and so by the clock of the site; the box 18:44:06
  * four hours behind UTC on 4 May 2020, which is 07:44 of the next day in Tokyo (+9); the deck undated.
  */
-describeInBrowserOverBothDatabases('the job, from the first link to the lost members', (make, kind) => {
+describeInBrowserOverEitherDatabase('the job, from the first link to the lost members', (make, kind) => {
   // Filled before the first step; each step takes out of it what it needs.
   const job = {} as Job;
   beforeAll(async () => {

@@ -2,12 +2,12 @@ import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import type { Words } from '../../client/i18n/words.ts';
 import { wordsOf } from '../client/words.ts';
-import { describeInBrowserOverBothDatabases, inOneGo, startApp, type App } from './app.ts';
+import { describeInBrowserOverEitherDatabase, inOneGo, startApp, type App } from './app.ts';
 import { chooseTool, dragBox, pictureDrawn, sayByKey, tagArrived, tagRow } from './bench-hands.ts';
 import { button, eventually, field, goTo, heading, link, makeAccount, openHouse, signIn } from './hands.ts';
 import { KEEPER, prepareSite, type Site } from './site.ts';
 
-describeInBrowserOverBothDatabases('several people', (make) => {
+describeInBrowserOverEitherDatabase('several people', (make) => {
   let app: App;
   let t: Words;
   let site: Site;

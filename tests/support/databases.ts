@@ -28,16 +28,16 @@ export function describeOverBothDatabases(
 
 /**
  * Where time is short over one of them, for a name always the same one; by hand over both. Not for what is about
- * a database itself, nor for the whole job.
+ * a database itself, nor for the whole job over HTTP.
  */
 export function describeOverEitherDatabase(
   name: string,
-  body: (make: () => Promise<PlaceForDatabase>) => void,
+  body: (make: () => Promise<PlaceForDatabase>, kind: DatabaseConfig['kind']) => void,
 ): void {
   if (process.env['CI'] !== 'true' || skipsEmbedded || process.env['ARAKABE_TEST_POSTGRES'] === undefined)
     return describeOverBothDatabases(name, body);
-  if (name.length % 2 === 0) describe(`${name} (embedded)`, () => body(makeEmbedded));
-  else describe(`${name} (PostgreSQL)`, () => body(makeServer));
+  if (name.length % 2 === 0) describe(`${name} (embedded)`, () => body(makeEmbedded, 'embedded'));
+  else describe(`${name} (PostgreSQL)`, () => body(makeServer, 'server'));
 }
 
 /** An empty database of the other kind; where there is no PostgreSQL, of the same. */

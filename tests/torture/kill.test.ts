@@ -18,7 +18,7 @@ import { Journal } from './journal.ts';
 import { tell } from './told.ts';
 import { prepareWorksite, type Worksite } from './worksite.ts';
 
-const KILLS = Number(process.env['ARAKABE_TEST_KILLS'] ?? 6);
+const KILLS = Number(process.env['ARAKABE_TEST_KILLS'] ?? (process.env['CI'] === 'true' ? 4 : 6));
 const SEED = Number(process.env['ARAKABE_TEST_SEED'] ?? Date.now() % 1_000_000);
 const CLIENTS = 4;
 /** A round takes two to three seconds on two idle cores; checking all pictures at the end takes longer. */
