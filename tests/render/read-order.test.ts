@@ -29,7 +29,7 @@ test.each([
   [['a', '--width', 'wide'], '--width is a whole number from 16 to 4000, not wide.'],
   [['a', '--samples', '0'], '--samples is a whole number from 1 to 1024, not 0.'],
   [['a', '--threads', '1.5'], '--threads is a whole number from 1 to 64, not 1.5.'],
-  [['a', '--only', 'nothing'], 'There is no picture nothing; there is lake-side-raising'],
+  [['a', '--only', 'nothing'], 'There is no picture nothing; there is stones-set'],
   [['a', '--colour', 'red'], 'An option is unknown or has no value'],
 ])('%j: %s', (argv, sentence) => {
   expect(read(...argv)).toMatchObject({ problem: expect.stringContaining(sentence) });

@@ -15,7 +15,8 @@ import { newFilm } from '../../server/demo/render/light/film.ts';
 import { PathTracer } from '../../server/demo/render/light/path-tracer.ts';
 import { render } from '../../server/demo/render/light/render.ts';
 import { SHOTS } from '../../server/demo/render/shots/shots.ts';
-import { STATES } from '../../server/demo/render/shots/states.ts';
+import { stateOnDay } from '../../server/demo/render/shots/state-on-day.ts';
+import { readTruth, truthText } from '../../server/demo/render/truth/truth-file.ts';
 import { takeShot, type TakenShot } from '../../server/demo/render/take-shot.ts';
 import { ROOT } from '../support/project-files.ts';
 import { addBox, block } from '../../server/demo/render/mesh/shapes.ts';
@@ -23,7 +24,12 @@ import { DAY, EVEN, anyBox, sceneOf, sceneOfBoxes } from './small-scenes.ts';
 import { Random } from '../../server/demo/render/random.ts';
 
 const SMALL = { width: 80, height: 60, samples: 1, detail: 0.01 };
-const [FIRST, INSIDE, WALL, ROOF] = SHOTS;
+const [FIRST, INSIDE, WALL, ROOF] = [
+  'lake-side-raising',
+  'inside-joists',
+  'west-post-lath',
+  'under-the-boards',
+].map((name) => SHOTS.find((shot) => shot.name === name));
 
 const seen = ({ truth }: TakenShot) => new Map(truth.members.map((member) => [member.mark, member]));
 
@@ -51,7 +57,7 @@ describe('a shot of the boathouse', () => {
 
   test('knows of each member how much of it is seen', async () => {
     const { truth } = await takeShot(FIRST!, SMALL);
-    const state = STATES[FIRST!.state]();
+    const state = stateOnDay(FIRST!);
     const pixels = truth.members.reduce((sum, member) => sum + member.pixels, 0);
     expect(pixels).toBeGreaterThan(500);
     expect(pixels).toBeLessThan(80 * 60);
@@ -69,7 +75,7 @@ describe('a shot of the boathouse', () => {
   });
 
   test('shows lath and the rails behind it, but no rail under the coat', async () => {
-    const state = STATES.lath();
+    const state = stateOnDay(WALL!);
     const { truth } = await takeShot(WALL!, { ...SMALL, width: 160, height: 120 });
     const rails = truth.members.filter(({ mark }) => /^い通り.*貫$/u.test(mark));
     expect(rails.length).toBe(3);
@@ -91,10 +97,30 @@ describe('a shot of the boathouse', () => {
   });
 });
 
+test('the truth is kept of what can be seen, in few digits', async () => {
+  const { truth } = await takeShot(FIRST!, SMALL);
+  const kept = readTruth(truthText(truth, FIRST!.day));
+  expect(kept).toMatchObject({ width: 80, height: 60, day: 0 });
+  expect(kept.members.map(({ mark }) => mark)).toEqual(
+    truth.members.filter(({ pixels }) => pixels > 0).map(({ mark }) => mark),
+  );
+  for (const { mark, stage, pixels, ofWhole, bounds, outline } of kept.members) {
+    const whole = truth.members.find((member) => member.mark === mark)!;
+    expect({ stage, pixels, bounds }).toEqual({
+      stage: whole.stage,
+      pixels: whole.pixels,
+      bounds: whole.bounds,
+    });
+    expect(Math.abs(ofWhole - whole.ofWhole)).toBeLessThanOrEqual(0.0005);
+    for (const [i, value] of outline.entries())
+      expect(Math.abs(value - whole.outline[i]!)).toBeLessThanOrEqual(0.5);
+  }
+});
+
 test('nobody takes a picture from within a member', () => {
-  for (const { state, view } of SHOTS) {
-    const [x, y, z] = view.position.map(roundMm) as [Mm, Mm, Mm];
-    for (const { mark, axis } of STATES[state]().members)
+  for (const shot of SHOTS) {
+    const [x, y, z] = shot.view.position.map(roundMm) as [Mm, Mm, Mm];
+    for (const { mark, axis } of stateOnDay(shot).members)
       expect(isInside({ x, y, z }, memberBody(axis)), mark).toBe(false);
   }
 });

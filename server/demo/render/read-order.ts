@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util';
-import type { Shot } from './shots/shots.ts';
+import type { Shot } from './shots/shot.ts';
 
 export interface Order {
   readonly folder: string;
@@ -15,7 +15,7 @@ const NUMBERS = {
   threads: { usual: 1, least: 1, most: 64 },
 } as const;
 
-const USAGE = 'npm run render -- <out folder> [--width 240] [--samples 8] [--threads 1] [--only name]';
+const USAGE = 'npm run render -- <out folder> [--width 240] [--samples 8] [--threads 1] [--only name,name]';
 
 /** What somebody asks for, or in a sentence what is wrong with it. */
 export function readOrder(
@@ -32,12 +32,17 @@ export function readOrder(
       return { problem: `--${name} is a whole number from ${least} to ${most}, not ${values[name] ?? ''}.` };
     numbers[name] = value;
   }
-  const chosen = shots.filter(({ name }) => values.only === undefined || name === values.only);
-  if (chosen.length === 0)
+  const names = values.only?.split(',') ?? shots.map(({ name }) => name);
+  const unknown = names.filter((name) => !shots.some((shot) => shot.name === name));
+  if (unknown.length > 0)
     return {
-      problem: `There is no picture ${values.only ?? ''}; there is ${shots.map(({ name }) => name).join(', ')}.`,
+      problem: `There is no picture ${unknown.join(', ')}; there is ${shots.map(({ name }) => name).join(', ')}.`,
     };
-  return { folder, ...numbers, shots: chosen };
+  return {
+    folder,
+    ...numbers,
+    shots: names.flatMap((name) => shots.find((shot) => shot.name === name) ?? []),
+  };
 }
 
 interface Words {

@@ -1,7 +1,7 @@
 import sharp from 'sharp';
 import type { Size } from '../camera.ts';
 
-const QUALITY = 84;
+const QUALITY = 80;
 
 /** As a phone writes it: a little sharpened, colours at half the size. */
 export function jpegOf(bytes: Uint8Array, { width, height }: Size): Promise<Buffer> {

@@ -6,10 +6,10 @@ export const CORNERS = ['top-left', 'top-right', 'bottom-left', 'bottom-right'] 
 export type Corner = (typeof CORNERS)[number];
 
 /** Of somebody's thumb before the lens: red where the light shines through, out of focus. */
-const THUMB = [0.34, 0.135, 0.095] as const;
+const THUMB = [0.62, 0.27, 0.2] as const;
 /** How far it reaches in, and how soft its edge is, as shares of the picture's width. */
-const REACH = 0.21;
-const SOFT = 0.055;
+const REACH = 0.3;
+const SOFT = 0.09;
 
 /** How much of a pixel the thumb covers, 0 to 1. */
 export function thumbShare({ width, height }: Size, corner: Corner, x: number, y: number): number {

@@ -30,7 +30,7 @@ export function buildScene(state: HouseState, { seed, detail, sky }: SceneSettin
     (site) => addWalls(site, state),
     (site) => addBoards(site, state),
     (site) => addGround(site, slip),
-    (site) => addClutter(site, height),
+    (site) => addClutter(site, state, height),
     addBackground,
   ];
   // Each part with chances of its own: one more peg in the frame moves no stone on the ground.

@@ -1,12 +1,14 @@
 import { addBlob, addSheet, addTube, block, stick } from '../mesh/shapes.ts';
 import { layered } from '../noise.ts';
 import type { Vec } from '../vec.ts';
+import { addBatterBoards } from './batter-boards.ts';
+import type { HouseState } from './house-state.ts';
 import { put, putStick, some, type Site } from './site.ts';
 
 type Height = (x: number, y: number) => number;
 
 /** What stands about on a site, where the carpenters do not fall over it. */
-export function addClutter(site: Site, height: Height): void {
+export function addClutter(site: Site, state: HouseState, height: Height): void {
   timberStack(site, [-5200, -700], height);
   sawhorses(site, [-6600, -3300], height);
   earthHeap(site, [-2700, 5300], height);
@@ -19,7 +21,9 @@ export function addClutter(site: Site, height: Height): void {
   ] as const)
     bucket(site, [x, y, height(x, y)]);
   sacks(site, [-1500, 6900], height);
-  ladder(site, [-1400, 6200, height(-1400, 6200)], [-140, 6200, 4600]);
+  if (state.members.length === 0) return addBatterBoards(site, state);
+  if (state.members.some(({ kind }) => kind === 'keta'))
+    ladder(site, [-1400, 6200, height(-1400, 6200)], [-140, 6200, 4600]);
   scaffold(site, height);
 }
 

@@ -7,7 +7,9 @@ import type { HouseState, StandingMember } from './house-state.ts';
 import { put, some, type Site } from './site.ts';
 
 /** The frame itself: the members, each with its index, and what belongs to them and has no mark. */
-export function addFrame(site: Site, { members, sheets }: HouseState): void {
+export function addFrame(site: Site, { members, stones, sheets }: HouseState): void {
+  // First, so that they lie alike whatever stands on them.
+  for (const axis of stones) addStone(site, axis);
   for (const [index, member] of members.entries()) {
     const box = boxOfMember(member.axis);
     const tone = toneOf(member.mark);
@@ -15,7 +17,6 @@ export function addFrame(site: Site, { members, sheets }: HouseState): void {
     for (const tail of tailsOf(member)) addBox(site.mesh, tail, { material: 'wood', tone });
     if (sheets.includes(member.mark)) hang(site, box);
   }
-  for (const member of members.filter(standsOnStone)) addStone(site, member.axis);
   for (const rail of members.filter(isWedged)) wedge(site, rail, members);
 }
 
@@ -50,11 +51,6 @@ function tailsOf({ kind, axis }: StandingMember): OrientedBox[] {
   });
   return [tail(axis.start, -1, tails.start), tail(axis.end, 1, tails.end)].filter(({ half }) => half[0] > 0);
 }
-
-/** A post that ends so far above the ground ends on a stone. */
-const STONE_MM = 300;
-
-const standsOnStone = ({ axis }: StandingMember) => axis.runs === 'upright' && axis.start.z < STONE_MM;
 
 function addStone(site: Site, { start, width }: Axis): void {
   const { random } = site;

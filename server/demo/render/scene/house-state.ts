@@ -23,6 +23,8 @@ export type WallZone = Extract<Zone, { shape: 'wall' }>;
 export interface Infill {
   readonly zone: WallZone;
   readonly infill: 'lath' | 'half' | 'rough' | 'boarded';
+  /** How far up the level lath is tied on, 0 to 1. */
+  readonly laid?: number;
 }
 
 /** A floor or a roof's boarding, as far as it is laid. */
@@ -41,6 +43,8 @@ export interface Boards {
 export interface HouseState {
   readonly reader: GridReader;
   readonly members: readonly StandingMember[];
+  /** Of all that will stand on stones: they are set first. */
+  readonly stones: readonly Axis[];
   readonly walls: readonly Infill[];
   readonly boards: readonly Boards[];
   /** Marks of members over which a blue sheet hangs. */
@@ -56,13 +60,21 @@ export interface Progress extends Partial<Pick<HouseState, 'walls' | 'boards' | 
 export function stateOf(house: InventedHouse, { stageOf, walls, boards, sheets }: Progress): HouseState {
   const lexicon = lexiconOf([]);
   const reader = gridReader(house.grid);
-  const members = house.members.flatMap((member) => {
-    const stage = stageOf(member);
-    if (stage === null || stage === 'cut') return [];
+  const placed = house.members.map((member) => {
     const read = axisOf(member.setOut, usualLie(member.kind, lexicon), reader);
     if (!read.ok) throw new RangeError(`${member.mark} cannot be: ${read.problem.reason}.`);
-    const kind = findKind(member.kind, lexicon)?.id ?? null;
-    return [{ mark: member.mark, kind, axis: read.axis, stage }];
+    return { member, axis: read.axis };
   });
-  return { reader, members, walls: walls ?? [], boards: boards ?? [], sheets: sheets ?? [] };
+  const members = placed.flatMap(({ member, axis }) => {
+    const stage = stageOf(member);
+    if (stage === null || stage === 'cut') return [];
+    return [{ mark: member.mark, kind: findKind(member.kind, lexicon)?.id ?? null, axis, stage }];
+  });
+  const stones = placed.map(({ axis }) => axis).filter(standsOnStone);
+  return { reader, members, stones, walls: walls ?? [], boards: boards ?? [], sheets: sheets ?? [] };
 }
+
+/** What ends so far above the ground ends on a stone. */
+const STONE_MM = 300;
+
+const standsOnStone = ({ runs, start }: Axis) => runs === 'upright' && start.z < STONE_MM;

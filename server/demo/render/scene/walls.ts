@@ -7,21 +7,21 @@ import { panelOf, type Panel } from './wall-panel.ts';
 
 /** What fills the walls, bay by bay. */
 export function addWalls(site: Site, { walls, reader }: HouseState): void {
-  for (const wall of walls) addInfill(site, wall.infill, panelOf(wall.zone, reader));
+  for (const wall of walls) addInfill(site, wall, panelOf(wall.zone, reader));
 }
 
-function addInfill(site: Site, infill: Infill['infill'], panel: Panel): void {
+function addInfill(site: Site, { infill, laid = 1 }: Infill, panel: Panel): void {
   const { random } = site;
   switch (infill) {
     case 'lath':
-      return addLath(site, panel, () => panel.bottom);
+      return addLath(site, panel, { coat: () => panel.bottom, laid });
     case 'rough':
       return addCoat(site, panel, () => panel.top);
     case 'half': {
       const [own, middle] = [random.next() * 9, panel.bottom + (panel.top - panel.bottom) * 0.52];
       const edge = (along: number) =>
         middle + 160 * Math.sin(along * 0.0022 + own) + 240 * (layered(along * 0.004, own, 2, 4) - 0.47);
-      addLath(site, panel, edge);
+      addLath(site, panel, { coat: edge, laid: 1 });
       return addCoat(site, panel, edge);
     }
     case 'boarded':
@@ -35,8 +35,14 @@ const UPRIGHT_OUT_MM = 14;
 const LEVEL_OUT_MM = 22;
 const TIE_OUT_MM = 27;
 
-/** Split bamboo upright and level, tied with straw wherever no coat will hide it at once. */
-function addLath(site: Site, panel: Panel, coat: (along: number) => number): void {
+interface Tied {
+  /** Up to where a coat hides what is tied. */
+  readonly coat: (along: number) => number;
+  readonly laid: number;
+}
+
+/** Split bamboo upright and, as far up as it is laid, level; tied with straw. */
+function addLath(site: Site, panel: Panel, { coat, laid }: Tied): void {
   const { random } = site;
   const columns = Math.floor(panel.wide / LATH_EVERY_MM);
   const rows = Math.floor((panel.top - panel.bottom) / LATH_EVERY_MM);
@@ -48,7 +54,7 @@ function addLath(site: Site, panel: Panel, coat: (along: number) => number): voi
     );
     addSplit(site, bent, { flat: 'along', panel });
   }
-  for (let j = 1; j < rows; j += 1) {
+  for (let j = 1; j < rows * laid; j += 1) {
     const z = panel.bottom + (j * (panel.top - panel.bottom)) / rows + random.about(6);
     const bent = bends(site, (share, bend) =>
       panel.at(5 + (panel.wide - 10) * share, z + bend, LEVEL_OUT_MM),

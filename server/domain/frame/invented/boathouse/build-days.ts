@@ -8,7 +8,7 @@ import { kneeWalls, lowerWalls, type WallRun } from './walls.ts';
 export type BuildDays = Readonly<Partial<Record<Stage, number>>>;
 
 /** The lath of a wall is on so many days before its first coat: clay is mixed meanwhile. Common practice. */
-const LATH_BEFORE_COAT = 6;
+export const LATH_BEFORE_COAT = 6;
 const CUT = -20;
 
 /** When pieces are raised and made fast, by kind: up from the stones, then the roof, then floors. */
