@@ -4,7 +4,7 @@ import type { Shot } from './shot.ts';
 export const ROOF_SHOTS: readonly Shot[] = [
   {
     ...{ name: 'lake-side-rafters', day: 6, time: '11:15:36', clouds: 2 },
-    view: { position: [6500, 4750, 5380], lookAt: [3500, 900, 5000], roll: 1.2, focal35: 24 },
+    view: { position: [2900, 5900, 5100], lookAt: [3400, 1200, 5400], roll: 1.2, focal35: 24 },
   },
   {
     ...{ name: 'lake-side-eaves', day: 6, time: '13:32:08', clouds: 9 },
