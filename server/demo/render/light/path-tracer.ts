@@ -177,6 +177,7 @@ export class PathTracer {
       film.guide[4 * pixel + k] = normal[k]! / count;
     }
     film.guide[4 * pixel + 3] = metres / count;
-    film.variance[pixel] = Math.max(0, greySquares / count - (grey / count) ** 2) / count;
+    // Of few samples the mean lies nearer to them than it should: one less is counted (F. W. Bessel).
+    film.variance[pixel] = Math.max(0, greySquares / count - (grey / count) ** 2) / Math.max(1, count - 1);
   }
 }
