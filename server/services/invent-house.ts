@@ -1,6 +1,7 @@
 import type { AccountView } from '#domain/contract/views';
 import { CoveringFacts } from '#domain/contract/shapes';
-import type { InventedHouse, InventedMember } from '#domain/frame/invented/invented-house';
+import type { InventedHouse } from '#domain/frame/invented/invented-house';
+import { scheduleText } from '#domain/frame/invented/schedule-text';
 import type { Context } from './context.ts';
 import { planCovering } from './coverings.ts';
 import { writeNote } from './days.ts';
@@ -18,7 +19,7 @@ export async function inventHouse(
   const { name, firstDay, grid, coverings, days } = invented;
   await createHouse(context, account, house, { name, zone: 'Asia/Tokyo', firstDay, site: null });
   await stateGrid(context, account, house, grid);
-  const bytes = new TextEncoder().encode(scheduleOf(invented.members));
+  const bytes = new TextEncoder().encode(scheduleText(invented.members));
   const file = { bytes, contentType: 'text/csv', fileName: 'invented.csv' };
   await importSchedule(context, account, house, file, { mapping: {}, missing: 'keep', badRows: 'refuse' });
   for (const covering of coverings) {
@@ -26,13 +27,4 @@ export async function inventHouse(
     await planCovering(context, account, { house, covering: newId() }, facts);
   }
   for (const { day, text } of days) await writeNote(context, account, house, day, text);
-}
-
-const HEADINGS = '番付,種類,場所,始点,終点,階,下端,上端,断面';
-
-function scheduleOf(members: readonly InventedMember[]): string {
-  const rows = members.map(({ mark, kind, place, setOut: { from, to, level, base, top, width, depth } }) =>
-    [mark, kind, place, from, to, level, base ?? '', top ?? '', `${width ?? ''}×${depth ?? ''}`].join(','),
-  );
-  return [HEADINGS, ...rows].join('\n');
 }
