@@ -89,7 +89,7 @@ module.exports = {
     forbid(
       'demo-is-a-room-of-its-own',
       'What invents pictures knows the domain, sharp and threads; the program itself never runs it.',
-      { path: '^server/demo/' },
+      { path: '^server/demo/', pathNot: '^server/demo/site/' },
       {
         pathNot: [
           ROOMS.domain,
@@ -100,9 +100,15 @@ module.exports = {
       },
     ),
     forbid(
+      'demo-uses-the-api',
+      'What fills the demo knows the program by its API over HTTP, as anybody does, and this machine.',
+      { path: '^server/demo/site/' },
+      { path: '.', pathNot: [ROOMS.domain, '^server/demo/'], dependencyTypesNot: ['core'] },
+    ),
+    forbid(
       'nobody-needs-the-demo',
-      'Only its command and its tests.',
-      { path: '^(server|client)/', pathNot: '^server/demo/' },
+      'Only its commands and its tests.',
+      { path: '^(server|client)/', pathNot: ['^server/demo/', '^server/(start-)?demo[.]ts$'] },
       { path: '^server/demo/' },
     ),
     forbid(

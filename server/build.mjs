@@ -13,6 +13,7 @@ const SERVER_ENTRIES = {
   'reset-link': 'server/reset-link.ts',
   verify: 'server/verify.ts',
   restore: 'server/restore.ts',
+  demo: 'server/demo.ts',
   render: 'server/demo/render/command.ts',
   'render-worker': 'server/demo/render/light/render-worker.ts',
   'heic-worker': 'server/imaging/heic-worker.ts',

@@ -66,6 +66,16 @@ export function readConfig(environment: NodeJS.ProcessEnv = process.env): Config
   return toConfig(parsed.data);
 }
 
+/** What a command that serves nobody's record asks of the environment: a port where one is wished, and who watches. */
+export function readTerminal(environment: NodeJS.ProcessEnv = process.env): {
+  port: number | null;
+  isWatched: boolean;
+} {
+  const { port } = readConfig({ PORT: environment['PORT'] });
+  const isWished = Boolean(environment['PORT']);
+  return { port: isWished ? port : null, isWatched: process.stdout.isTTY && !environment['CI'] };
+}
+
 function contradictions(env: z.infer<typeof Environment>): string[] {
   const found: string[] = [];
   if (Boolean(env.ARAKABE_OWNER_EMAIL) !== Boolean(env.ARAKABE_OWNER_PASSWORD))

@@ -4,12 +4,15 @@ import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { PlainError, ROOT, assertNode, installMissing, runPlainly } from './install.mjs';
 
+/** What shows screens to somebody. */
+const WITH_SCREENS = ['main', 'demo'];
+
 /** `node server/start.mjs [entry]`: installs and builds what is missing, then runs dist/server/<entry>.js here. */
 await runPlainly(async () => {
   const [entry = 'main', ...rest] = process.argv.slice(2);
   assertNode();
   installMissing();
-  buildBeforehand(entry === 'main' ? ['server', 'client', 'check'] : ['server']);
+  buildBeforehand(WITH_SCREENS.includes(entry) ? ['server', 'client', 'check'] : ['server']);
   const bundle = path.join(ROOT, 'dist', 'server', `${entry}.js`);
   if (!existsSync(bundle)) throw new PlainError(`There is no server/${entry}.ts to start.`);
   process.argv.splice(1, process.argv.length, bundle, ...rest);

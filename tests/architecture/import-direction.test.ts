@@ -45,6 +45,10 @@ const PLANTED: Record<string, string> = {
   'server/storage/bad-lost.ts': "import { x } from './nowhere.ts';\nexport const bad = x;",
   'server/demo/good.ts':
     "import { good } from '#domain/good';\nimport { Worker } from 'node:worker_threads';\nexport const demo = [good, Worker];",
+  'server/demo/site/good.ts':
+    "import { demo } from '../good.ts';\nimport { createServer } from 'node:http';\nexport const site = [demo, createServer];",
+  'server/demo/site/bad-service.ts': "import { s } from '../../services/good.ts';\nexport const bad = s;",
+  'server/demo.ts': "import { site } from './demo/site/good.ts';\nexport const run = site;",
   'server/demo/bad-storage.ts': "import { tags } from '../storage/tags.ts';\nexport const bad = tags;",
   'server/storage/bad-demo.ts': "import { demo } from '../demo/good.ts';\nexport const bad = demo;",
   'client/good.tsx':
@@ -61,6 +65,7 @@ const EXPECTED = [
   'composition-is-the-top: server/http/bad-composition.ts',
   'configuration-is-handed-on: server/services/bad-config.ts',
   'demo-is-a-room-of-its-own: server/demo/bad-storage.ts',
+  'demo-uses-the-api: server/demo/site/bad-service.ts',
   'domain-is-pure: server/domain/bad-http.ts',
   'domain-is-pure: server/domain/bad-node.ts',
   'domain-is-pure: server/domain/bad-package.ts',

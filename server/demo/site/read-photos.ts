@@ -1,0 +1,20 @@
+import { readFile } from 'node:fs/promises';
+import path from 'node:path';
+import type { Truth } from '../render/truth/truth.ts';
+import { shiftDates } from '../exif/shift-dates.ts';
+import type { PhotoRow, StoryPhoto } from '../story/photo.ts';
+
+export interface DemoPhoto extends StoryPhoto {
+  readonly jpeg: Uint8Array;
+}
+
+/** The pictures of a folder with their truth, their days moved by so many. Throws where one is missing. */
+export function readPhotos(folder: string, rows: readonly PhotoRow[], days: number): Promise<DemoPhoto[]> {
+  return Promise.all(
+    rows.map(async (row) => {
+      const file = path.join(folder, row.name);
+      const [jpeg, truth] = await Promise.all([readFile(`${file}.jpg`), readFile(`${file}.json`, 'utf8')]);
+      return { ...row, truth: JSON.parse(truth) as Truth, jpeg: shiftDates(jpeg, days) };
+    }),
+  );
+}

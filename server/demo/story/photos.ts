@@ -1,0 +1,3 @@
+import type { PhotoRow } from './photo.ts';
+
+export const PHOTOS: readonly PhotoRow[] = [];
