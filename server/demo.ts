@@ -13,8 +13,10 @@ const say = (line: string) => void process.stdout.write(`${line}\n`);
 async function run(): Promise<void> {
   const { port, isWatched } = readTerminal();
   const photoFolder = path.join(packageRoot(), 'server', 'demo', 'photos');
-  const starting = startDemo({ port, photoFolder, photos: PHOTOS, now: new Date(), say });
-  stopOnSignal(starting);
+  const ending = new AbortController();
+  const order = { port, photoFolder, photos: PHOTOS, now: new Date(), signal: ending.signal, say };
+  const starting = startDemo(order);
+  stopOnSignal(starting, ending);
   const demo = await starting;
   welcome(demo);
   const [first] = demo.doors;
@@ -32,25 +34,21 @@ function welcome({ origin, folder, doors }: Demo): void {
 const WIDTH = 'http://localhost:00000/carpenter'.length;
 
 /** Also while it is still being made ready: what was written is removed in any case. */
-function stopOnSignal(starting: Promise<Demo>): void {
-  let isStopping = false;
-  const stop = () => {
-    if (isStopping) return;
-    isStopping = true;
-    starting
-      .then(async (demo) => {
-        await demo.stop();
-        say(`Removed ${demo.folder}.`);
-      })
-      .then(
-        () => process.exit(0),
-        () => process.exit(1),
-      );
+function stopOnSignal(starting: Promise<Demo>, ending: AbortController): void {
+  const stop = async () => {
+    if (ending.signal.aborted) return;
+    ending.abort();
+    // Where it had not come up it has removed its folder itself.
+    const demo = await starting.catch(() => null);
+    await demo?.stop();
+    say(`Removed ${demo?.folder ?? 'what it had written'}.`);
+    process.exit(0);
   };
-  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, stop);
+  for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => void stop());
 }
 
 run().catch((error: unknown) => {
+  if (error instanceof Error && error.name === 'AbortError') return;
   process.stderr.write(`${sayWhyNot(error)}\n`);
   process.exitCode = 1;
 });

@@ -23,6 +23,8 @@ export interface DemoOrder {
   readonly photoFolder: string;
   readonly photos: readonly PhotoRow[];
   readonly now: Date;
+  /** Ends it also while it is still being made ready. */
+  readonly signal: AbortSignal;
   /** Says a line to whoever waits. */
   readonly say: (line: string) => void;
 }
@@ -64,11 +66,14 @@ async function start(order: DemoOrder, undo: Undo[]): Promise<Omit<Demo, 'stop'>
   const port = order.port ?? (await freePort());
   const running = await serve(configFor(folder, port), { now: clock.now });
   undo.push(() => running.stop());
-  const instance = { origin: `http://${LOOPBACK}:${port}`, firstLink: running.firstLink, at: clock.set };
+  const instance = {
+    ...{ origin: `http://${LOOPBACK}:${port}`, firstLink: running.firstLink },
+    ...{ at: clock.set, signal: order.signal },
+  };
   const jpegs = new Map(photos.map(({ name, jpeg }) => [name, jpeg]));
   const crew = await carryOut(instance, story, jpegs, tellingOf(story, order.say));
   order.say('Making their pictures …');
-  await picturesMade(crew.carpenter, story.house);
+  await picturesMade(crew.carpenter, story.house, order.signal);
   clock.run();
   const doors = await openDoors(crew, `${running.origin}/houses/${story.house}`);
   undo.push(() => doors.close());

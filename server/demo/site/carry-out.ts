@@ -8,6 +8,8 @@ export interface Instance {
   readonly origin: string;
   /** The address by which the first account is made. */
   readonly firstLink: string | null;
+  /** Where it is aborted, no more is done. */
+  readonly signal: AbortSignal;
   /** Sets the clock of the instance. */
   at(instant: string): void;
 }
@@ -28,6 +30,7 @@ export async function carryOut(
   await makeAccount(crew.carpenter, instance.firstLink?.split('/').at(-1) ?? '', 'carpenter');
   const doing = new Doing(story.house, crew, jpegs);
   for (const act of story.acts) {
+    instance.signal.throwIfAborted();
     tell(act);
     instance.at(act.at);
     await doing.do(act);
