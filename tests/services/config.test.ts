@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { expect, it } from 'vitest';
-import { ConfigError, readConfig } from '../../server/config.ts';
+import { ConfigError, readConfig, readTerminal } from '../../server/config.ts';
 
 it('needs nothing', () => {
   expect(readConfig({})).toEqual({
@@ -67,3 +67,10 @@ function problemsOf(environment: NodeJS.ProcessEnv): readonly string[] {
     throw error;
   }
 }
+
+it('knows of a terminal which port is wished, and that no robot watches', () => {
+  expect(readTerminal({})).toMatchObject({ port: null });
+  expect(readTerminal({ PORT: '' })).toMatchObject({ port: null });
+  expect(readTerminal({ PORT: '4400', CI: 'true' })).toEqual({ port: 4400, isWatched: false });
+  expect(() => readTerminal({ PORT: 'harbour' })).toThrow(ConfigError);
+});

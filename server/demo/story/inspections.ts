@@ -27,7 +27,7 @@ export function inspections(raising: string, { covering, next }: Ids): Act[] {
       ...{ at: momentOf(raising, 8, '07:40'), by: 'inspector' },
       ...{ does: 'release', covering: covering(LAKE_ROOF), release },
     },
-    post(8, '15:30', 'carpenter', of(LAKE_ROOF, 'close'), { note: '' }),
+    post(8, '17:40', 'carpenter', of(LAKE_ROOF, 'close'), { note: '' }),
     post(9, '16:45', 'carpenter', of(HILL_ROOF, 'close'), {
       withoutRelease:
         '雨の前に張り終えた。検査は頼んでいない。 Boarded before the rain; nobody was asked to inspect.',

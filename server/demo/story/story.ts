@@ -6,6 +6,7 @@ import { idsOf } from './ids.ts';
 import { inspections } from './inspections.ts';
 import { openRecord } from './opening.ts';
 import type { StoryPhoto } from './photo.ts';
+import { sheets } from './sheets.ts';
 
 /** All that was done in the record of the boathouse, in order; the same for the same raising and photos. */
 export function storyOf(raising: string, site: Site, photos: readonly StoryPhoto[]): Story {
@@ -14,6 +15,7 @@ export function storyOf(raising: string, site: Site, photos: readonly StoryPhoto
     ...openRecord(plan, raising, site, ids),
     ...evenings(plan, raising, photos, ids),
     ...inspections(raising, ids),
+    ...sheets(raising, ids),
   ];
   // A sort keeps what is said in one minute in its order.
   return { house: ids.house, acts: acts.toSorted((a, b) => Date.parse(a.at) - Date.parse(b.at)) };
