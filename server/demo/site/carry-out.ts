@@ -1,6 +1,6 @@
 import type { ReviewView } from '#domain/contract/review-views';
 import type { UploadOutcome } from '#domain/contract/views';
-import type { Act, Story } from '../story/act.ts';
+import type { Act, ActOf, Story } from '../story/act.ts';
 import { PASSWORD, PEOPLE, type Who } from '../story/people.ts';
 import { SiteClient } from './site-client.ts';
 
@@ -66,7 +66,7 @@ class Doing {
       case 'join':
         return this.#join(act.by);
       case 'add-photo':
-        return this.#addPhoto(by, act.photo);
+        return this.#addPhoto(by, act);
       case 'tag':
         return void (await by.send('POST', `/photos/${this.#idOf(act.photo)}/tags`, act.tag));
       case 'say-of-photo':
@@ -86,13 +86,13 @@ class Doing {
     await makeAccount(this.crew[who], link, who);
   }
 
-  async #addPhoto(by: SiteClient, name: string): Promise<void> {
+  async #addPhoto(by: SiteClient, { photo, fileName }: ActOf<'add-photo'>): Promise<void> {
     const path = `/houses/${this.house}/photos`;
-    const jpeg = this.jpegs.get(name) ?? new Uint8Array();
-    const { results } = await by.sendPhoto<{ results: UploadOutcome[] }>(path, `${name}.jpg`, jpeg);
+    const jpeg = this.jpegs.get(photo) ?? new Uint8Array();
+    const { results } = await by.sendPhoto<{ results: UploadOutcome[] }>(path, fileName, jpeg);
     const [outcome] = results;
-    if (!outcome || outcome.outcome === 'refused') throw new Error(`${name}.jpg was not taken.`);
-    this.#photos.set(name, outcome.photo.id);
+    if (!outcome || outcome.outcome === 'refused') throw new Error(`${fileName} was not taken.`);
+    this.#photos.set(photo, outcome.photo.id);
   }
 
   #idOf(name: string): string {
@@ -105,10 +105,7 @@ class Doing {
 const LOOK_EVERY_MS = 100;
 
 /** Looks at every line once all regions are measured, and accepts by name what has no record. */
-async function release(
-  inspector: SiteClient,
-  { covering, release }: Extract<Act, { does: 'release' }>,
-): Promise<void> {
+async function release(inspector: SiteClient, { covering, release }: ActOf<'release'>): Promise<void> {
   let review = await inspector.get<ReviewView>(`/coverings/${covering}/review`);
   while (review.evidence.some(isUnmeasured)) {
     await new Promise((resolve) => setTimeout(resolve, LOOK_EVERY_MS));

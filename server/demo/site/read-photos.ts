@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
-import type { Truth } from '../render/truth/truth.ts';
+import { readTruth } from '../render/truth/truth-file.ts';
 import { shiftDates } from '../exif/shift-dates.ts';
 import type { PhotoRow, StoryPhoto } from '../story/photo.ts';
 
@@ -12,9 +12,11 @@ export interface DemoPhoto extends StoryPhoto {
 export function readPhotos(folder: string, rows: readonly PhotoRow[], days: number): Promise<DemoPhoto[]> {
   return Promise.all(
     rows.map(async (row) => {
-      const file = path.join(folder, row.name);
-      const [jpeg, truth] = await Promise.all([readFile(`${file}.jpg`), readFile(`${file}.json`, 'utf8')]);
-      return { ...row, truth: JSON.parse(truth) as Truth, jpeg: shiftDates(jpeg, days) };
+      const [jpeg, truth] = await Promise.all([
+        readFile(path.join(folder, `${row.name}.jpg`)),
+        readFile(path.join(folder, `${row.shot}.json`), 'utf8'),
+      ]);
+      return { ...row, truth: readTruth(truth), jpeg: shiftDates(jpeg, days) };
     }),
   );
 }

@@ -18,11 +18,13 @@ export type Act = Told &
       }
     | { readonly does: 'hand-in-schedule'; readonly text: string }
     | { readonly does: 'join' }
-    | { readonly does: 'add-photo'; readonly photo: string }
+    | { readonly does: 'add-photo'; readonly photo: string; readonly fileName: string }
     | { readonly does: 'tag'; readonly photo: string; readonly tag: Tag }
     | { readonly does: 'say-of-photo'; readonly photo: string; readonly path: string; readonly body: unknown }
     | { readonly does: 'release'; readonly covering: string; readonly release: Release }
   );
+
+export type ActOf<Does extends Act['does']> = Extract<Act, { readonly does: Does }>;
 
 /** As it is sent; `mark` is in its normal form. */
 export type Tag = { readonly id: string } & Pick<TagFacts, 'stage' | 'region' | 'stretch'> & {

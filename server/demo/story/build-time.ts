@@ -15,7 +15,7 @@ export function raisingFor(now: Date): string {
   return dayAfter(today, -THIS_MORNING);
 }
 
-/** An instant of the build, by its day and the clock on site. */
+/** An instant of the build, by its day and the clock on site, HH:MM or HH:MM:SS. */
 export function momentOf(raising: string, day: number, clock: string): string {
-  return new Date(`${dayAfter(raising, day)}T${clock}:00${OFFSET}`).toISOString();
+  return new Date(`${dayAfter(raising, day)}T${clock}${OFFSET}`).toISOString();
 }

@@ -19,9 +19,9 @@ export function evenings(
 ): Act[] {
   const choose = tagChooser(plan, new Set(LEFT));
   const byDay = photos.toSorted((a, b) => a.day - b.day);
-  const added = byDay.map(({ name, day, by }, i): Act => {
+  const added = byDay.map(({ name, fileName, day, by }, i): Act => {
     const earlier = byDay.slice(0, i).filter((photo) => photo.day === day).length;
-    return { at: evening(raising, day, earlier), by, does: 'add-photo', photo: name };
+    return { at: evening(raising, day, earlier), by, does: 'add-photo', photo: name, fileName };
   });
   const tagged = byDay
     .filter(({ isTagged }) => isTagged)
@@ -31,15 +31,24 @@ export function evenings(
         return { at: evening(raising, day, TAGGING), by, does: 'tag', photo: name, tag };
       }),
     );
+  const clocks = byDay
+    .filter(({ showsClock }) => showsClock)
+    .map(({ name, day, time, by }): Act => {
+      const body = { id: next(), trueTime: momentOf(raising, day, time), withinS: 60, note: CLOCK_NOTE };
+      const said = { does: 'say-of-photo', photo: name, path: 'clock-mark', body } as const;
+      return { at: evening(raising, day, CLOCKS), by, ...said };
+    });
   const noted = NOTES.map(({ day, by, text }): Act => {
     const path = `/houses/${house}/days/${dayAfter(raising, day)}/note`;
     return { at: evening(raising, day, NOTING), by, does: 'say', method: 'PUT', path, body: { text } };
   });
-  return [...added, ...tagged, ...noted];
+  return [...added, ...tagged, ...clocks, ...noted];
 }
 
 /** Minutes into the evening. */
 const TAGGING = 20;
+const CLOCKS = 40;
 const NOTING = 50;
+const CLOCK_NOTE = '現場の時計を一緒に写した。 The clock on site is in the picture.';
 const evening = (raising: string, day: number, minute: number) =>
   momentOf(raising, day, `18:${String(minute).padStart(2, '0')}`);

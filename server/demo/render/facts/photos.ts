@@ -31,6 +31,8 @@ export const PHOTO_ROWS: readonly PhotoRow[] = [
     ['ridge-up', 2268],
     ['corner-pegged', 2290],
     ['lake-side-rafters', 2317],
+    ['scaffold-west-rafters', 2324],
+    ['scaffold-east-rafters', 2325],
     ['loft-joists-thumb', 2333],
     ['dark-loft', 2371],
     ['bearers-and-sheet', 2402],

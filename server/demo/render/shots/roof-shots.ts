@@ -11,6 +11,14 @@ export const ROOF_SHOTS: readonly Shot[] = [
     view: { position: [800, -3100, 1600], lookAt: [3300, 1300, 4700], roll: -0.6, focal35: 28 },
   },
   {
+    ...{ name: 'scaffold-west-rafters', day: 7, time: '08:31:27', clouds: 3 },
+    view: { position: [1700, -2300, 6700], lookAt: [1750, 1500, 5150], roll: 1.4, focal35: 24 },
+  },
+  {
+    ...{ name: 'scaffold-east-rafters', day: 7, time: '08:33:03', clouds: 3 },
+    view: { position: [5600, -2250, 6700], lookAt: [5550, 1500, 5150], roll: -0.8, focal35: 24 },
+  },
+  {
     ...{ name: 'hill-side-west-end', day: 7, time: '09:48:21', clouds: 3 },
     view: { position: [1500, 8560, 5750], lookAt: [1250, 5200, 5350], roll: 0.9, focal35: 35 },
   },
