@@ -25,7 +25,7 @@ beforeAll(async () => {
   demo = await startDemo({ ...order, signal, say: (line) => void said.push(line) });
   const { cookie } = await goIn(demo.doors[0]?.address ?? '');
   get = (address) => ask(address, cookie);
-});
+}, 180_000);
 afterAll(() => demo.stop());
 
 /** As a browser that follows a door. */
@@ -107,7 +107,7 @@ describe('the demo house', () => {
   it('leaves what is wrong with its photos to be found', async () => {
     const { counts } = await get<FindingsView>(`/houses/${demo.house}/findings`);
     const open = Object.fromEntries(counts.map((count) => [count.kind, count.open]));
-    expect(open).toMatchObject({ 'closed-with-gaps': 1, 'closed-without-release': 1 });
+    expect(open).toMatchObject({ disputed: 1, 'closed-with-gaps': 1, 'closed-without-release': 1 });
     const trapped = (kind: string) => PHOTO_FACTS.filter(({ trap }) => trap?.kind === kind).length;
     expect(open['off-site'] ?? 0).toBe(trapped('off-site'));
     expect(open['no-date'] ?? 0).toBe(trapped('no-time'));
@@ -142,9 +142,10 @@ describe('the demo house', () => {
 
   it('reports line by line what follows from the truth of its photos', async () => {
     const tags = (await measured()).flatMap((photo) =>
-      photo.allTags.map(({ id, mark, stage, stretch, legibility }): OracleTag => {
+      photo.allTags.map(({ id, mark, stage, stretch, legibility, disputed }): OracleTag => {
         const taken = takenOf(rowOf(photo));
-        const against = legibility.verdict === 'unreadable' ? ['unreadable'] : [];
+        const doubted = disputed === null ? [] : ['disputed'];
+        const against = legibility.verdict === 'unreadable' ? [...doubted, 'unreadable'] : doubted;
         return { id, photo: photo.id, mark, stage, stretch, taken, against };
       }),
     );
@@ -165,6 +166,10 @@ describe('the demo house', () => {
       ),
     );
     expect(lines.toSorted(byName)).toEqual(expectedReport(tags, closed).toSorted(byName));
+    // A house in which everything happens.
+    const [states, misses] = [lines.map(({ state }) => state), lines.flatMap(({ miss }) => miss ?? [])];
+    expect(new Set(states)).toEqual(new Set(['on-record', 'gap', 'lost', 'waived']));
+    expect(misses).toEqual(expect.arrayContaining(['no-photo', 'part-only', 'before-stage']));
   });
 });
 

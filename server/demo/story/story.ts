@@ -1,5 +1,6 @@
 import type { Site } from '#domain/contract/shapes';
 import type { Story } from './act.ts';
+import { doubts } from './doubts.ts';
 import { evenings } from './evenings.ts';
 import { planOf } from './house-plan.ts';
 import { idsOf } from './ids.ts';
@@ -11,9 +12,11 @@ import { sheets } from './sheets.ts';
 /** All that was done in the record of the boathouse, in order; the same for the same raising and photos. */
 export function storyOf(raising: string, site: Site, photos: readonly StoryPhoto[]): Story {
   const [plan, ids] = [planOf(raising), idsOf(raising)];
+  const told = evenings(plan, raising, photos, ids);
   const acts = [
     ...openRecord(plan, raising, site, ids),
-    ...evenings(plan, raising, photos, ids),
+    ...told,
+    ...doubts(raising, told),
     ...inspections(raising, ids),
     ...sheets(raising, ids),
   ];
