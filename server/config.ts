@@ -73,7 +73,10 @@ export function readTerminal(environment: NodeJS.ProcessEnv = process.env): {
 } {
   const { port } = readConfig({ PORT: environment['PORT'] });
   const isWished = Boolean(environment['PORT']);
-  return { port: isWished ? port : null, isWatched: Boolean(process.stdout.isTTY) && !environment['CI'] };
+  return {
+    port: isWished && port > 0 ? port : null,
+    isWatched: Boolean(process.stdout.isTTY) && !environment['CI'],
+  };
 }
 
 function contradictions(env: z.infer<typeof Environment>): string[] {

@@ -132,7 +132,7 @@ describe('the demo house', () => {
       for (const { mark, stage, region } of photo.allTags) {
         const shown = truth.members.find((member) => member.mark === mark);
         expect(shown).toMatchObject({ stage });
-        expect(shown?.ofPicture).toBeGreaterThanOrEqual(0.5);
+        expect(shown?.ofPicture).toBeGreaterThanOrEqual(0.6);
         const points = region.shape === 'polygon' ? region.points : [];
         const drawn = points.flatMap(([x, y]) => [x * truth.width, y * truth.height]);
         drawn.forEach((value, i) => expect(Math.abs(value - (shown?.outline[i] ?? NaN))).toBeLessThan(0.2));

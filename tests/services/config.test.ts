@@ -71,6 +71,7 @@ function problemsOf(environment: NodeJS.ProcessEnv): readonly string[] {
 it('knows of a terminal which port is wished, and that no robot watches', () => {
   expect(readTerminal({})).toMatchObject({ port: null });
   expect(readTerminal({ PORT: '' })).toMatchObject({ port: null });
+  expect(readTerminal({ PORT: '0' })).toMatchObject({ port: null });
   expect(readTerminal({ PORT: '4400', CI: 'true' })).toEqual({ port: 4400, isWatched: false });
   expect(() => readTerminal({ PORT: 'harbour' })).toThrow(ConfigError);
 });

@@ -14,7 +14,7 @@ export type Choice = Omit<Tag, 'id'>;
 /** So many a photo: more nobody says after a day's work. */
 const MOST = 12;
 /** Of its outline in the picture so much must be seen, and so wide a strip that it can be told. */
-const SEEN_SHARE = 0.5;
+const SEEN_SHARE = 0.6;
 const LEAST_ACROSS_PX = 16;
 
 /** How much more is thought of what is hidden within a week, and of what is hidden at all. */
