@@ -34,7 +34,7 @@ function startCommand() {
 
 it(
   'opens the house to whoever goes in by a door, and removes all when it is stopped',
-  { timeout: 120_000 },
+  { timeout: 240_000 },
   async () => {
     const command = startCommand();
     const door = await command.until(/(http:\/\/localhost:\d+\/carpenter)/);
@@ -60,7 +60,7 @@ it(
 
 it(
   'removes what it has written also when it is stopped before it is ready',
-  { timeout: 120_000 },
+  { timeout: 240_000 },
   async () => {
     const command = startCommand();
     await command.until(/(Opening the record)/);
