@@ -36,7 +36,7 @@ const total = { passed: 0, failed: 0, skipped: [], failures: [] };
 /** Child processes that are running, to be ended with us. */
 const children = new Set();
 
-/** `[names…] [--kills=N] [-- arguments of vitest]` */
+/** `[names…] [--kills=N] [--readme-pictures] [-- arguments of vitest]` */
 function readArguments(argv) {
   const cut = argv.indexOf('--');
   const own = cut < 0 ? argv : argv.slice(0, cut);
@@ -47,7 +47,8 @@ function readArguments(argv) {
   if (unknown.length > 0)
     throw new PlainError(`There is no ${unknown.join(', ')}; there is ${known.join(', ')}.`);
   const chosen = names.length > 0 ? names : known.filter((name) => !ON_REQUEST.includes(name));
-  return { chosen, kills, args: cut < 0 ? [] : argv.slice(cut + 1) };
+  const keepsReadme = own.includes('--readme-pictures');
+  return { chosen, kills, keepsReadme, args: cut < 0 ? [] : argv.slice(cut + 1) };
 }
 
 function add(tally) {
@@ -69,7 +70,7 @@ function holdsTests(project) {
   return false;
 }
 
-async function runProjects(projects, { kills, args }) {
+async function runProjects(projects, { kills, keepsReadme, args }) {
   const machine = await prepareMachine(projects, process.env);
   onEnd.push(machine.stop);
   for (const { what, reason } of machine.absent) console.log(`Could not run ${what}: ${reason}.`);
@@ -77,6 +78,7 @@ async function runProjects(projects, { kills, args }) {
     ...process.env,
     ...machine.variables,
     ...(kills === undefined ? {} : { ARAKABE_TEST_KILLS: kills }),
+    ...(keepsReadme ? { ARAKABE_README_PICTURES: '1' } : {}),
   };
   const together = projects.filter((name) => TOGETHER.includes(name));
   const alone = projects.filter((name) => !TOGETHER.includes(name) && name !== NODE_24);
