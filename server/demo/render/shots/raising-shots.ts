@@ -20,7 +20,7 @@ export const RAISING_SHOTS: readonly Shot[] = [
   },
   {
     ...{ name: 'ridge-up', day: 1, time: '16:52:33', clouds: 8 },
-    view: { position: [16_500, 400, 900], lookAt: [3900, 3000, 3000], roll: 1.4, focal35: 35 },
+    view: { position: [16_500, 400, 900], lookAt: [3900, 3000, 3500], roll: 1.4, focal35: 35 },
     faults: { steps: -0.4 },
   },
   {
