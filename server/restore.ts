@@ -3,7 +3,7 @@ import { Wrong } from '#domain/verify/wrong';
 import { compose } from './compose.ts';
 import { ConfigError, readConfig } from './config.ts';
 import { RestoreRefused, restoreHouse, type Restored } from './services/archive/restore-house.ts';
-import { openArchive } from './storage/archive/open-archive.ts';
+import { NoArchive, openArchive } from './storage/archive/open-archive.ts';
 import { hashing } from './storage/hashing.ts';
 import { sayWhyNot } from './why-not.ts';
 
@@ -48,6 +48,6 @@ function sentencesOf(error: unknown): readonly string[] {
   if (error instanceof ConfigError) return error.sentences;
   if (error instanceof Wrong)
     return ['Nothing was restored: something is wrong with this archive.', error.message];
-  if (error instanceof RestoreRefused) return [error.message];
+  if (error instanceof RestoreRefused || error instanceof NoArchive) return [error.message];
   return [sayWhyNot(error)];
 }

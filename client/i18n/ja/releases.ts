@@ -9,7 +9,7 @@ export const releases = {
   takeBack: {
     open: '承認を取り消す…',
     title: '「{{name}}」の承認を取り消しますか',
-    text: 'この承認を受けてふさぐことはできなくなります。承認したことは、あなたの名前と理由とともに記録に残ります。',
+    text: 'この承認は、ふさぐ前ならその根拠でなくなり、ふさいだ後なら、ふさぎ工事のページと「要確認」に取り消しが示されます。承認も取り消しも、あなたの名前と理由とともに記録に残ります。',
     submit: '承認を取り消す',
   },
 } as const satisfies TranslationOf<typeof english>;

@@ -49,6 +49,6 @@ export function tell(material: ArchiveMaterial, lang: 'en' | 'ja'): Telling {
 }
 
 function localTime(instant: string, zone: string): string {
-  const local = Temporal.Instant.from(instant).toZonedDateTimeISO(zone).round('minute');
+  const local = Temporal.Instant.from(instant).toZonedDateTimeISO(zone);
   return `${local.toPlainDate().toString()} ${local.toPlainTime().toString({ smallestUnit: 'minute' })}`;
 }
