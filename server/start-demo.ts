@@ -1,7 +1,6 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import os from 'node:os';
 import path from 'node:path';
-import { daysBetween } from '#domain/record/days-between';
 import type { Config } from './config.ts';
 import { BuildClock } from './demo/site/build-clock.ts';
 import { carryOut } from './demo/site/carry-out.ts';
@@ -12,7 +11,7 @@ import { tellingOf } from './demo/site/progress.ts';
 import { readPhotos } from './demo/site/read-photos.ts';
 import { raisingFor } from './demo/story/build-time.ts';
 import type { PhotoRow } from './demo/story/photo.ts';
-import { RENDERED_RAISING, SITE } from './demo/story/site.ts';
+import { SITE } from './demo/story/site.ts';
 import { storyOf } from './demo/story/story.ts';
 import { serve } from './serve.ts';
 
@@ -60,7 +59,7 @@ async function start(order: DemoOrder, undo: Undo[]): Promise<Omit<Demo, 'stop'>
   const folder = await mkdtemp(path.join(os.tmpdir(), 'arakabe-demo-'));
   undo.push(() => rm(folder, { recursive: true, force: true }));
   const raising = raisingFor(order.now);
-  const photos = await readPhotos(order.photoFolder, order.photos, daysBetween(RENDERED_RAISING, raising));
+  const photos = await readPhotos(order.photoFolder, order.photos, raising);
   const story = storyOf(raising, SITE, photos);
   const clock = new BuildClock();
   const port = order.port ?? (await freePort());

@@ -34,6 +34,7 @@ describeInBrowser('the first visit to a house', () => {
     const t = await wordsOf('en');
     await page.goto(site.things.house);
     await page.getByRole('heading', { name: t('days.next') }).waitFor();
+    await page.waitForFunction(() => !document.querySelector('[aria-busy=true], .spinner'));
     // What is fetched ahead for other screens comes after this one, and counts for none.
     const needed = [...fetched.keys()];
     const sizes = await Promise.all(needed.map(async (name) => [name, await gzipSize(name)] as const));

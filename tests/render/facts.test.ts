@@ -5,8 +5,9 @@ import os from 'node:os';
 import path from 'node:path';
 import sharp, { type Metadata } from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { dayAfter } from '#domain/frame/invented/invented-house';
 import { DEVICES } from '../../server/demo/render/facts/devices.ts';
-import { PHOTO_FACTS, dayOf, type PhotoFacts } from '../../server/demo/render/facts/photo-facts.ts';
+import { PHOTO_FACTS, type PhotoFacts } from '../../server/demo/render/facts/photo-facts.ts';
 import { reducedCopy } from '../../server/demo/render/facts/reduced-copy.ts';
 import { writeFacts } from '../../server/demo/render/facts/write-facts.ts';
 import { SHOTS } from '../../server/demo/render/shots/shots.ts';
@@ -31,7 +32,7 @@ afterAll(async () => {
 
 const fileOf = ({ name }: PhotoFacts) => path.join(folder, `${name}.jpg`);
 const written = (facts: PhotoFacts) => writeFacts(jpeg, facts, FIRST_DAY);
-const wallTime = ({ wallTime: at }: PhotoFacts) => at && `${dayOf(FIRST_DAY, at.day)}T${at.time}`;
+const wallTime = ({ wallTime: at }: PhotoFacts) => at && `${dayAfter(FIRST_DAY, at.day)}T${at.time}`;
 
 describe('the table', () => {
   test('has every shot once, one copy, and no file name twice of a device', () => {
@@ -142,5 +143,33 @@ describe('writing facts', () => {
     expect(await sharp(copy).metadata()).toSatisfy(
       (read: Metadata) => read.width === 1024 && read.height === 768 && !read.exif,
     );
+  });
+});
+
+describe('another day of the raising', () => {
+  const dated = PHOTO_FACTS.filter((facts) => facts.wallTime !== null);
+  const digitsThatDiffer = (a: Buffer, b: Buffer) => a.filter((byte, i) => byte !== b[i]).length;
+
+  test('changes nothing but the digits of the days, and back again the file is as it was', async () => {
+    const [facts] = dated.filter(({ day }) => day === 0);
+    const before = await writeFacts(jpeg, facts!, '2026-04-01');
+    const after = await writeFacts(before, facts!, '2026-12-02');
+    expect(after).toHaveLength(before.length);
+    // Twice 2026-04-01 → 2026-12-02: three digits each.
+    expect(digitsThatDiffer(before, after)).toBe(2 * 3);
+    expect((await writeFacts(after, facts!, '2026-04-01')).equals(before)).toBe(true);
+    const [pixels, later] = await Promise.all([jpeg, after].map((file) => sharp(file).raw().toBuffer()));
+    expect(later?.equals(pixels ?? Buffer.alloc(0))).toBe(true);
+  });
+
+  // 2028 is a leap year.
+  test.each([
+    [1, '2028-02-28', '2028:02:29'],
+    [6, '2025-12-27', '2026:01:02'],
+  ])('so many days, %i, after %s is %s', async (day, raising, expected) => {
+    const facts = dated.find((photo) => photo.wallTime?.day === day)!;
+    const file = await writeFacts(jpeg, facts, raising);
+    const read = (await exifr.parse(file, { reviveValues: false })) as Record<string, string>;
+    expect(read['DateTimeOriginal']).toBe(`${expected} ${facts.wallTime?.time ?? ''}`);
   });
 });

@@ -1,7 +1,7 @@
 import { useWords } from '../../i18n/use-words.ts';
-import { LinkButton } from '../../parts/button.tsx';
 import { useHouse, useHouseCounts } from '../../shell/use-house.ts';
 import { firstSteps, type FirstStep } from './first-steps.ts';
+import { StepLink } from './step-link.tsx';
 
 /** A fresh house: what to do, in order; what is done stands there as done. */
 export function FirstSteps() {
@@ -29,13 +29,8 @@ function Step({ step, isNext, house }: { step: FirstStep; isNext: boolean; house
   const { t } = useWords();
   if (step.isDone) return t('days.first.done', { step: t(`days.first.${step.word}.do`) });
   return (
-    <div className="stack">
-      <div className="row">
-        <LinkButton look={isNext ? 'act' : 'plain'} to={`/houses/${house}/${step.path}`}>
-          {t(`days.first.${step.word}.do`)}
-        </LinkButton>
-      </div>
-      <span>{t(`days.first.${step.word}.why`)}</span>
-    </div>
+    <StepLink isNext={isNext} to={`/houses/${house}/${step.path}`} why={t(`days.first.${step.word}.why`)}>
+      {t(`days.first.${step.word}.do`)}
+    </StepLink>
   );
 }

@@ -2,8 +2,9 @@ import { useState } from 'react';
 import type { JournalView } from '#domain/contract/journal-views';
 import { useSession } from '../../api/use-session.ts';
 import { useWords } from '../../i18n/use-words.ts';
-import { Button, LinkButton } from '../../parts/button.tsx';
+import { Button } from '../../parts/button.tsx';
 import { useHouse, useMay } from '../../shell/use-house.ts';
+import { StepLink } from './step-link.tsx';
 import { endTour, noteStep, readTour } from './tour-seen.ts';
 import { tourSteps, type TourStep } from './tour-steps.ts';
 
@@ -30,18 +31,14 @@ function Steps({ me, today, steps }: { me: string; today: string; steps: readonl
       <ol className="first-steps">
         {steps.map((step) => (
           <li key={step.word}>
-            <div className="stack">
-              <div className="row">
-                <LinkButton
-                  look={step === next ? 'act' : 'plain'}
-                  to={`/houses/${house}/${step.path}`}
-                  onClick={() => noteStep(me, today, [...new Set([...seen, step.word])])}
-                >
-                  {titleOf(step)}
-                </LinkButton>
-              </div>
-              <span>{whyOf(step)}</span>
-            </div>
+            <StepLink
+              isNext={step === next}
+              to={`/houses/${house}/${step.path}`}
+              why={whyOf(step)}
+              onClick={() => noteStep(me, today, [...new Set([...seen, step.word])])}
+            >
+              {titleOf(step)}
+            </StepLink>
           </li>
         ))}
       </ol>

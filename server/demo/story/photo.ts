@@ -1,3 +1,4 @@
+import type { PhotoFacts } from '../render/facts/photo-facts.ts';
 import type { Kept } from '../render/truth/truth-file.ts';
 import type { Who } from './people.ts';
 
@@ -17,6 +18,8 @@ export interface PhotoRow {
   readonly showsClock: boolean;
   /** Whether somebody has said yet what it shows. */
   readonly isTagged: boolean;
+  /** What its file says. */
+  readonly facts: PhotoFacts;
 }
 
 /** A photo as the story needs it: what is true of it is known, since it was computed. */

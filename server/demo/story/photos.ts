@@ -29,9 +29,10 @@ const BRINGS: Readonly<Record<DeviceName, Who>> = {
 };
 
 /** In the order in which they were taken. */
-export const PHOTOS: readonly PhotoRow[] = PHOTO_FACTS.map(
-  ({ name, shot, fileName, day, time, device, trap }) => ({
-    ...{ name, shot, fileName, day, time, by: BRINGS[device] },
+export const PHOTOS: readonly PhotoRow[] = PHOTO_FACTS.map((facts) => {
+  const { name, shot, fileName, day, time, device, trap } = facts;
+  return {
+    ...{ name, shot, fileName, day, time, by: BRINGS[device], facts },
     ...{ isTagged: TAGGED.has(name), showsClock: trap?.kind === 'clock-mark' },
-  }),
-);
+  };
+});

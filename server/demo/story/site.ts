@@ -1,8 +1,5 @@
 import type { Site } from '#domain/contract/shapes';
 import { SITE as CROSSING } from '../render/shots/site-on-earth.ts';
 
-/** The raising as the pictures were rendered: their files carry days around it. */
-export const RENDERED_RAISING = '2026-04-01';
-
 /** Where the boathouse stands, as the positions in the pictures have it: the plot, its shore and the lane. */
 export const SITE: Site = { lat: CROSSING.lat, lon: CROSSING.lon, radiusM: 60 };

@@ -1,4 +1,3 @@
-import { dayAfter } from '#domain/frame/invented/invented-house';
 import { Random } from '../random.ts';
 import { seedOf, type Shot } from '../shots/shot.ts';
 import { SHOTS } from '../shots/shots.ts';
@@ -35,9 +34,6 @@ const HEADING_DEGREES = 4;
 export const PHOTO_FACTS: readonly PhotoFacts[] = PHOTO_ROWS.map(factsOf).sort(
   (a, b) => a.day - b.day || a.time.localeCompare(b.time),
 );
-
-/** The calendar day of a photo, where the raising begins on `firstDay`. */
-export const dayOf = (firstDay: string, day: number): string => dayAfter(firstDay, day);
 
 function factsOf(row: PhotoRow): PhotoFacts {
   const shot = SHOTS.find(({ name }) => name === row.shot);

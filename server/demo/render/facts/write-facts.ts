@@ -1,5 +1,6 @@
 import sharp, { type Exif } from 'sharp';
-import { OFFSET, dayOf, type PhotoFacts } from './photo-facts.ts';
+import { dayAfter } from '#domain/frame/invented/invented-house';
+import { OFFSET, type PhotoFacts } from './photo-facts.ts';
 
 /** Start of image. */
 const SOI_BYTES = 2;
@@ -23,7 +24,7 @@ export async function writeFacts(jpeg: Uint8Array, facts: PhotoFacts, firstDay: 
 /** Exif 2.32, as libvips writes it: IFD0 the picture, IFD2 the camera, IFD3 the place. */
 function exifOf(facts: PhotoFacts, firstDay: string): Exif {
   const { make, model, serial, focal35, wallTime } = facts;
-  const time = wallTime && `${dayOf(firstDay, wallTime.day).replaceAll('-', ':')} ${wallTime.time}`;
+  const time = wallTime && `${dayAfter(firstDay, wallTime.day).replaceAll('-', ':')} ${wallTime.time}`;
   return {
     IFD0: { Orientation: '1', Make: make, Model: model, ...(time && { DateTime: time }) },
     IFD2: {
