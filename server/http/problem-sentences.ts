@@ -52,8 +52,8 @@ export const PROBLEM_SENTENCES: Record<ProblemCode, readonly [title: string, det
     'No release stands for {covering}. Have it inspected, or say why it closes without.',
   ],
   'released-for-less': [
-    'The covering hides more than was released',
-    '{covering} hides more of {marks} than was released. Have it inspected again, or say why it closes without.',
+    'The release does not cover the covering as it stands now',
+    'More of {marks} is hidden by {covering} than was released, or less is on record of it. Have it inspected again, or say why it closes without.',
   ],
   'not-ready': [
     'The covering is not ready for inspection',

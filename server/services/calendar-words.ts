@@ -1,12 +1,11 @@
 import type { CalendarLang } from '#domain/contract/calendar';
+import type { Standing } from '#domain/contract/hold';
 import type { CoveringKind } from '#domain/contract/shapes';
 import type { ClosingReportView } from '#domain/contract/report-views';
 import type { HoldPhase } from '#domain/record/hold-phase';
 import { REPORT_WORDS } from './report-words.ts';
 
-export type CalendarCovering = ClosingReportView['days'][number]['coverings'][number] & {
-  readonly phase: HoldPhase;
-};
+export type CalendarCovering = ClosingReportView['days'][number]['coverings'][number];
 
 /** So many gaps are named in an entry; the rest is counted. */
 const NAMED = 12;
@@ -24,6 +23,8 @@ interface Words {
   readonly waived: (count: number) => string;
   /** Of the hold; null where nothing is said of it. */
   readonly phase: Readonly<Record<HoldPhase, string | null>>;
+  readonly without: (reason: string) => string;
+  readonly takenBack: (by: string, reason: string) => string;
   readonly counted: (counts: CalendarCovering['counts']) => string;
   readonly missing: (marks: string, more: number) => string;
   readonly member: (mark: string, kind: string) => string;
@@ -46,9 +47,13 @@ const WORDS: Readonly<Record<CalendarLang, Words>> = {
       ready: 'ready for inspection',
       refused: 'refused',
       released: 'released',
+      outrun: 'released, but not as it stands now',
       'under-release': 'under release',
+      'under-taken-back': 'under a release taken back since',
       'without-release': 'without release',
     },
+    without: (reason) => `Closed without release: ${reason}`,
+    takenBack: (by, reason) => `The release was taken back by ${by}: ${reason}`,
     counted: ({ hidden, onRecord, gaps, lost, waived }) =>
       `Members hidden: ${hidden}. On record: ${onRecord}. Gaps: ${gaps}. Lost: ${lost}.` +
       (waived > 0 ? ` Accepted without a record: ${waived}.` : ''),
@@ -71,9 +76,13 @@ const WORDS: Readonly<Record<CalendarLang, Words>> = {
       ready: '検査待ち',
       refused: '差し戻し',
       released: '承認済み',
+      outrun: '承認後に変わり再検査が必要',
       'under-release': '承認あり',
+      'under-taken-back': '承認は後に取り消し',
       'without-release': '承認なし',
     },
+    without: (reason) => `承認なしにふさいだ理由：${reason}`,
+    takenBack: (by, reason) => `${by}さんが承認を取り消しました：${reason}`,
     counted: ({ hidden, onRecord, gaps, lost, waived }) =>
       `隠れる部材 ${hidden}本、記録あり ${onRecord}本、未記録 ${gaps}本、記録不能 ${lost}本` +
       (waived > 0 ? `、記録なしで認めた部材 ${waived}本` : ''),
@@ -85,7 +94,7 @@ const WORDS: Readonly<Record<CalendarLang, Words>> = {
 
 /** Where a covering stands on its day: its record, then its hold. */
 function standing(covering: CalendarCovering, day: string | null, words: Words): string {
-  const phase = words.phase[covering.phase];
+  const phase = words.phase[covering.standing.phase];
   const record = recordOf(covering, day, words);
   return phase === null ? record : `${record}${words.and}${phase}`;
 }
@@ -103,15 +112,26 @@ export function entryTitle(covering: CalendarCovering, day: string | null, lang:
   return WORDS[lang].title(covering.name, standing(covering, day, WORDS[lang]));
 }
 
-export function entryText({ counts, lines }: CalendarCovering, address: string, lang: CalendarLang): string {
+export function entryText(
+  { counts, lines, standing }: CalendarCovering,
+  address: string,
+  lang: CalendarLang,
+): string {
   const words = WORDS[lang];
   const missed = lines.filter(({ state }) => state === 'gap' || state === 'lost');
   const named = missed.slice(0, NAMED).map(({ mark, kind }) => words.member(mark, kind));
   return [
     words.counted(counts),
+    ...reasonOf(standing, words),
     ...(named.length > 0 ? [words.missing(named.join(words.and), missed.length - named.length)] : []),
     address,
   ].join('\n');
+}
+
+/** Why it closed without a release, or why that was taken back. */
+function reasonOf({ without, takenBack }: Standing, words: Words): string[] {
+  if (takenBack) return [words.takenBack(takenBack.by?.name ?? '', takenBack.reason)];
+  return without === null ? [] : [words.without(without)];
 }
 
 export const calendarName = (house: string, lang: CalendarLang) => WORDS[lang].calendar(house);

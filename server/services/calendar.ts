@@ -2,7 +2,6 @@ import { createHash } from 'node:crypto';
 import type { CalendarLang, CalendarLinkView } from '#domain/contract/calendar';
 import type { AccountView } from '#domain/contract/views';
 import { canonicalJson } from '#domain/ledger/canonical-json';
-import { holdPhase } from '#domain/record/hold-phase';
 import { calendarText, type CalendarEvent } from './calendar-text.ts';
 import {
   calendarName,
@@ -70,11 +69,9 @@ async function tell(context: Context, house: string): Promise<Told[]> {
   const { read } = context.store;
   const material = await read.reportMaterial(house);
   const report = reportOf(context, material, await read.zone(house));
-  const phases = new Map(material.coverings.map((covering) => [covering.id, holdPhase(covering)]));
   const before = new Map((await calendars.entries(house)).map((entry) => [entry.covering, entry]));
   const told = report.days.flatMap(({ day, coverings }) =>
-    coverings.flatMap((reported): Told[] => {
-      const covering = { ...reported, phase: phases.get(reported.id) ?? 'planned' };
+    coverings.flatMap((covering): Told[] => {
       const last = before.get(covering.id);
       const lastDay = day ?? last?.day;
       if (lastDay === undefined) return [];
@@ -98,11 +95,11 @@ async function tell(context: Context, house: string): Promise<Told[]> {
 }
 
 function contentOf(
-  { name, kind, closedAt, counts, lines, phase }: CalendarCovering,
+  { name, kind, closedAt, counts, lines, standing }: CalendarCovering,
   day: string | null,
 ): string {
   const missed = lines.filter(({ state }) => state === 'gap' || state === 'lost').map(({ mark }) => mark);
-  const said = { name, kind, closedAt, counts, missed, day, phase };
+  const said = { name, kind, closedAt, counts, missed, day, standing };
   return createHash('sha256').update(canonicalJson(said)).digest('hex');
 }
 

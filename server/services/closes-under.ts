@@ -1,5 +1,5 @@
 import type { CoveringView } from '#domain/contract/views';
-import { hiddenBeyond, linesToRelease } from '#domain/record/release';
+import { outrunBy } from '#domain/record/release';
 import type { Context } from './context.ts';
 import { readCoveringLines } from './covering-lines.ts';
 import { Failure } from './failure.ts';
@@ -12,7 +12,7 @@ interface Under {
 }
 
 /**
- * The release that a covering closes under at an instant: said before it, and for no less than is hidden
+ * The release that a covering closes under at an instant: said before it, and for no less than is hidden and missing
  * now. Where none is, work may go on, but only with a reason that stays on record.
  */
 export async function closesUnder(
@@ -28,8 +28,7 @@ export async function closesUnder(
     return { release: null, without: withoutRelease };
   }
   const { lines } = await readCoveringLines(context, writing, { house: writing.houseId, covering: id });
-  const hidden = linesToRelease(lines).map((line) => ({ mark: line.mark, stretch: line.hidden }));
-  const beyond = hiddenBeyond(release.facts.hides, hidden);
+  const beyond = outrunBy(release.facts.hides, lines);
   if (beyond.length === 0) return { release: release.facts.release, without: null };
   if (withoutRelease === null)
     throw new Failure('released-for-less', { covering: name, ...someMarks(beyond) });

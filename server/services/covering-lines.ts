@@ -1,10 +1,13 @@
 import type { ReportLine } from '#domain/record/report-line';
+import type { Standing } from '#domain/contract/hold';
 import type { Context } from './context.ts';
+import { Failure } from './failure.ts';
 import type { RecordReader, ReportMaterial } from './record-store.ts';
 import { reportOf } from './report.ts';
 
 export interface CoveringLines {
   readonly today: string;
+  readonly standing: Standing;
   readonly lines: ReportLine[];
   readonly members: ReportMaterial['members'];
   /** The same lines as they would be with other tags alone. */
@@ -21,7 +24,9 @@ export async function readCoveringLines(
   const material = await read.reportMaterial(house, { coverings: [covering] });
   const linesOf = (part: ReportMaterial) => {
     const { today, days } = reportOf(context, part, zone);
-    return { today, lines: days.flatMap(({ coverings }) => coverings.flatMap(({ lines }) => lines)) };
+    const [found] = days.flatMap(({ coverings }) => coverings);
+    if (!found) throw new Failure('not-found', { what: 'covering' });
+    return { today, standing: found.standing, lines: found.lines };
   };
   return {
     ...linesOf(material),

@@ -1,3 +1,4 @@
+import type { WaiverView } from '#domain/contract/report-views';
 import type { CoveringView, MemberHistoryView, MemberView } from '#domain/contract/views';
 import { axisOf } from '#domain/frame/axis-of';
 import { gridReader, type GridReader } from '#domain/frame/grid-reader';
@@ -6,6 +7,7 @@ import { usualLie } from '#domain/lexicon/usual-lie';
 import { layersOf } from '#domain/record/layers';
 import { WHOLE } from '#domain/record/shown-parts';
 import type { Stretch } from '#domain/record/stretches';
+import { acceptingRelease, isInTime, type WaivedMember } from '#domain/record/waived';
 import type { RecordReader } from './record-store.ts';
 
 /** The coverings that hide a member, each with when it was out of sight there. */
@@ -28,7 +30,7 @@ export async function coveringsOver(
     closedDay: null,
   }));
   const decided = layersOf(layers, reader);
-  const waived = await read.waived(over.flatMap(({ hold }) => hold.release ?? []));
+  const waived = await read.waived(over.flatMap(acceptingRelease));
   return layers.flatMap((layer, i) => {
     const { hides: _, ...covering } = over[i] as CoveringView;
     return layer.hides
@@ -36,10 +38,19 @@ export async function coveringsOver(
       .map(({ least, stretch }) => ({
         ...covering,
         least,
-        waiver: waived.get(covering.id)?.find((one) => one.mark === mark)?.waiver ?? null,
+        waiver: waiverOf(waived.get(covering.id), mark, layer.closedAt),
         hiddenAt: decided.hidden(layer, mark, stretch ?? whole).since,
       }));
   });
+}
+
+function waiverOf(
+  waived: readonly WaivedMember[] = [],
+  mark: string,
+  closedAt: string | null,
+): WaiverView | null {
+  const waiver = waived.find((one) => one.mark === mark)?.waiver;
+  return waiver && isInTime(waiver, closedAt) ? waiver : null;
 }
 
 /** Listed by hand it is hidden from end to end. */

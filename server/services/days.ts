@@ -1,4 +1,5 @@
 import type { AccountView, DayView } from '#domain/contract/views';
+import { holdPhase } from '#domain/record/hold-phase';
 import { dayOf, spanOfDay } from '#domain/record/zoned-day';
 import { speaker, type Context } from './context.ts';
 import type { RecordReader } from './record-store.ts';
@@ -43,8 +44,8 @@ async function closingsOf(
 ): Promise<DayView['closings']> {
   return (await read.coverings(house))
     .filter(({ closed, plannedDay }) => (closed ? dayOf(closed.at, zone) : plannedDay) === day)
-    .map(({ id, name, closed }) => ({
-      ...{ id, name, closed: closed !== null },
-      released: closed !== null && closed.release !== null,
-    }));
+    .map((covering) => {
+      const { id, name, closed } = covering;
+      return { id, name, closed: closed !== null, phase: holdPhase(covering) };
+    });
 }

@@ -130,6 +130,6 @@ function toFrameHidden(line: CoveringReport['lines'][number], timeZone: string):
     missing: hidden ? (missing.length > 0 ? missing.map(bare) : isMissing ? [bare(hidden)] : []) : null,
     hiddenDay: hiddenAt && dayOf(hiddenAt, timeZone),
     onRecordSince: completeAt && dayOf(completeAt, timeZone),
-    waivedDay: waiver && dayOf(waiver.at, timeZone),
+    waivedDay: state === 'waived' && waiver ? dayOf(waiver.at, timeZone) : null,
   };
 }

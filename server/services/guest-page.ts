@@ -8,7 +8,6 @@ import type { ReportCoveringView } from '#domain/contract/report-views';
 import type { MemberHistoryView } from '#domain/contract/views';
 import { TRACKS, type Stage } from '#domain/frame/stage';
 import type { z } from 'zod';
-import { holdPhase } from '#domain/record/hold-phase';
 import type { Context } from './context.ts';
 import { cropAround } from './crop-address.ts';
 import { cropPhoto } from './crop-photo.ts';
@@ -67,12 +66,13 @@ async function coveringPage(context: Context, house: string, covering: string): 
   const material = await read.reportMaterial(house, { coverings: [covering] });
   const { days } = reportOf(context, material, await read.zone(house));
   const found = days.flatMap(({ coverings }) => coverings).find(({ id }) => id === covering);
-  const [view] = material.coverings;
-  if (!found || !view) throw new Failure('not-found', { what: 'guest' });
+  if (!found) throw new Failure('not-found', { what: 'guest' });
   const { name, kind, plannedDay, closedAt } = found;
+  const { phase, without, takenBack } = found.standing;
   const { hidden, onRecord, gaps, lost, waived } = found.counts;
   return {
-    ...{ shows: 'covering', name, kind, plannedDay, closedAt, hold: holdPhase(view) },
+    ...{ shows: 'covering', name, kind, plannedDay, closedAt },
+    standing: { phase, without, takenBack: takenBack && { at: takenBack.at, reason: takenBack.reason } },
     counts: { hidden, onRecord, gaps, lost, waived },
     lines: found.lines.map(toLine),
   };
@@ -88,12 +88,25 @@ function toLine({
   least,
   state,
   missing,
+  waiver,
   records,
 }: z.infer<typeof ReportCoveringView>['lines'][number]): GuestCoveringView['lines'][number] {
   const pictures = new Map<string, GuestPictureView>();
   for (const { tag, photo, stage, instant } of records)
     if (!pictures.has(photo)) pictures.set(photo, { tag, photo, stage, instant });
-  return { mark, kind, place, least, state, missing, pictures: [...pictures.values()].slice(0, SHOWN) };
+  const accepted = waiver && {
+    ...{ at: waiver.at, reason: waiver.reason, isTakenBack: waiver.takenBack !== null },
+  };
+  return {
+    mark,
+    kind,
+    place,
+    least,
+    state,
+    missing,
+    waiver: accepted,
+    pictures: [...pictures.values()].slice(0, SHOWN),
+  };
 }
 
 function memberPage({ member, stages, sightings, coverings }: MemberHistoryView): GuestMemberView {

@@ -1,6 +1,8 @@
 import type { RefusalRequest } from '#domain/contract/hold';
 import type { AccountView, CoveringView, HouseView, TagView } from '#domain/contract/views';
+import { outrunBy } from '#domain/record/release';
 import { speaker, type Context } from './context.ts';
+import { readCoveringLines } from './covering-lines.ts';
 import { readCoveringOf } from './coverings.ts';
 import { Failure } from './failure.ts';
 import type { HouseWriting } from './record-store.ts';
@@ -12,7 +14,7 @@ interface Place {
   readonly covering: string;
 }
 
-/** Said again, nothing is said; what is released need not be inspected. */
+/** Said again, nothing is said; what is released need not be inspected, unless its release is outrun: this ends it. */
 export async function readyCovering(
   context: Context,
   account: AccountView,
@@ -21,11 +23,23 @@ export async function readyCovering(
 ): Promise<CoveringView> {
   return context.store.write(place.house, speaker(account), async (writing) => {
     const before = await readOpen(writing, place.covering);
-    if (before.hold.state === 'released') throw new Failure('already-released', { covering: before.name });
+    if (before.hold.state === 'released' && !(await isOutrun(context, writing, before)))
+      throw new Failure('already-released', { covering: before.name });
     if (before.hold.state === 'ready' && before.hold.said?.note === note) return before;
     await writing.say({ kind: 'covering.ready', version: 1, payload: { covering: place.covering, note } });
     return readCoveringOf(writing, place.covering);
   });
+}
+
+async function isOutrun(
+  context: Context,
+  writing: HouseWriting,
+  { id, hold }: CoveringView,
+): Promise<boolean> {
+  const release = hold.release === null ? undefined : await writing.release(hold.release);
+  if (!release) return false;
+  const { lines } = await readCoveringLines(context, writing, { house: writing.houseId, covering: id });
+  return outrunBy(release.facts.hides, lines).length > 0;
 }
 
 export async function withdrawReady(

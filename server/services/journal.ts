@@ -1,4 +1,5 @@
 import type { BriefDayView, EarlierDaysView, JournalView } from '#domain/contract/journal-views';
+import type { ClosingReport } from '#domain/record/closing-report';
 import { nextClosings } from '#domain/record/next-closings';
 import { dayOf } from '#domain/record/zoned-day';
 import type { Context } from './context.ts';
@@ -26,7 +27,7 @@ export async function readJournal(context: Context, house: string): Promise<Jour
   const near = await read.briefDays(house, zone, last === undefined ? [today] : [today, last], NEAR);
   return {
     next: nextClosings(report, NEXT),
-    holds: await read.holds(house, HOLDS),
+    holds: [...outrun(report), ...(await read.holds(house, HOLDS))].slice(0, HOLDS),
     openCoverings: report.days.reduce((sum, { coverings }) => sum + coverings.length, 0),
     // Whole, since it can be written on the page.
     today: brief(required(near[0]), Infinity),
@@ -52,6 +53,14 @@ export async function readEarlierDays(
     days: facts.map((day) => brief(day, NOTE.earlier)),
     next: found.length > limit ? (days.at(-1) ?? null) : null,
   };
+}
+
+/** A release that does not cover what is hidden now is no word that it may close; nobody may notice else. */
+function outrun({ days }: ClosingReport): JournalView['holds'] {
+  return days
+    .flatMap(({ coverings }) => coverings)
+    .filter(({ standing }) => standing.phase === 'outrun')
+    .map(({ id, name }) => ({ id, name, state: 'outrun' }));
 }
 
 function brief({ notes, ...facts }: DayFacts, length: number): BriefDayView {

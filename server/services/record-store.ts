@@ -36,6 +36,7 @@ import type { Stage } from '#domain/frame/stage';
 import type { Entry, Statement, StatementKind } from '#domain/ledger/statements';
 import type { DatingGrounds } from '#domain/photo/date-photo';
 import type { StandingTag } from '#domain/record/requirement';
+import type { HiddenNow } from '#domain/record/release';
 import type { WaivedMember } from '#domain/record/waived';
 import type { ArchiveMaterial, LedgerExtent } from './archive/archive-material.ts';
 
@@ -94,7 +95,11 @@ export type LayerMaterial = Omit<LayerCovering, 'closedAt' | 'closedDay'> & {
 /** The plain values of which the closing report is made. */
 export interface ReportMaterial {
   readonly members: readonly ReportMember[];
-  readonly coverings: readonly (CoveringView & { readonly waived: readonly WaivedMember[] })[];
+  readonly coverings: readonly (CoveringView & {
+    readonly waived: readonly WaivedMember[];
+    /** What the release that stands over an open one speaks of. */
+    readonly released: readonly HiddenNow[] | null;
+  })[];
   /** Not among them, but closed over the same members. */
   readonly beside: readonly LayerMaterial[];
   readonly tags: readonly StandingTag[];

@@ -42,7 +42,19 @@ function coveringCells(
     covering.plannedDay ?? '',
     local(covering.closedAt),
     covering.daysLeft ?? '',
+    words.phase[covering.standing.phase],
+    reasonCell(covering.standing, words, local),
   ];
+}
+
+/** Why it closed without a release, or why its release was taken back; of an outrun one what it does not cover. */
+function reasonCell(
+  { without, takenBack, beyond }: Covering['standing'],
+  words: ReportWords,
+  local: (instant: string) => string,
+): string {
+  if (takenBack) return words.takenBack(takenBack.by?.name ?? '', local(takenBack.at), takenBack.reason);
+  return without ?? beyond.join(words.and);
 }
 
 function lineCells(line: Line, words: ReportWords, local: (instant: string | null) => string): Cell[] {
@@ -88,7 +100,11 @@ function missingLength({ state, missing, lengthMm }: Line): string {
 }
 
 function waiverCell({ waiver }: Line, words: ReportWords, local: (instant: string) => string): string[] {
-  return waiver ? [words.waived(waiver.by?.name ?? '', local(waiver.at), waiver.reason)] : [];
+  if (!waiver) return [];
+  const said = words.waived(waiver.by?.name ?? '', local(waiver.at), waiver.reason);
+  const { takenBack } = waiver;
+  if (!takenBack) return [said];
+  return [said, words.takenBack(takenBack.by?.name ?? '', local(takenBack.at), takenBack.reason)];
 }
 
 const metres = (mm: number) => (mm / 1000).toFixed(2);

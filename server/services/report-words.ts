@@ -1,6 +1,7 @@
 import type { DatedBy } from '#domain/contract/clock';
 import type { CoveringKind } from '#domain/contract/shapes';
 import type { ClosingReportView, MissReason } from '#domain/contract/report-views';
+import type { HoldPhase } from '#domain/record/hold-phase';
 import type { FindingKind } from '#domain/record/findings/kinds';
 import { FINDING_NAMES } from '#domain/record/findings/names';
 import type { Verdict } from '#domain/photo/legibility';
@@ -21,6 +22,10 @@ export interface ReportWords {
   readonly finding: Readonly<Record<FindingKind, string>>;
   /** Of a finding that somebody has answered. */
   readonly accepted: (finding: string, by: string, reason: string) => string;
+  /** Where a covering stands with its inspection. */
+  readonly phase: Readonly<Record<HoldPhase, string>>;
+  /** Of a release that a covering closed under. */
+  readonly takenBack: (by: string, since: string, reason: string) => string;
   /** Of a gap that a release accepts. */
   readonly waived: (by: string, since: string, reason: string) => string;
   /** Of a gap: what must be lifted before there can be a photo. */
@@ -40,6 +45,8 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       'Planned day',
       'Closed at',
       'Days left',
+      'Inspection',
+      'Reason',
       'Mark',
       'Kind',
       'Place',
@@ -102,6 +109,17 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
     legibility: { clear: 'clear', weak: 'weak', unreadable: 'unreadable' },
     finding: FINDING_NAMES.en,
     accepted: (finding, by, reason) => `${finding} (accepted by ${by}: ${reason})`,
+    phase: {
+      planned: 'not inspected yet',
+      ready: 'ready for inspection',
+      refused: 'refused',
+      released: 'released',
+      outrun: 'released, but not as it stands now',
+      'under-release': 'closed under release',
+      'under-taken-back': 'closed under a release taken back since',
+      'without-release': 'closed without release',
+    },
+    takenBack: (by, since, reason) => `release taken back by ${by} on ${since}: ${reason}`,
     waived: (by, since, reason) => `accepted by ${by} on ${since}: ${reason}`,
     liesUnder: (name, since) => `lies under protection since ${since} (${name})`,
     and: '; ',
@@ -115,6 +133,8 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       '予定日',
       'ふさいだ日時',
       '残り日数',
+      '検査',
+      '理由',
       '番付',
       '部材',
       '場所',
@@ -176,6 +196,17 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
     legibility: { clear: 'はっきり', weak: 'やや不鮮明', unreadable: '判別できない' },
     finding: FINDING_NAMES.ja,
     accepted: (finding, by, reason) => `${finding}（${by}が認めた：${reason}）`,
+    phase: {
+      planned: '検査前',
+      ready: '検査待ち',
+      refused: '差し戻し',
+      released: '承認済み',
+      outrun: '承認後に変わり、再検査が必要',
+      'under-release': '承認を受けてふさいだ',
+      'under-taken-back': '承認を受けてふさいだが、承認は後に取り消された',
+      'without-release': '承認なしにふさいだ',
+    },
+    takenBack: (by, since, reason) => `${since}に${by}が承認を取り消し（${reason}）`,
     waived: (by, since, reason) => `${by}が認めた（${since}）：${reason}`,
     liesUnder: (name, since) => `${since}から養生の下（${name}）`,
     and: '、',

@@ -43,7 +43,10 @@ export function reportOf(
   });
   return reportClosings({
     members,
-    coverings: coverings.map(inTime),
+    coverings: coverings.map((covering) => {
+      const { hold, closed, released } = covering;
+      return { ...inTime(covering), held: { hold, closed, released } };
+    }),
     beside: beside.map(inTime),
     tags,
     protection,

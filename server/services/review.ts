@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
 import type { EvidenceTagView, ReviewLineView, ReviewView } from '#domain/contract/review-views';
+import type { Standing } from '#domain/contract/hold';
 import type { AccountView } from '#domain/contract/views';
 import { canonicalJson } from '#domain/ledger/canonical-json';
 import type { Axis } from '#domain/frame/set-out';
@@ -15,6 +16,7 @@ import { readSaidBefore } from './said-before.ts';
 /** What a covering hides, as it is reviewed. */
 export interface Reviewable {
   readonly today: string;
+  readonly standing: Standing;
   readonly lines: ReviewLineView[];
   /** Every tag that the lines name. */
   readonly evidence: Sighting[];
@@ -29,11 +31,13 @@ export async function readReview(
   const { read } = context.store;
   const [view, facts] = [await read.covering(covering), await read.house(house, account.id)];
   if (!view || !facts) throw new Failure('not-found', { what: 'covering' });
-  const { today, lines, evidence } = await reviewable(context, read, { house, covering }, account.id);
+  const place = { house, covering };
+  const { today, standing, lines, evidence } = await reviewable(context, read, place, account.id);
   const { hides: _, ...rest } = view;
   return {
     covering: rest,
     today,
+    standing,
     fourEyes: facts.fourEyes,
     ownReady: view.hold.state === 'ready' && view.hold.said?.by?.id === account.id,
     ...(await readSaidBefore(read, { house, covering: view, evidence })),
@@ -49,7 +53,7 @@ export async function reviewable(
   place: { house: string; covering: string },
   person: string,
 ): Promise<Reviewable> {
-  const { today, lines, members, without } = await readCoveringLines(context, read, place);
+  const { today, standing, lines, members, without } = await readCoveringLines(context, read, place);
   const axes = new Map(members.map(({ mark, axis }) => [mark, axis ?? null]));
   const named = new Set(lines.flatMap((line) => evidenceOf(line)));
   const evidence = await read.sightingsOf([...named]);
@@ -58,6 +62,7 @@ export async function reviewable(
   const isOwn = new Set(alone);
   return {
     today,
+    standing,
     lines: lines.map((line) => ({
       ...line,
       basis: basisOf(line),

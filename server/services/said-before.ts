@@ -6,6 +6,7 @@ import { coveringSubject, memberSubject, photoSubject } from '#domain/ledger/sub
 import type { RecordReader, Sighting } from './record-store.ts';
 
 type Refusing = Entry<StatementOf<'covering.refused' | 'release.withdrawn'>>;
+type Concluding = Refusing | Entry<StatementOf<'covering.released'>>;
 
 /** What is said of the tags of a member, whether or not it alters what counts. */
 const OF_TAGS: readonly StatementKind[] = [
@@ -27,13 +28,15 @@ export async function readSaidBefore(
 ): Promise<Pick<ReviewView, 'lastRefusal' | 'lastWaived'>> {
   const { covering } = reviewed;
   if (covering.closed || covering.hold.state === 'released') return { lastRefusal: null, lastWaived: null };
-  const [refused, takenBack] = [
-    await lastOf(read, reviewed, ['covering.refused', 'release.withdrawn']),
-    await lastOf(read, reviewed, ['release.withdrawn']),
+  const [last, released] = [
+    await lastOf(read, reviewed, ['covering.refused', 'covering.released', 'release.withdrawn']),
+    await lastOf(read, reviewed, ['covering.released']),
   ];
-  const release = takenBack?.kind === 'release.withdrawn' && (await read.release(takenBack.payload.release));
+  const release =
+    released?.kind === 'covering.released' ? await read.release(released.payload.release) : undefined;
   return {
-    lastRefusal: refused ? await toRefusal(read, reviewed, refused) : null,
+    // What was refused before a release has been answered by it.
+    lastRefusal: last && last.kind !== 'covering.released' ? await toRefusal(read, reviewed, last) : null,
     lastWaived: release ? { at: release.at, by: release.by, waived: release.facts.waived } : null,
   };
 }
@@ -41,10 +44,14 @@ export async function readSaidBefore(
 async function lastOf(
   read: RecordReader,
   { house, covering }: Reviewed,
-  kinds: readonly Refusing['kind'][],
-): Promise<Refusing | undefined> {
+  kinds: readonly Concluding['kind'][],
+): Promise<Concluding | undefined> {
   const found = await read.lastAbout(house, coveringSubject(covering.id), kinds);
-  return found?.kind === 'covering.refused' || found?.kind === 'release.withdrawn' ? found : undefined;
+  return found && isConcluding(found) ? found : undefined;
+}
+
+function isConcluding(entry: Entry): entry is Concluding {
+  return ['covering.refused', 'covering.released', 'release.withdrawn'].includes(entry.kind);
 }
 
 async function toRefusal(

@@ -42,7 +42,7 @@ const WAITING = [
   'screens/account/(?:account-screen|end-sessions|new-password|password-|session-|token-)',
   'screens/bench/(?:doubt-|under-|unread-)',
   'screens/check/',
-  'screens/coverings/(?:calendar|closing-release|hold|lacking|wall|zone)',
+  'screens/coverings/(?:calendar|closing-release|hold|lacking|outrun|wall|zone)',
   'screens/frame/(?:frame-legend|sheeted-)',
   'screens/guest/',
   'screens/houses/release-rule',

@@ -85,7 +85,7 @@ describeOverEitherDatabase('guests', (make) => {
     });
     expect(page).toMatchObject({
       ...{ shows: 'covering', name: 'North wall', plannedDay: '2099-04-20', closedAt: null },
-      hold: 'planned',
+      standing: { phase: 'planned', without: null, takenBack: null },
       counts: { hidden: 2, onRecord: 1, gaps: 1, lost: 0, waived: 0 },
       lines: [
         { mark: 'い二', state: 'gap', pictures: [] },

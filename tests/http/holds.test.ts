@@ -81,6 +81,10 @@ describeOverBothDatabases('the hold before a covering closes', (make) => {
     (await owner.get<{ coverings: CoveringView[] }>(`/houses/${house.id}/coverings`)).coverings.find(
       (one) => one.id === id,
     );
+  const standing = async (id = covering) => {
+    const { days } = await owner.get<ClosingReportView>(`/houses/${house.id}/closing-report`);
+    return days.flatMap(({ coverings }) => coverings).find((one) => one.id === id)?.standing;
+  };
   const withdrawAll = async () => {
     const { allTags } = await owner.get<{ allTags: TagView[] }>(`/photos/${photo}`);
     for (const { id, state } of allTags) if (state === 'standing') await owner.delete(`/tags/${id}`);
@@ -133,10 +137,11 @@ describeOverBothDatabases('the hold before a covering closes', (make) => {
     expect(await findings('closed-without-release')).toMatchObject([{ facts: { why: 'Rain was coming.' } }]);
   });
 
-  it('is not released by a word of later than the closing', async () => {
-    for (const mark of MARKS) await tag(carpenter, mark);
+  it('is not released by a word of later than the closing, nor is anything accepted by it', async () => {
+    for (const mark of MARKS.slice(1)) await tag(carpenter, mark);
     await ready();
-    await release(inspector, asSeen((await review()).lines));
+    const late = await release(inspector, asSeen((await review()).lines, { い一: 'seen on site' }));
+    expect(await standing()).toMatchObject({ phase: 'released' });
     const close = (withoutRelease: string | null) =>
       carpenter.post<CoveringView>(`/coverings/${covering}/close`, {
         closedAt: '2026-04-02T03:00:00.000Z',
@@ -144,6 +149,16 @@ describeOverBothDatabases('the hold before a covering closes', (make) => {
       });
     expect(await codeOf(close(null))).toBe('not-released');
     expect((await close('The plasterers were early.')).closed).toMatchObject({ release: null });
+    expect(await standing()).toMatchObject({
+      phase: 'without-release',
+      without: 'The plasterers were early.',
+    });
+    expect((await read())?.hold.release).toBe(late.id);
+    const { days } = await owner.get<ClosingReportView>(`/houses/${house.id}/closing-report`);
+    const found = days.flatMap(({ coverings }) => coverings).find(({ id }) => id === covering);
+    expect(found?.lines.find(({ mark }) => mark === 'い一')).toMatchObject({ state: 'lost', waiver: null });
+    const { coverings } = await owner.get<MemberHistoryView>(`/houses/${house.id}/members/い一`);
+    expect(coverings.find(({ id }) => id === covering)?.waiver).toBeNull();
   });
 
   it('is refused with what is missing, and released once that is there or waived by name', async () => {
@@ -183,11 +198,12 @@ describeOverBothDatabases('the hold before a covering closes', (make) => {
     await ready();
     const reason = 'Seen on site, stands dry.';
     const released = await release(inspector, asSeen((await review()).lines, { い三: reason }));
-    const waiver = { release: released.id, at: released.at, by: released.by, reason };
+    const waiver = { release: released.id, at: released.at, by: released.by, reason, takenBack: null };
     const reported = async () => {
       const { days } = await owner.get<ClosingReportView>(`/houses/${house.id}/closing-report`);
       const found = days.flatMap(({ coverings }) => coverings).find(({ id }) => id === covering);
-      return { ...found?.counts, line: found?.lines.find(({ mark }) => mark === 'い三') };
+      const line = found?.lines.find(({ mark }) => mark === 'い三');
+      return { ...found?.counts, standing: found?.standing, line };
     };
     expect(await reported()).toMatchObject({ hidden: 3, onRecord: 2, gaps: 0, lost: 0, waived: 1 });
     expect((await reported()).line).toMatchObject({ state: 'waived', waiver });
@@ -203,7 +219,20 @@ describeOverBothDatabases('the hold before a covering closes', (make) => {
     await inspector.delete(
       `/releases/${released.id}?reason=${encodeURIComponent('It was い四 that I saw.')}`,
     );
-    expect(await reported()).toMatchObject({ lost: 1, waived: 0, line: { state: 'lost', waiver: null } });
+    const takenBack = { by: { name: 'sato' }, reason: 'It was い四 that I saw.' };
+    expect(await reported()).toMatchObject({
+      ...{ lost: 1, waived: 0, standing: { phase: 'under-taken-back', takenBack } },
+      line: { state: 'lost', waiver: { reason, takenBack } },
+    });
+    expect((await read())?.closed).toMatchObject({ release: released.id, takenBack });
+    const { coverings: after } = await owner.get<MemberHistoryView>(`/houses/${house.id}/members/い三`);
+    expect(after.find(({ id }) => id === covering)?.waiver).toMatchObject({ takenBack });
+    const sheet = await owner.raw('GET', `/houses/${house.id}/closing-report?format=csv&lang=en`);
+    const rows = (await sheet.text()).split('\r\n').filter((row) => row.includes('taken back since'));
+    expect(rows).toHaveLength(3);
+    expect(rows.find((row) => row.includes('い三'))).toMatch(
+      /accepted by sato on .*: Seen on site, stands dry\.; release taken back by sato on .*: It was い四 that I saw\./u,
+    );
     expect(await findings('closed-with-gaps')).toMatchObject([{ facts: { count: 1 } }]);
     expect(await findings('release-taken-back')).toMatchObject([
       { facts: { by: 'sato', reason: 'It was い四 that I saw.' } },
@@ -314,6 +343,43 @@ describeOverBothDatabases('the hold before a covering closes', (make) => {
       headers: { 'content-type': 'application/json' },
     });
     expect(await refused.json()).toMatchObject({ code: 'released-for-less', params: { marks: 'い三' } });
+  });
+
+  it('is outrun by a doubt: it is ready anew, or closes only with a reason', async () => {
+    const tags = [];
+    for (const mark of MARKS) tags.push((await tag(carpenter, mark)).id);
+    await ready();
+    const first = await release(inspector, asSeen((await review()).lines, {}));
+    await inspector.post(`/tags/${tags[0]}/dispute`, { reason: 'This is い四.' });
+    expect(await standing()).toMatchObject({ phase: 'outrun', beyond: ['い一'] });
+    expect((await review()).standing).toMatchObject({ phase: 'outrun' });
+    const { holds } = await owner.get<JournalView>(`/houses/${house.id}/journal`);
+    expect(holds).toContainEqual({ id: covering, name: 'North wall', state: 'outrun' });
+    expect(await codeOf(carpenter.post(`/coverings/${covering}/close`, {}))).toBe('released-for-less');
+
+    expect((await ready()).hold).toMatchObject({ state: 'ready', release: null });
+    await inspector.post(`/coverings/${covering}/refusal`, { lacking: [{ mark: 'い一' }] });
+    await ready();
+    const { lines, lastRefusal } = await review();
+    expect(lastRefusal).toMatchObject({ takenBack: false, lacking: [{ mark: 'い一' }] });
+    const second = await release(inspector, asSeen(lines, { い一: 'seen on site' }));
+    expect(await standing()).toMatchObject({ phase: 'released', beyond: [] });
+    const closed = await carpenter.post<CoveringView>(`/coverings/${covering}/close`, {});
+    expect(closed.closed).toMatchObject({ release: second.id, without: null });
+    expect((await owner.get<ReleaseView>(`/releases/${first.id}`)).withdrawn).toBeNull();
+  });
+
+  it('closes on an outrun release with a reason, as one that closed without', async () => {
+    const placed = await tag(carpenter, 'い一');
+    const id = await plan(['い一']);
+    await ready(id);
+    await release(inspector, asSeen((await review(inspector, id)).lines), undefined, id);
+    await inspector.post(`/tags/${placed.id}/dispute`, { reason: 'This is い四.' });
+    const closed = await carpenter.post<CoveringView>(`/coverings/${id}/close`, {
+      withoutRelease: 'The plasterers had begun.',
+    });
+    expect(closed.closed).toMatchObject({ release: null, without: 'The plasterers had begun.' });
+    expect(await standing(id)).toMatchObject({ phase: 'without-release', beyond: [] });
   });
 
   it('takes a release back with a reason; it stays on record', async () => {

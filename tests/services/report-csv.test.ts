@@ -15,6 +15,11 @@ const plain = {
   plannedDay: '2026-04-07',
   closedAt,
   closedDay: '2026-04-09',
+  held: {
+    hold: { state: 'planned' as const },
+    closed: { release: null, without: 'Rain was coming.', takenBack: null },
+    released: null,
+  },
   hides: [
     { mark: 'い三', least: 'pegged' as const },
     { mark: 'い二', least: 'pegged' as const },
@@ -64,22 +69,22 @@ describe('reportCsv', () => {
   it('is this text', () =>
     expect(reportCsv(house(), 'en', 'Asia/Tokyo')).toBe(
       [
-        '\ufeffClosing day,Covering,Kind of covering,Planned day,Closed at,Days left,Mark,Kind,Place,Least stage,State,Nearest miss,Stage seen,Photographed at,Photo,Records,Time known by,Legibility,Findings,Photos needed,Hidden part,"Hidden, m",Missing parts,"Missing, m"',
-        '2026-04-09,West wall,plaster coat,2026-04-07,2026-04-09 00:30:00,,い三,貫,い通り,pegged,lost,"photographed, but before the stage that is needed; photographed after closing",cut,2026-04-09 00:30:00,p2,0,the photo file,,,1,,,,',
-        '2026-04-09,West wall,plaster coat,2026-04-07,2026-04-09 00:30:00,,い二,貫,い通り,pegged,on record,,pegged,2026-04-08 08:59:59,p1,1,dated by hand,weak,clock in doubt; taken off site (accepted by Haru: seen on site),1,,,,',
+        '\ufeffClosing day,Covering,Kind of covering,Planned day,Closed at,Days left,Inspection,Reason,Mark,Kind,Place,Least stage,State,Nearest miss,Stage seen,Photographed at,Photo,Records,Time known by,Legibility,Findings,Photos needed,Hidden part,"Hidden, m",Missing parts,"Missing, m"',
+        '2026-04-09,West wall,plaster coat,2026-04-07,2026-04-09 00:30:00,,closed without release,Rain was coming.,い三,貫,い通り,pegged,lost,"photographed, but before the stage that is needed; photographed after closing",cut,2026-04-09 00:30:00,p2,0,the photo file,,,1,,,,',
+        '2026-04-09,West wall,plaster coat,2026-04-07,2026-04-09 00:30:00,,closed without release,Rain was coming.,い二,貫,い通り,pegged,on record,,pegged,2026-04-08 08:59:59,p1,1,dated by hand,weak,clock in doubt; taken off site (accepted by Haru: seen on site),1,,,,',
         '',
       ].join('\r\n'),
     ));
 
   it('speaks Japanese', () => {
     const [, first] = parse(reportCsv(house(), 'ja', 'Asia/Tokyo'), { bom: true });
-    expect(first?.slice(9, 13)).toEqual([
+    expect(first?.slice(11, 15)).toEqual([
       '緊結',
       '記録不能',
       '写真はあるが、必要な段階より前、ふさいだ後の写真',
       '刻み',
     ]);
-    expect(first?.[18]).toBe('');
+    expect(first?.[20]).toBe('');
     expect(REPORT_WORDS.ja.headings).toHaveLength(REPORT_WORDS.en.headings.length);
   });
 
@@ -90,9 +95,9 @@ describe('reportCsv', () => {
     const laid = { ...sheets, laidAt: '2026-04-09T00:00:00.000Z' };
     const report = house({ coverings: [open], protection: [laid] });
     const [, en] = parse(reportCsv(report, 'en', 'Asia/Tokyo'), { bom: true });
-    expect(en?.[11]).toMatch(/; lies under protection since 2026-04-09 09:00:00 \(Sheets\)$/);
+    expect(en?.[13]).toMatch(/; lies under protection since 2026-04-09 09:00:00 \(Sheets\)$/);
     const [, ja] = parse(reportCsv(report, 'ja', 'Asia/Tokyo'), { bom: true });
-    expect(ja?.[11]).toMatch(/、2026-04-09 09:00:00から養生の下（Sheets）$/);
+    expect(ja?.[13]).toMatch(/、2026-04-09 09:00:00から養生の下（Sheets）$/);
   });
 
   it('tells time in the zone of the house', () =>
@@ -109,7 +114,7 @@ describe('reportCsv', () => {
     );
     const rows = parse(csv, { bom: true }).slice(1);
     expect(rows.map((row) => row[1])).toEqual([`'${text}`, `'${text}`]);
-    expect(rows[1]?.[7]).toBe(`'${text}`);
+    expect(rows[1]?.[9]).toBe(`'${text}`);
   });
 
   it('leaves days left a number when overdue', () => {
@@ -174,7 +179,8 @@ describe('reportCsv', () => {
       'plaster coat',
       '2026-04-07',
       '2026-04-08 15:30:00',
-      ...REPORT_WORDS.en.headings.slice(5).map(() => ''),
+      ...['', 'closed without release', 'Rain was coming.'],
+      ...REPORT_WORDS.en.headings.slice(8).map(() => ''),
     ]);
     expect(parse(reportCsv(house({ coverings: [] }), 'en', 'UTC'), { bom: true })).toHaveLength(1);
   });

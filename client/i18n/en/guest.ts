@@ -11,6 +11,12 @@ export const guest = {
   closedAt: 'closed {{when}}',
   counts_one: '{{onRecord, number}} of {{count, number}} member on record',
   counts_other: '{{onRecord, number}} of {{count, number}} members on record',
+  takenBack: 'The release was taken back on {{when}}: “{{reason}}”',
+  accepted: {
+    now: 'Accepted by an inspector on {{when}}: “{{reason}}”',
+    before: 'Had been accepted by an inspector on {{when}}: “{{reason}}”; that release was taken back since.',
+  },
+  lost: 'It is covered now, and no photo shows it as it was asked for.',
   waived_one: '{{count, number}} accepted without a record',
   waived_other: '{{count, number}} accepted without a record',
   hides: 'Members that it hides',

@@ -5,7 +5,9 @@ export const hold = {
     ready: 'ready for inspection',
     refused: 'refused',
     released: 'released',
+    outrun: 'released, but not as it stands now',
     'under-release': 'closed under release',
+    'under-taken-back': 'closed under a release taken back since',
     'without-release': 'closed without release',
   },
   said: {
@@ -18,7 +20,15 @@ export const hold = {
   lacking_other: '{{count, number}} members are missing something:',
   without: 'It closed without release: “{{reason}}”',
   unsaid: 'It closed without release, and nobody said why.',
+  outrun_one:
+    'It was released on {{when}} by {{who}}, but what is hidden or on record has changed since, and the release does not cover {{marks}} any more. Say that it is ready, and it is inspected again.',
+  outrun_other:
+    'It was released on {{when}} by {{who}}, but what is hidden or on record has changed since, and the release does not cover {{count, number}} members any more: {{marks}}. Say that it is ready, and it is inspected again.',
+  afterClosing:
+    'A release was given on {{when}} by {{who}}, later than it had closed. It accepts nothing of this closing.',
   waiver: 'accepted by {{who}} on {{when}}: “{{reason}}”',
+  waiverBack:
+    'had been accepted by {{who}} on {{when}}: “{{reason}}”; the release was taken back on {{backWhen}} by {{backWho}}: “{{backReason}}”',
   history: 'All that was said of it',
   takenBack: 'The release under which it closed was taken back on {{when}}, by {{who}}: “{{reason}}”',
   toRelease: 'See the release sheet',
@@ -36,6 +46,7 @@ export const hold = {
     onlyYou:
       'You are the only one here who may release it, and nobody may release what they said themselves to be ready. It waits until another person who may inspect is added, or the rule is changed in the house details.',
     toPeople: 'To the people',
+    outrun: 'The release that it has ends with this; the ledger keeps it.',
     note: 'Note to the inspector',
     submit: 'It is ready',
   },
@@ -73,7 +84,8 @@ export const hold = {
       memberNote: 'Refused on {{when}} by {{who}}: “{{note}}”',
       news: 'There is something new on record of it since.',
       noNews: 'There is nothing new on record of it since.',
-      waived: 'Accepted without a record on {{when}} by {{who}}: “{{reason}}”. That release was taken back.',
+      waived:
+        'Accepted without a record on {{when}} by {{who}}: “{{reason}}”. That release does not stand any more.',
     },
     changed: 'What speaks for it has changed since you answered. Look again.',
     changedShort: 'changed since',
@@ -92,6 +104,8 @@ export const hold = {
     acceptAs: '{{number}}: {{reason}}',
     readOnly: 'An inspector answers here. You can look at all of it.',
     notReady: 'Nobody can release or refuse it until whoever records says that it is ready for inspection.',
+    outrun:
+      'What is hidden or on record has changed since its release. Whoever records says that it is ready, and it is inspected again; whoever reviews can also take the release back.',
     released: 'It may close. Whoever reviews can take the release back.',
     closed: 'What it hides is out of sight; there is nothing left to answer.',
     toCovering: 'To the covering',
@@ -176,6 +190,7 @@ export const hold = {
     twoEyes: 'Stated that people may release what they alone recorded.',
   },
   close: {
+    outrun: 'The release does not cover {{marks}} as it stands now.',
     under: 'It closes under the release of {{when}} by {{who}}.',
     waived_one: 'It accepts {{count, number}} member without a record: {{marks}}.',
     waived_other: 'It accepts {{count, number}} members without a record: {{marks}}.',

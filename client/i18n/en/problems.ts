@@ -71,7 +71,7 @@ export const problems = {
     'covering-not-closed': '“{{covering}}” has not closed, so there is no closing to take back.',
     'not-released': 'No release stands for “{{covering}}”. Have it inspected, or say why it closes without.',
     'released-for-less':
-      '“{{covering}}” now hides more of {{marks}} than was released. Have it inspected again, or say why it closes without.',
+      '“{{covering}}” now hides more of {{marks}} than was released, or less is on record of it. Have it inspected again, or say why it closes without.',
     'not-ready': '“{{covering}}” is not ready for inspection: nobody has said so, or somebody took it back.',
     'already-released': '“{{covering}}” is released. Take the release back first.',
     'evidence-changed': 'What speaks for {{marks}} has changed since you looked. Look at it again.',

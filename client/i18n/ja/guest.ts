@@ -12,6 +12,12 @@ export const guest = {
   plannedFor: '{{day}}の予定',
   closedAt: '{{when}}にふさいだ',
   counts_other: '{{count, number}}本のうち{{onRecord, number}}本は記録あり',
+  takenBack: '承認は{{when}}に取り消されました。理由：{{reason}}',
+  accepted: {
+    now: '検査する人が{{when}}に認めました（{{reason}}）。',
+    before: '検査する人が{{when}}に認めました（{{reason}}）が、その承認は後に取り消されました。',
+  },
+  lost: 'すでに隠れており、必要な状態を示す写真はありません。',
   waived_other: '記録なしで認めたもの{{count, number}}本',
   hides: '隠れる部材',
   hidesNothing: '隠れる部材はありません。',

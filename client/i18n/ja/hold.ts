@@ -8,7 +8,9 @@ export const hold = {
     ready: '検査待ち',
     refused: '差し戻し',
     released: '承認済み',
+    outrun: '承認後に変わり、再検査が必要',
     'under-release': '承認を受けてふさいだ',
+    'under-taken-back': '承認を受けてふさいだが、承認は後に取り消された',
     'without-release': '承認なしにふさいだ',
   },
   said: {
@@ -20,6 +22,12 @@ export const hold = {
   lacking_other: '不備のある部材 {{count, number}}本：',
   without: '承認なしにふさぎました。理由：{{reason}}',
   unsaid: '承認なしにふさぎました。理由は入力されていません。',
+  outrun_other:
+    '{{when}}に{{who}}さんが承認しましたが、その後、隠れる範囲や記録が変わり、承認は次の部材に及びません（{{count, number}}本）：{{marks}}。検査を依頼し直すと、改めて検査されます。',
+  afterClosing:
+    'ふさいだ日時より後の{{when}}に{{who}}さんが承認しています。この承認は、このふさぎ方には及びません。',
+  waiverBack:
+    '{{who}}さんが{{when}}に認めた（{{reason}}）が、{{backWhen}}に{{backWho}}さんが承認を取り消した（{{backReason}}）',
   waiver: '{{who}}が{{when}}に認めた（{{reason}}）',
   history: 'この工事についての台帳',
   takenBack: 'ふさいだ後、{{when}}に{{who}}さんが承認を取り消しました（理由：{{reason}}）。',
@@ -37,6 +45,7 @@ export const hold = {
     onlyYou:
       'この建物で承認できるのはあなただけですが、自分で検査を依頼したものは自分で承認できません。検査できる人をもう一人加えるか、建物概要の決まりを変えるまで、依頼は待つことになります。',
     toPeople: '関係者へ',
+    outrun: 'いまの承認はこれで終わります。台帳には残ります。',
     note: '検査する人への覚え書き',
     submit: '依頼する',
   },
@@ -72,7 +81,8 @@ export const hold = {
       memberNote: '{{when}}に{{who}}さんが差し戻しました：「{{note}}」',
       news: 'その後、記録に動きがあります。',
       noNews: 'その後、記録に動きはありません。',
-      waived: '{{when}}に{{who}}さんが記録なしで認めました：「{{reason}}」。その承認は後で取り消されました。',
+      waived:
+        '{{when}}に{{who}}さんが記録なしで認めました：「{{reason}}」。その承認はもう有効ではありません。',
     },
     changed: '確認した後に記録が変わりました。もう一度見てください。',
     changedShort: '確認後に変更',
@@ -91,6 +101,8 @@ export const hold = {
     acceptAs: '{{number}}：{{reason}}',
     readOnly: '答えるのは検査する人です。内容はすべて見られます。',
     notReady: '記録する人が検査を依頼するまで、承認も差し戻しもできません。',
+    outrun:
+      '承認の後、隠れる範囲か記録が変わりました。検査を依頼し直すと改めて検査されます。検査する人は承認を取り消すこともできます。',
     released: 'ふさぐことができます。検査する人は承認を取り消せます。',
     closed: '部材はもう見えないため、検査は終わっています。',
     toCovering: 'ふさぎ工事へ',
@@ -167,6 +179,7 @@ export const hold = {
     twoEyes: '自分だけで記録したものも、自分で承認できることに決めた。',
   },
   close: {
+    outrun: '承認は、いまの状態では次の部材に及びません：{{marks}}。',
     under: '{{when}}の{{who}}さんの承認を受けてふさぎます。',
     waived_other: '記録なしで認められた部材 {{count, number}}本：{{marks}}',
     without:

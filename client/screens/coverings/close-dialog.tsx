@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import type { Standing } from '#domain/contract/hold';
 import type { CoveringView } from '#domain/contract/views';
 import { call } from '../../api/call.ts';
 import { useWords } from '../../i18n/use-words.ts';
@@ -11,6 +12,7 @@ import { TextArea } from '../../parts/text-area.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { useReport } from '../report/use-report.ts';
 import {
+  acceptingNothing,
   findCovering,
   leftByClosing,
   lostByClosing,
@@ -22,6 +24,7 @@ import {
 import { ClosingRelease, isForLackOfRelease, isReleasedAt } from './closing-release.tsx';
 import { ClosingWhen } from './closing-when.tsx';
 import { LossList } from './loss-list.tsx';
+import { standingOf } from './standing-of.ts';
 import { useCoveringChange } from './use-covering-change.ts';
 import { WeighList } from './weigh-list.tsx';
 
@@ -44,6 +47,7 @@ export function CloseDialog({ covering, onClose }: CloseDialogProps) {
             covering={covering}
             onClose={onClose}
             lines={findCovering(all, covering.id)?.lines ?? []}
+            standing={standingOf(covering, all)}
             asOf={all.asOf}
           />
         )}
@@ -56,8 +60,9 @@ function CloseForm({
   covering,
   onClose,
   lines,
+  standing,
   asOf,
-}: CloseDialogProps & { lines: CoveringLine[]; asOf: string }) {
+}: CloseDialogProps & { lines: CoveringLine[]; standing: Standing; asOf: string }) {
   const { t } = useWords();
   const { id: house } = useHouse();
   const [when, setWhen] = useState<When>({ is: 'now' });
@@ -67,7 +72,8 @@ function CloseForm({
   const [knows, setKnows] = useState(false);
   const [wasTried, setWasTried] = useState(false);
   const closedAt = when.is === 'now' ? null : (when.time?.instant ?? null);
-  const isReleased = !isForLess && isReleasedAt(covering, closedAt);
+  const hasRelease = isReleasedAt(covering, closedAt);
+  const isReleased = hasRelease && !isForLess && standing.phase !== 'outrun';
   const withoutRelease = isReleased ? null : reason.trim();
   const close = useCoveringChange(
     house,
@@ -75,7 +81,8 @@ function CloseForm({
       call('closeCovering', { params: { covering: covering.id }, body: { closedAt, note, withoutRelease } }),
     onClose,
   );
-  const lost = lostByClosing(lines, closedAt ?? asOf);
+  const judged = hasRelease ? lines : acceptingNothing(lines);
+  const lost = lostByClosing(judged, closedAt ?? asOf);
   const isReady = () =>
     whenFault(when, new Date()) === null && (lost.length === 0 || knows) && withoutRelease !== '';
   return (
@@ -90,15 +97,16 @@ function CloseForm({
     >
       <ClosingWhen when={when} wasTried={wasTried} onChange={setWhen} />
       <ClosingRelease
-        lines={lines}
+        lines={judged}
         hold={covering.hold}
+        beyond={hasRelease ? standing.beyond : []}
         isReleased={isReleased}
         reason={reason}
         isShort={wasTried && withoutRelease === ''}
         onChange={setReason}
       />
       <TextArea label={t('coverings.close.note')} value={note} onChange={setNote} rows={2} maxLength={2000} />
-      <LossList lines={lost} left={leftByClosing(lines, closedAt ?? asOf).length} />
+      <LossList lines={lost} left={leftByClosing(judged, closedAt ?? asOf).length} />
       {lost.length > 0 ? (
         <>
           <Checkbox isSelected={knows} onChange={setKnows}>
@@ -111,7 +119,7 @@ function CloseForm({
           ) : null}
         </>
       ) : null}
-      <WeighList weighed={weighedByClosing(lines, closedAt ?? asOf)} />
+      <WeighList weighed={weighedByClosing(judged, closedAt ?? asOf)} />
       <ProblemNotice error={close.error} keepsTyped />
       <div className="row">
         <Button type="submit" look={lost.length > 0 ? 'danger' : 'act'} isPending={close.isPending}>

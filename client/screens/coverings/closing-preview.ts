@@ -27,6 +27,11 @@ export function lostByClosing(lines: readonly CoveringLine[], closedAt: string):
   });
 }
 
+/** Lines as they are where no release accepts anything: one that comes after the closing does not. */
+export function acceptingNothing(lines: readonly CoveringLine[]): CoveringLine[] {
+  return lines.map((line) => (line.state === 'waived' ? { ...line, state: 'gap', waiver: null } : line));
+}
+
 /** Gaps that stay such, since they can be photographed from the other face. */
 export function leftByClosing(lines: readonly CoveringLine[], closedAt: string): CoveringLine[] {
   return lines.filter((line) => line.state === 'gap' && goneBy(line, closedAt) === null);

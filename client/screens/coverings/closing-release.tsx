@@ -1,3 +1,4 @@
+import type { Standing } from '#domain/contract/hold';
 import type { CoveringView } from '#domain/contract/views';
 import { ProblemError } from '../../api/errors.ts';
 import { formatInstant, formatList } from '../../i18n/format.ts';
@@ -5,6 +6,7 @@ import { useWords } from '../../i18n/use-words.ts';
 import { Field } from '../../parts/field.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import type { CoveringLine } from './closing-preview.ts';
+import { beyondMarks } from './outrun-words.ts';
 
 /** Of what is accepted without a record so many marks are named; the rest is counted. */
 const NAMED = 12;
@@ -25,13 +27,16 @@ interface ClosingReleaseProps {
   lines: readonly CoveringLine[];
   hold: CoveringView['hold'];
   isReleased: boolean;
+  /** Of a release that is outrun. */
+  beyond: Standing['beyond'];
   reason: string;
   isShort: boolean;
   onChange: (reason: string) => void;
 }
 
 /** Under which release a covering closes; where none stands, why it closes all the same. */
-export function ClosingRelease({ lines, hold, isReleased, reason, isShort, onChange }: ClosingReleaseProps) {
+export function ClosingRelease(props: ClosingReleaseProps) {
+  const { lines, hold, isReleased, beyond, reason, isShort, onChange } = props;
   const { t, lang } = useWords();
   const { zone } = useHouse();
   if (isReleased && hold.said) {
@@ -46,13 +51,18 @@ export function ClosingRelease({ lines, hold, isReleased, reason, isShort, onCha
     );
   }
   return (
-    <Field
-      label={t('hold.close.reason')}
-      description={t('hold.close.without')}
-      value={reason}
-      onChange={onChange}
-      maxLength={1000}
-      error={isShort ? t('hold.close.needReason') : null}
-    />
+    <>
+      {beyond.length > 0 ? (
+        <p className="act-text">{t('hold.close.outrun', { marks: beyondMarks(t, lang, beyond) })}</p>
+      ) : null}
+      <Field
+        label={t('hold.close.reason')}
+        description={t('hold.close.without')}
+        value={reason}
+        onChange={onChange}
+        maxLength={1000}
+        error={isShort ? t('hold.close.needReason') : null}
+      />
+    </>
   );
 }

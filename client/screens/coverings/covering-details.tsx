@@ -17,6 +17,7 @@ import { HoldPart } from './hold-part.tsx';
 import { LayerList } from './layer-list.tsx';
 import { DaysLeft } from './days-left.tsx';
 import { WallFigures } from './wall-figures.tsx';
+import { standingOf } from './standing-of.ts';
 import { ZoneUnreadNotice } from './zone-unread-notice.tsx';
 import { zoneUnread } from './zone-unread.ts';
 
@@ -48,7 +49,7 @@ export function CoveringDetails({ covering }: { covering: CoveringView }) {
         <dt>{t('coverings.one.changed')}</dt>
         <dd>{formatInstant(covering.changedAt, zone, lang)}</dd>
       </dl>
-      <HoldPart covering={covering} />
+      <HoldPart covering={covering} standing={standingOf(covering, report.data)} />
       <LayerList covering={covering} />
       <section className="section">
         <h2>{t('coverings.one.hides')}</h2>

@@ -16,6 +16,7 @@ import { CoveringFormScreen } from './covering-form-screen.tsx';
 import { HoldActions } from './hold-actions.tsx';
 import { LAYER_WORDS } from './layer-words.ts';
 import { ReopenDialog } from './reopen-dialog.tsx';
+import { standingOf } from './standing-of.ts';
 import { useCoverings } from './use-coverings.ts';
 import './coverings.css';
 
@@ -43,7 +44,8 @@ function OneCovering({ covering }: { covering: CoveringView }) {
   const mayRecord = useMay('record');
   const [asks, setAsks] = useState(false);
   const close = () => setAsks(false);
-  const found = findCovering(useReport(house).data, covering.id);
+  const report = useReport(house).data;
+  const [found, standing] = [findCovering(report, covering.id), standingOf(covering, report)];
   const gaps = found?.counts.gaps ?? 0;
   const next =
     covering.zone && mayRecord ? (
@@ -64,7 +66,7 @@ function OneCovering({ covering }: { covering: CoveringView }) {
           {t('coverings.one.toGaps', { count: gaps })}
         </LinkButton>
       ) : null}
-      <HoldActions covering={covering} gaps={gaps} />
+      <HoldActions covering={covering} standing={standing} gaps={gaps} />
       {mayRecord ? (
         <>
           <Button look={found && isTimeToClose(found) ? 'act' : 'plain'} onPress={() => setAsks(true)}>

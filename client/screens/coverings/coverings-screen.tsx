@@ -17,9 +17,10 @@ import { useReport } from '../report/use-report.ts';
 import { CalendarSection } from './calendar-section.tsx';
 import { findCovering } from './closing-preview.ts';
 import { DaysLeft } from './days-left.tsx';
-import { HoldWord } from './hold-word.tsx';
+import { HoldStanding } from './hold-standing.tsx';
 import { LAYER_WORDS } from './layer-words.ts';
 import { MissingList } from './missing-list.tsx';
+import { standingOf } from './standing-of.ts';
 import { useCoverings } from './use-coverings.ts';
 import './coverings.css';
 
@@ -75,7 +76,7 @@ function CoveringTable({ coverings, report }: CoveringTableProps) {
           <td>
             <Closing covering={covering} />
             <div>
-              <HoldWord covering={covering} />
+              <HoldStanding standing={standingOf(covering, report)} />
             </div>
           </td>
           <td data-label={hides}>{t('common.count.members', { count: covering.hides.length })}</td>

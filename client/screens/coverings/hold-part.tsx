@@ -1,29 +1,39 @@
 import { Link } from 'react-router';
+import type { Standing } from '#domain/contract/hold';
 import type { CoveringView } from '#domain/contract/views';
 import { formatInstant } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
+import { HoldReason } from './hold-reason.tsx';
 import { HoldWord } from './hold-word.tsx';
 import { LackingList } from './lacking-list.tsx';
+import { outrunWords } from './outrun-words.ts';
+
+interface HoldPartProps {
+  covering: CoveringView;
+  standing: Standing;
+}
 
 /** The inspection of a covering: where it stands, by whom and when, and what is missing. */
-export function HoldPart({ covering }: { covering: CoveringView }) {
+export function HoldPart({ covering, standing }: HoldPartProps) {
   const { t } = useWords();
   const { id: house } = useHouse();
   const { hold, closed } = covering;
-  const release = closed ? closed.release : hold.release;
+  const release = closed?.release ?? hold.release;
   return (
     <section className="section">
       <h2>{t('hold.title')}</h2>
       <p>
         <strong>
-          <HoldWord covering={covering} />
+          <HoldWord phase={standing.phase} />
         </strong>
       </p>
-      {closed && closed.release === null ? (
-        <p>{closed.without === null ? t('hold.unsaid') : t('hold.without', { reason: closed.without })}</p>
+      {closed ? (
+        <p>
+          <HoldReason standing={standing} />
+        </p>
       ) : null}
-      <Said covering={covering} />
+      <Said covering={covering} standing={standing} />
       {!closed && hold.said && hold.said.note !== '' ? (
         <p className="coverings-note">{hold.said.note}</p>
       ) : null}
@@ -39,16 +49,14 @@ export function HoldPart({ covering }: { covering: CoveringView }) {
   );
 }
 
-function Said({ covering: { hold, closed } }: { covering: CoveringView }) {
+function Said({ covering: { hold, closed }, standing }: HoldPartProps) {
   const { t, lang } = useWords();
   const { zone } = useHouse();
   const { state, said } = hold;
   if (state === 'planned' || said === null) return closed ? null : <p>{t('hold.said.planned')}</p>;
   const words = { when: formatInstant(said.at, zone, lang), who: said.by?.name ?? t('common.nobody') };
+  if (standing.phase === 'outrun') return <p className="act-text">{outrunWords(t, lang, standing, words)}</p>;
   if (!closed) return <p>{t(`hold.said.${state}`, words)}</p>;
-  // What is closed is neither ready nor refused any more; that its release was taken back since, it is told.
-  const isTakenBack = closed.release !== null && hold.release !== closed.release;
-  return isTakenBack ? (
-    <p className="act-text">{t('hold.takenBack', { ...words, reason: said.note })}</p>
-  ) : null;
+  // What is closed is neither ready nor refused any more; a release that came too late is told.
+  return state === 'released' && said.at > closed.at ? <p>{t('hold.afterClosing', words)}</p> : null;
 }

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import type { Standing } from '#domain/contract/hold';
 import type { CoveringView } from '#domain/contract/views';
 import { call } from '../../api/call.ts';
 import { useWords } from '../../i18n/use-words.ts';
@@ -12,12 +13,13 @@ import { useCoveringChange } from './use-covering-change.ts';
 
 interface HoldReadyDialogProps {
   covering: CoveringView;
+  standing: Pick<Standing, 'phase'>;
   gaps: number;
   onClose: () => void;
 }
 
 /** Says that a covering is ready for inspection, with a word to whoever inspects. */
-export function HoldReadyDialog({ covering: { id, name }, gaps, onClose }: HoldReadyDialogProps) {
+export function HoldReadyDialog({ covering: { id, name }, standing, gaps, onClose }: HoldReadyDialogProps) {
   const { t } = useWords();
   const { id: house } = useHouse();
   const [note, setNote] = useState('');
@@ -36,6 +38,7 @@ export function HoldReadyDialog({ covering: { id, name }, gaps, onClose }: HoldR
         }}
       >
         <p>{t('hold.ready.text')}</p>
+        {standing.phase === 'outrun' ? <p>{t('hold.ready.outrun')}</p> : null}
         {gaps > 0 ? <p className="act-text">{t('hold.ready.gaps', { count: gaps })}</p> : null}
         <HoldNobody />
         <TextArea

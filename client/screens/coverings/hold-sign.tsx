@@ -8,7 +8,9 @@ const PATHS: Readonly<Record<HoldPhase, { line: string; fill: string }>> = {
   ready: { line: BOARD, fill: 'M6 4a2 2 0 1 0 0 4a2 2 0 1 0 0-4z' },
   refused: { line: `${BOARD}M3.5 6h5`, fill: '' },
   released: { line: `${BOARD}M3.6 6.2l1.8 1.9l3.2-4.2`, fill: '' },
+  outrun: { line: `${BOARD}M6 3.2v3.6M6 8.4v.9`, fill: '' },
   'under-release': { line: BOARD, fill: BOARD },
+  'under-taken-back': { line: BOARD, fill: 'M1.5 1.5h9v2.4h-9zM1.5 8.1h9v2.4h-9z' },
   'without-release': { line: BOARD, fill: 'M1.5 1.5v9h9z' },
 };
 

@@ -29,6 +29,7 @@ export function ClosesNext({ journal: { next, openCoverings, holds } }: { journa
   );
   return (
     <>
+      <Holds holds={holds} state="outrun" />
       <Holds holds={holds} state="ready" />
       <Holds holds={holds} state="refused" />
       {next.gaps.map((covering) => (
@@ -59,7 +60,13 @@ function daysOf(gaps: NextClosingsView['gaps']): string {
 }
 
 /** Coverings that wait for somebody, in one line: for an inspector, or for what was missing. */
-function Holds({ holds, state }: { holds: JournalView['holds']; state: 'ready' | 'refused' }) {
+function Holds({
+  holds,
+  state,
+}: {
+  holds: JournalView['holds'];
+  state: JournalView['holds'][number]['state'];
+}) {
   const { t } = useWords();
   const { id: house } = useHouse();
   const mayReview = useMay('review');
@@ -93,6 +100,7 @@ function Quiet({ label, named }: { label: string; named: NextClosingsView['later
           </Link>{' '}
           <DaysLeft days={daysLeft} isCalm />
           {counts.gaps > 0 ? ` ${t('common.count.gaps', { count: counts.gaps })}` : null}
+          {counts.waived > 0 ? ` ${t('report.count.waived', { count: counts.waived })}` : null}
         </span>
       ))}
       {named.more > 0 ? (

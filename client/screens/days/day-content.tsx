@@ -3,6 +3,7 @@ import type { DayView } from '#domain/contract/views';
 import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
 import { StatementList } from '../ledger/statement-list.tsx';
+import { closedAs } from './closed-as.ts';
 import { DayNotes } from './day-notes.tsx';
 import { DayPhotos } from './day-photos.tsx';
 
@@ -39,12 +40,10 @@ function DayClosings({ closings }: { closings: DayView['closings'] }) {
     <section className="section">
       <h2>{t('days.day.closings')}</h2>
       <ul className="closings plain-list">
-        {closings.map(({ id, name, closed, released }) => (
+        {closings.map(({ id, name, closed, phase }) => (
           <li key={id}>
             <Link to={`/houses/${house}/coverings/${id}`}>{name}</Link>
-            <span>
-              {t(closed ? `days.day.closed.${released ? 'under' : 'without'}` : 'days.day.planned')}
-            </span>
+            <span>{t(closed ? `days.day.closed.${closedAs(phase)}` : 'days.day.planned')}</span>
           </li>
         ))}
       </ul>

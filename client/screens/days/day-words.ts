@@ -3,6 +3,7 @@ import { formatList } from '../../i18n/format.ts';
 import { joinWords } from '../../i18n/join-words.ts';
 import type { Language } from '../../i18n/language.ts';
 import type { Words } from '../../i18n/words.ts';
+import { CLOSED_AS, closedAs } from './closed-as.ts';
 
 /** The members seen at one stage: the first by mark, the others counted. */
 export function marksWords(t: Words, lang: Language, shown: BriefDayView['shown'][number]): string {
@@ -15,35 +16,14 @@ export function marksWords(t: Words, lang: Language, shown: BriefDayView['shown'
 export function asideWords(t: Words, lang: Language, day: BriefDayView): string[] {
   const { closed, members, photos, shown, tagsElsewhere } = day;
   return [
-    closedWords(
-      t,
-      lang,
-      'days.closed.under',
-      closed.filter(({ released }) => released),
-    ),
-    closedWords(
-      t,
-      lang,
-      'days.closed.without',
-      closed.filter(({ released }) => !released),
-    ),
+    ...CLOSED_AS.map((how) => {
+      const names = closed.filter(({ phase }) => closedAs(phase) === how).map(({ name }) => name);
+      return names.length === 0 ? '' : t(`days.closed.${how}`, { names: formatList(names, lang) });
+    }),
     members > 0 ? t('days.fromSchedule', { count: members }) : '',
     photos > 0 && shown.length === 0 ? t('days.notTagged', { count: photos }) : '',
     tagsElsewhere > 0 ? t('days.taggedElsewhere', { count: tagsElsewhere }) : '',
   ].filter((text) => text !== '');
-}
-
-function closedWords(
-  t: Words,
-  lang: Language,
-  word: 'days.closed.under' | 'days.closed.without',
-  closed: BriefDayView['closed'],
-): string {
-  const names = formatList(
-    closed.map(({ name }) => name),
-    lang,
-  );
-  return names === '' ? '' : t(word, { names });
 }
 
 /** Who did what: whoever adds the photos is seldom who says what they show. */

@@ -1,5 +1,5 @@
 import type { GuestCoveringView } from '#domain/contract/guests';
-import { formatList } from '../../i18n/format.ts';
+import { formatInstant, formatList } from '../../i18n/format.ts';
 import { joinWords } from '../../i18n/join-words.ts';
 import { stretchWords } from '../../i18n/stretch-words.ts';
 import { useWords } from '../../i18n/use-words.ts';
@@ -29,7 +29,9 @@ export function GuestCovering({ secret, house, zone, covering }: GuestCoveringPr
         <dt>{t('guest.closing')}</dt>
         <dd>{closingWords(t, lang, zone, covering)}</dd>
         <dt>{t('hold.title')}</dt>
-        <dd>{t(`hold.state.${covering.hold}`)}</dd>
+        <dd>
+          <GuestStanding standing={covering.standing} zone={zone} />
+        </dd>
       </dl>
       <section className="section">
         <h2>{t('guest.hides')}</h2>
@@ -50,6 +52,26 @@ export function GuestCovering({ secret, house, zone, covering }: GuestCoveringPr
   );
 }
 
+/** Where it stands, with the reasons; a guest learns nobody's name. */
+function GuestStanding({ standing, zone }: { standing: GuestCoveringView['standing']; zone: string }) {
+  const { t, lang } = useWords();
+  const { phase, without, takenBack } = standing;
+  return (
+    <>
+      <div>{t(`hold.state.${phase}`)}</div>
+      {without === null ? null : <div>{t('hold.without', { reason: without })}</div>}
+      {takenBack === null ? null : (
+        <div>
+          {t('guest.takenBack', {
+            when: formatInstant(takenBack.at, zone, lang),
+            reason: takenBack.reason,
+          })}
+        </div>
+      )}
+    </>
+  );
+}
+
 interface GuestLineProps {
   secret: string;
   zone: string;
@@ -58,7 +80,7 @@ interface GuestLineProps {
 
 function GuestLine({ secret, zone, line }: GuestLineProps) {
   const { t, lang } = useWords();
-  const { mark, kind, place, least, state, missing, pictures } = line;
+  const { mark, kind, place, least, state, missing, waiver, pictures } = line;
   const parts = missing.map((part) => stretchWords(t, lang, part));
   return (
     <article className="guest-line">
@@ -70,6 +92,15 @@ function GuestLine({ secret, zone, line }: GuestLineProps) {
       <p className={state === 'gap' || state === 'lost' ? 'act-text' : undefined}>
         {t(`report.state.${state}`)}
       </p>
+      {waiver === null ? null : (
+        <p>
+          {t(waiver.isTakenBack ? 'guest.accepted.before' : 'guest.accepted.now', {
+            when: formatInstant(waiver.at, zone, lang),
+            reason: waiver.reason,
+          })}
+        </p>
+      )}
+      {state === 'lost' ? <p>{t('guest.lost')}</p> : null}
       {parts.length === 0 ? null : <p>{t('guest.missing', { parts: formatList(parts, lang) })}</p>}
       <GuestPictures secret={secret} zone={zone} mark={mark} pictures={pictures} />
     </article>

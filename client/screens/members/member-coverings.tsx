@@ -1,7 +1,9 @@
 import { Link } from 'react-router';
 import type { MemberHistoryView } from '#domain/contract/views';
+import { holdPhase } from '#domain/record/hold-phase';
 import { formatDay, formatInstant } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
+import { HoldStanding } from '../coverings/hold-standing.tsx';
 import { HoldWaiver } from '../coverings/hold-waiver.tsx';
 import { LAYER_WORDS } from '../coverings/layer-words.ts';
 import { joinWords } from '../../i18n/join-words.ts';
@@ -32,9 +34,15 @@ export function MemberCoverings({ coverings }: { coverings: readonly HidingCover
             {t(`common.coveringKind.${covering.kind}`)} · {when(covering)} ·{' '}
             {t('members.history.needs', { stage: t(`common.stage.${covering.least}`) })}
           </p>
+          {covering.closed ? (
+            <p>
+              <HoldStanding standing={{ ...covering.closed, phase: holdPhase(covering) }} />
+            </p>
+          ) : null}
           {covering.waiver ? (
             <p>
-              <span>{t('report.state.waived')}</span> <HoldWaiver waiver={covering.waiver} />
+              {covering.waiver.takenBack ? null : <span>{t('report.state.waived')}</span>}{' '}
+              <HoldWaiver waiver={covering.waiver} />
             </p>
           ) : null}
         </li>

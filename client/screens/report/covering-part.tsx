@@ -6,7 +6,7 @@ import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
 import { LAYER_WORDS } from '../coverings/layer-words.ts';
 import { DaysLeft } from '../coverings/days-left.tsx';
-import { HoldOf } from '../coverings/hold-of.tsx';
+import { HoldStanding } from '../coverings/hold-standing.tsx';
 import type { Line } from './line-row.tsx';
 import { LineTable } from './line-table.tsx';
 
@@ -73,7 +73,7 @@ function Facts({ covering }: { covering: Covering }) {
       ) : (
         <span>{t('coverings.closedOn', { when: formatInstant(closedAt, zone, lang) })}</span>
       )}{' '}
-      <HoldOf id={covering.id} /> <Counts covering={covering} />
+      <HoldStanding standing={covering.standing} /> <Counts covering={covering} />
     </>
   );
 }

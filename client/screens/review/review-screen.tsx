@@ -64,7 +64,8 @@ function Standing({ review }: { review: ReviewView }) {
         )}
       </>
     );
-  const why = closed ? 'closed' : hold.state === 'released' ? 'released' : 'notReady';
+  const { phase } = review.standing;
+  const why = closed ? 'closed' : phase === 'released' || phase === 'outrun' ? phase : 'notReady';
   return (
     <Notice
       actions={
@@ -73,7 +74,7 @@ function Standing({ review }: { review: ReviewView }) {
         </Link>
       }
     >
-      <HoldWord covering={review.covering} /> {t(`hold.review.${why}`)}
+      <HoldWord phase={phase} /> {t(`hold.review.${why}`)}
     </Notice>
   );
 }

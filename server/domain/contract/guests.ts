@@ -45,7 +45,13 @@ const named = { name: z.string(), kind: CoveringFacts.shape.kind, plannedDay: Da
 const GuestCoveringView = z.object({
   ...named,
   shows: z.literal('covering'),
-  hold: z.enum(HOLD_PHASES).meta({ description: 'Where it stands with its inspection.' }),
+  standing: z
+    .object({
+      phase: z.enum(HOLD_PHASES),
+      without: z.string().nullable().meta({ description: 'Why it closed without a release.' }),
+      takenBack: z.object({ at: Instant, reason: z.string() }).nullable(),
+    })
+    .meta({ description: 'Where it stands with its inspection; nobody is named.' }),
   closedAt: Instant.nullable(),
   counts: z.object({ hidden: z.int(), onRecord: z.int(), gaps: z.int(), lost: z.int(), waived: z.int() }),
   lines: z.array(
@@ -55,6 +61,10 @@ const GuestCoveringView = z.object({
       place: z.string(),
       least: StageShape,
       state: z.enum(LINE_STATES),
+      waiver: z
+        .object({ at: Instant, reason: z.string(), isTakenBack: z.boolean() })
+        .nullable()
+        .meta({ description: 'Why a release accepts that it has no record, or did.' }),
       missing: z.array(NamedStretch).meta({ description: 'Parts without a record; empty: all or nothing.' }),
       pictures: z.array(GuestPictureView).meta({ description: 'The best records, each photo once.' }),
     }),

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { HOLD_STATES } from '../record/hold-phase.ts';
+import { HOLD_PHASES, HOLD_STATES } from '../record/hold-phase.ts';
 import { StretchShape } from './frame-shapes.ts';
 import { Id, Instant, MarkShape, PersonShape, Sha256, StageShape, line, paragraph } from './shapes.ts';
 
@@ -21,6 +21,25 @@ export const HoldView = z.object({
   release: Id.nullable().meta({ description: 'The release that stands.' }),
 });
 export type HoldView = z.infer<typeof HoldView>;
+
+/** Who took a release back, when and why. */
+export const TakenBackView = z.object({ at: Instant, by: PersonShape.nullable(), reason: z.string() });
+export type TakenBackView = z.infer<typeof TakenBackView>;
+
+/** Where a covering stands with its inspection, by what is on record now. */
+export const Standing = z.object({
+  phase: z.enum(HOLD_PHASES).meta({
+    description:
+      'outrun: released, but not for all that is hidden and missing now; under-release, under-taken-back, ' +
+      'without-release: how it closed; under-taken-back: the release was taken back after that.',
+  }),
+  beyond: z
+    .array(MarkShape)
+    .meta({ description: 'Of an outrun release: the members that it does not cover.' }),
+  without: z.string().nullable().meta({ description: 'Why it closed without a release.' }),
+  takenBack: TakenBackView.nullable(),
+});
+export type Standing = z.infer<typeof Standing>;
 
 /** How a hidden member was found when a covering was released. */
 export const RELEASED_AS = ['on-record', 'waived', 'hidden-before'] as const;

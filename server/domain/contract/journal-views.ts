@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { HOLD_PHASES } from '../record/hold-phase.ts';
 import { CAPTURE_DOUBTS } from '../photo/capture-doubts.ts';
 import { Day, Id, MarkShape, StageShape } from './shapes.ts';
 import { SmallPhotoView } from './small-photo.ts';
@@ -51,7 +52,7 @@ export const BriefDayView = z
     closed: z.array(
       z.object({
         ...{ id: Id, name: z.string() },
-        released: z.boolean().meta({ description: 'Whether it closed under a release.' }),
+        phase: z.enum(HOLD_PHASES).meta({ description: 'How it closed: under a release, or without.' }),
       }),
     ),
     addedBy: z.array(z.string()).meta({ description: 'Who added the photos of the day, whenever that was.' }),
@@ -75,9 +76,12 @@ export const JournalView = z
     today: BriefDayView,
     next: NextClosingsView,
     openCoverings: z.int(),
-    holds: z.array(z.object({ id: Id, name: z.string(), state: z.enum(['ready', 'refused']) })).meta({
-      description: 'Open coverings that wait for somebody: for inspection, or for what was missing at one.',
-    }),
+    holds: z
+      .array(z.object({ id: Id, name: z.string(), state: z.enum(['ready', 'refused', 'outrun']) }))
+      .meta({
+        description:
+          'Open coverings that wait for somebody: for inspection, for what was missing at one, or for one anew.',
+      }),
     lastDay: BriefDayView.nullable().meta({ description: 'The last day before today with anything on it.' }),
     earlier: EarlierDaysView,
     ahead: z.array(z.object({ day: Day, notes: z.array(NoteView.extend({ cut: z.boolean() })) })).meta({

@@ -3,6 +3,7 @@ import { CAPTURE_DOUBTS } from '../photo/capture-doubts.ts';
 import { DATED_BY } from './clock.ts';
 import { FindingKindShape } from './findings.ts';
 import { StretchShape } from './frame-shapes.ts';
+import { Standing, TakenBackView } from './hold.ts';
 import { VerdictShape } from './legibility-views.ts';
 import { CoveringFacts, Day, Id, Instant, MarkShape, PersonShape, StageShape } from './shapes.ts';
 
@@ -65,6 +66,9 @@ export const WaiverView = z.object({
   at: Instant,
   by: PersonShape.nullable(),
   reason: z.string(),
+  takenBack: TakenBackView.nullable().meta({
+    description: 'Of a release that was taken back after the closing: it accepts nothing any more.',
+  }),
 });
 export type WaiverView = z.infer<typeof WaiverView>;
 
@@ -113,7 +117,7 @@ export const ReportLineView = z.object({
     })
     .nullable()
     .meta({ description: 'Of a wall that is covered on one face: the other face, where this is hidden.' }),
-  waiver: WaiverView.nullable().meta({ description: 'Who accepted that it has no record, and why.' }),
+  waiver: WaiverView.nullable().meta({ description: 'Who accepted that it has no record, or had, and why.' }),
   liesUnder: z.object({ id: Id, name: z.string(), since: Instant }).nullable().meta({
     description: 'Of a gap: the temporary protection that lies over what is missing today.',
   }),
@@ -139,6 +143,7 @@ export const ReportCoveringView = z.object({
   daysLeft: z.int().nullable().meta({
     description: 'To the planned day; negative when it has passed; null when closed or without a day.',
   }),
+  standing: Standing,
   counts: CountsShape,
   layers: z.array(Id).meta({
     description: 'Other coverings at the same place, whatever their face, in the order of their days.',

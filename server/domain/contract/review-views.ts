@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { CaptureShape } from './capture.ts';
-import { Lacking, ReleasedMember, ReleaseFacts, Waiver } from './hold.ts';
+import { Lacking, ReleasedMember, ReleaseFacts, Standing, Waiver } from './hold.ts';
 import { NamedStretch, ReportLineView } from './report-views.ts';
 import { CoveringKindShape, Day, Id, Instant, MarkShape, PersonShape, RoleShape, Sha256 } from './shapes.ts';
 import { CoveringView, TagView } from './views.ts';
@@ -42,13 +42,16 @@ export const ReviewView = z
   .object({
     covering: CoveringView.omit({ hides: true }),
     today: Day,
+    standing: Standing,
     fourEyes: z.boolean(),
     ownReady: z.boolean().meta({ description: 'Whoever asks has said that it is ready.' }),
     lastRefusal: LastRefusalView.nullable().meta({ description: 'Null once it is released or closed.' }),
     lastWaived: z
       .object({ ...said, waived: z.array(Waiver) })
       .nullable()
-      .meta({ description: 'What the release that was taken back last accepted without a record.' }),
+      .meta({
+        description: 'What the last release, which does not stand any more, accepted without a record.',
+      }),
     lines: z.array(ReviewLineView),
     evidence: z.array(EvidenceTagView).meta({
       description: 'Every tag that is named in the lines, as a record or as the nearest miss.',

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { HoldView } from './hold.ts';
+import { HOLD_PHASES } from '../record/hold-phase.ts';
+import { HoldView, TakenBackView } from './hold.ts';
 import { LENGTH_UNITS } from '../frame/length.ts';
 import { CaptureShape } from './capture.ts';
 import { ShownStretch, StretchShape } from './frame-shapes.ts';
@@ -149,6 +150,7 @@ export const CoveringView = CoveringFacts.extend({
         .string()
         .nullable()
         .meta({ description: 'Why it closed without one, where somebody said so.' }),
+      takenBack: TakenBackView.nullable().meta({ description: 'The release that it closed under, since.' }),
     })
     .nullable(),
   changedAt: Instant,
@@ -235,7 +237,7 @@ export const DayView = z
     closings: z.array(
       z.object({
         ...{ id: Id, name: z.string(), closed: z.boolean() },
-        released: z.boolean().meta({ description: 'Whether it closed under a release.' }),
+        phase: z.enum(HOLD_PHASES).meta({ description: 'Where it stands with its inspection.' }),
       }),
     ),
   })

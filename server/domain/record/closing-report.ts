@@ -11,6 +11,7 @@ import { reportLine, type ReportLine } from './report-line.ts';
 import type { ReportMember } from './report-member.ts';
 import { keyCache, sortLines, sortNamed, type KeyOf } from './report-order.ts';
 import { liesAt, type Protection } from './protection.ts';
+import { standingOf, type HeldCovering } from './standing.ts';
 import { WHOLE } from './shown-parts.ts';
 import type { Stretch } from './stretches.ts';
 import { withWaiver, type WaivedMember } from './waived.ts';
@@ -21,8 +22,10 @@ type CoveringReport = ClosingReport['days'][number]['coverings'][number];
 
 export interface ReportCovering extends LayerCovering {
   readonly hides: readonly HiddenMember[];
-  /** What the release that stands accepts without a record. */
+  /** What the release that stands accepts without a record, or the one that it closed under. */
   readonly waived?: readonly WaivedMember[];
+  /** Without it nobody has inspected anything. */
+  readonly held?: HeldCovering;
 }
 
 export interface HiddenMember {
@@ -82,7 +85,7 @@ export function reportClosings(input: ClosingReportInput): ClosingReport {
       const requirement = { covering: covering.kind, least, closedAt: since, views, hidden, before };
       const line = reportLine(member, requirement, tagsOf.get(mark) ?? [], reader, lying.get(mark));
       return {
-        ...withWaiver(line, waived.get(mark)),
+        ...withWaiver(line, waived.get(mark), covering.closedAt),
         before: by === null ? null : { covering: by, name: named.get(by) ?? '' },
         otherFace: otherFace && { towards, ...otherFace },
       };
@@ -139,8 +142,8 @@ function coveringReport(
   const { id, name, kind, plannedDay, closedAt } = covering;
   const daysLeft = closedAt === null && plannedDay !== null ? daysBetween(today, plannedDay) : null;
   const others = layers.beside(id).map((other) => other.id);
-  const counts = countLines(lines);
-  return { id, name, kind, plannedDay, closedAt, daysLeft, counts, layers: others, lines };
+  const [counts, standing] = [countLines(lines), standingOf(covering.held, lines)];
+  return { id, name, kind, plannedDay, closedAt, daysLeft, standing, counts, layers: others, lines };
 }
 
 function byDay(

@@ -49,12 +49,29 @@ export interface HiddenNow {
 }
 
 /** The marks of which more is hidden now than was released. */
-export function hiddenBeyond(
-  released: readonly Pick<ReleasedMember, 'mark' | 'stretch'>[],
-  now: readonly HiddenNow[],
-): string[] {
+export function hiddenBeyond(released: readonly HiddenNow[], now: readonly HiddenNow[]): string[] {
   const before = new Map<string, Stretch | null>(released.map(({ mark, stretch }) => [mark, stretch]));
   return now.filter(({ mark, stretch }) => isBeyond(before.get(mark), stretch)).map(({ mark }) => mark);
+}
+
+/**
+ * The marks of which a release does not speak as they stand now, in the order of the lines: more of them is hidden, or
+ * what was on record of them counts no more. With one of them it is no word that the covering may close.
+ */
+export function outrunBy(
+  released: readonly HiddenNow[],
+  lines: readonly Pick<ReportLine, 'mark' | 'state' | 'hidden'>[],
+): string[] {
+  const now = linesToRelease(lines);
+  const beyond = new Set(
+    hiddenBeyond(
+      released,
+      now.map(({ mark, hidden }) => ({ mark, stretch: hidden })),
+    ),
+  );
+  return now
+    .filter(({ mark, state }) => beyond.has(mark) || state === 'gap' || state === 'lost')
+    .map(({ mark }) => mark);
 }
 
 /**

@@ -12,11 +12,35 @@ export interface WaivedMember extends Pick<
   readonly waiver: WaiverView;
 }
 
-/** A gap that a release accepts is none, unless more is missing by now, or asked for, than was accepted. */
-export function withWaiver(line: ReportLine, waived: WaivedMember | undefined): ReportLine {
+/**
+ * A gap that a release accepts is none, unless more is missing by now, or asked for, than was accepted. Of a release
+ * that was taken back since the gap keeps who had accepted it; one that came after the closing accepts nothing.
+ */
+export function withWaiver(
+  line: ReportLine,
+  waived: WaivedMember | undefined,
+  closedAt: string | null,
+): ReportLine {
   const isMissing = line.state === 'gap' || line.state === 'lost';
-  if (!waived || !isMissing || !isWithin(line, waived)) return line;
-  return { ...line, state: 'waived', waiver: waived.waiver, liesUnder: null };
+  if (!waived || !isMissing || !isWithin(line, waived) || !isInTime(waived.waiver, closedAt)) return line;
+  const { waiver } = waived;
+  return waiver.takenBack ? { ...line, waiver } : { ...line, state: 'waived', waiver, liesUnder: null };
+}
+
+interface Released {
+  readonly hold: { readonly release: string | null };
+  readonly closed: { readonly release: string | null } | null;
+}
+
+/** The release that may accept gaps of a covering: the one that it closed under, else the one that stands. */
+export function acceptingRelease({ hold, closed }: Released): string[] {
+  const release = closed?.release ?? hold.release;
+  return release === null ? [] : [release];
+}
+
+/** Whether what a release accepts was said before the covering closed; UTC instants of equal length. */
+export function isInTime({ at }: Pick<WaiverView, 'at'>, closedAt: string | null): boolean {
+  return closedAt === null || at <= closedAt;
 }
 
 function isWithin(line: ReportLine, waived: WaivedMember): boolean {

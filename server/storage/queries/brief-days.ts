@@ -1,6 +1,7 @@
 import { sql } from 'kysely';
 import { compareMarks } from '#domain/frame/mark-order';
 import type { Mark } from '#domain/frame/mark';
+import { holdPhase } from '#domain/record/hold-phase';
 import { STAGES } from '#domain/frame/stage';
 import type { DayFacts } from '../../services/record-store.ts';
 import type { Db } from '../open-database.ts';
@@ -51,8 +52,12 @@ export async function readBriefDays(
       statements: here(said)[0]?.statements ?? 0,
       members: here(said)[0]?.members ?? 0,
       notes: here(notes),
-      closed: here(closed).map(({ id, name, closedRelease }) => ({
-        ...{ id, name, released: closedRelease !== null },
+      closed: here(closed).map(({ id, name, closedRelease, withdrawnAt }) => ({
+        ...{ id, name },
+        phase: holdPhase({
+          hold: { state: 'planned' },
+          closed: { release: closedRelease, takenBack: withdrawnAt },
+        }),
       })),
       addedBy: peopleWho('added'),
       taggedBy: peopleWho('tagged'),
@@ -142,11 +147,12 @@ function readClosed({ db, house, zone, days }: Of) {
   const day = dayIn(zone, 'closed_at');
   return db
     .selectFrom('covering')
-    .where('houseId', '=', house)
+    .leftJoin('release', 'release.id', 'covering.closedRelease')
+    .where('covering.houseId', '=', house)
     .where(day, 'in', days)
-    .select([day.as('day'), 'id', 'name', 'closedRelease'])
+    .select([day.as('day'), 'covering.id', 'name', 'closedRelease', 'withdrawnAt'])
     .orderBy('closedAt')
-    .orderBy('id')
+    .orderBy('covering.id')
     .execute();
 }
 

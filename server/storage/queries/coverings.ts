@@ -4,6 +4,7 @@ import type { Mark } from '#domain/frame/mark';
 import type { Db } from '../open-database.ts';
 import { isOfPhoto, marksOn } from './marks-on.ts';
 import type { Row } from '../tables.ts';
+import { readTakenBack } from './releases.ts';
 import { toCoveringView } from './views.ts';
 
 export async function readCovering(db: Db, covering: string): Promise<CoveringView | undefined> {
@@ -16,7 +17,8 @@ export async function readCovering(db: Db, covering: string): Promise<CoveringVi
     .orderBy('position')
     .orderBy('mark')
     .execute();
-  return toCoveringView(row, hides.map(toHidden));
+  const takenBack = await readTakenBack(db, row.closedRelease === null ? [] : [covering]);
+  return toCoveringView(row, hides.map(toHidden), takenBack.get(covering) ?? null);
 }
 
 /** By planned day, those without a day last; of a photo, those that hide a member on it. */
@@ -46,7 +48,9 @@ export async function readCoverings(
     .execute();
   const byCovering = new Map<string, CoveringView['hides']>(rows.map((row) => [row.id, []]));
   for (const row of hides) byCovering.get(row.coveringId)?.push(toHidden(row));
-  return rows.map((row) => toCoveringView(row, byCovering.get(row.id) ?? []));
+  const under = rows.filter(({ closedRelease }) => closedRelease !== null).map(({ id }) => id);
+  const takenBack = await readTakenBack(db, under);
+  return rows.map((row) => toCoveringView(row, byCovering.get(row.id) ?? [], takenBack.get(row.id) ?? null));
 }
 
 function toHidden({

@@ -1,10 +1,12 @@
 import { sql } from 'kysely';
-import type { ReleasedMember, ReleaseFacts } from '#domain/contract/hold';
+import type { ReleasedMember, ReleaseFacts, TakenBackView } from '#domain/contract/hold';
 import type { CoveringKind } from '#domain/contract/shapes';
 import type { JournalView } from '#domain/contract/journal-views';
+import type { HiddenNow } from '#domain/record/release';
 import type { WaivedMember } from '#domain/record/waived';
 import type { KeptRelease } from '../../services/record-store.ts';
 import type { Db } from '../open-database.ts';
+import type { Row } from '../tables.ts';
 
 export async function readRelease(db: Db, release: string): Promise<KeptRelease | undefined> {
   const row = await db
@@ -20,7 +22,6 @@ export async function readRelease(db: Db, release: string): Promise<KeptRelease 
     .select(['house.name as houseName', 'house.zone', 'entry.head'])
     .executeTakeFirst();
   if (!row) return undefined;
-  const { withdrawnAt, withdrawnBy, withdrawReason } = row;
   return {
     facts: row.facts,
     seq: row.seq,
@@ -34,20 +35,16 @@ export async function readRelease(db: Db, release: string): Promise<KeptRelease 
       closedAt: row.closedAt && row.closedAt.toISOString(),
       closedUnder: row.closedRelease,
     },
-    withdrawn: withdrawnAt && {
-      at: withdrawnAt.toISOString(),
-      by: withdrawnBy,
-      reason: withdrawReason ?? '',
-    },
+    withdrawn: toTakenBack(row),
   };
 }
 
-/** By covering, what the release that stands accepts without a record; of a large release only that is read. */
+/** By covering, what each of these releases accepts without a record; of a large release only that is read. */
 export async function readWaived(db: Db, releases: readonly string[]): Promise<Map<string, WaivedMember[]>> {
   if (releases.length === 0) return new Map();
   const rows = await db
     .selectFrom('release')
-    .select(['id', 'coveringId', 'saidAt', 'saidBy'])
+    .select(['id', 'coveringId', 'saidAt', 'saidBy', 'withdrawnAt', 'withdrawnBy', 'withdrawReason'])
     .select(sql<ReleaseFacts['waived']>`facts -> 'waived'`.as('waived'))
     .select(
       sql<ReleasedMember[]>`jsonb_path_query_array(facts, '$.hides[*] ? (@.state == "waived")')`.as('hides'),
@@ -55,9 +52,9 @@ export async function readWaived(db: Db, releases: readonly string[]): Promise<M
     .where('id', 'in', releases)
     .execute();
   return new Map(
-    rows.map(({ id, coveringId, saidAt, saidBy, waived, hides }) => {
+    rows.map(({ id, coveringId, saidAt, saidBy, waived, hides, ...row }) => {
       const reasons = new Map(waived.map(({ mark, reason }) => [mark, reason]));
-      const said = { release: id, at: saidAt.toISOString(), by: saidBy };
+      const said = { release: id, at: saidAt.toISOString(), by: saidBy, takenBack: toTakenBack(row) };
       const members = hides.map((member) => ({
         ...member,
         waiver: { ...said, reason: reasons.get(member.mark) ?? '' },
@@ -67,11 +64,31 @@ export async function readWaived(db: Db, releases: readonly string[]): Promise<M
   );
 }
 
+/** By covering, what each of these releases speaks of. */
+export async function readReleasedExtent(
+  db: Db,
+  releases: readonly string[],
+): Promise<Map<string, HiddenNow[]>> {
+  if (releases.length === 0) return new Map();
+  const rows = await db
+    .selectFrom('release')
+    .select('coveringId')
+    .select(
+      sql<HiddenNow[]>`(select coalesce(jsonb_agg(jsonb_build_object(
+        'mark', one -> 'mark', 'stretch', one -> 'stretch')), '[]')
+        from jsonb_array_elements(facts -> 'hides') as one)`.as('extent'),
+    )
+    .where('id', 'in', releases)
+    .execute();
+  return new Map(rows.map(({ coveringId, extent }) => [coveringId, extent]));
+}
+
 /** By covering, of the release that it closed under, who took it back since and why. */
 export async function readTakenBack(
   db: Db,
   coverings: readonly string[],
-): Promise<Map<string, { at: string; by: string; reason: string }>> {
+): Promise<Map<string, TakenBackView>> {
+  if (coverings.length === 0) return new Map();
   const rows = await db
     .selectFrom('covering')
     .innerJoin('release', 'release.id', 'covering.closedRelease')
@@ -80,11 +97,17 @@ export async function readTakenBack(
     .where('withdrawnAt', 'is not', null)
     .execute();
   return new Map(
-    rows.map(({ id, withdrawnAt, withdrawnBy, withdrawReason }) => [
-      id,
-      { at: withdrawnAt?.toISOString() ?? '', by: withdrawnBy?.name ?? '', reason: withdrawReason ?? '' },
-    ]),
+    rows.flatMap(({ id, ...row }) => {
+      const takenBack = toTakenBack(row);
+      return takenBack ? [[id, takenBack]] : [];
+    }),
   );
+}
+
+type Withdrawn = Pick<Row<'release'>, 'withdrawnAt' | 'withdrawnBy' | 'withdrawReason'>;
+
+function toTakenBack({ withdrawnAt, withdrawnBy, withdrawReason }: Withdrawn): TakenBackView | null {
+  return withdrawnAt && { at: withdrawnAt.toISOString(), by: withdrawnBy, reason: withdrawReason ?? '' };
 }
 
 export async function readHolds(db: Db, house: string, limit: number): Promise<JournalView['holds']> {

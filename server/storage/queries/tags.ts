@@ -16,7 +16,8 @@ import { readLayersBeside } from './layers.ts';
 import { toLegibilityView } from './legibility.ts';
 import { isOfPhoto, marksOn } from './marks-on.ts';
 import { readLaid } from './protections.ts';
-import { readWaived } from './releases.ts';
+import { acceptingRelease } from '#domain/record/waived';
+import { readReleasedExtent, readWaived } from './releases.ts';
 import { toTagView } from './views.ts';
 
 function tagsWithSchedule(db: Db) {
@@ -108,9 +109,11 @@ export async function readReportMaterial(
     .select(['photo.uncertaintyS', 'photo.datedBy'])
     .execute();
   const coverings = await readCoverings(db, house, part);
-  const waived = await readWaived(
+  const waived = await readWaived(db, coverings.flatMap(acceptingRelease));
+  const open = coverings.filter(({ closed }) => closed === null);
+  const extents = await readReleasedExtent(
     db,
-    coverings.flatMap(({ hold }) => hold.release ?? []),
+    open.flatMap(({ hold }) => hold.release ?? []),
   );
   const findings = await readTagFindings(db, house, isOfPhoto(part) ? tags.map(({ id }) => id) : 'all');
   const ground = await readFrameGround(db, house);
@@ -124,7 +127,11 @@ export async function readReportMaterial(
   const laidOver = groupBy(protection, ({ mark }) => mark);
   return {
     members: inSpace,
-    coverings: coverings.map((covering) => ({ ...covering, waived: waived.get(covering.id) ?? [] })),
+    coverings: coverings.map((covering) => ({
+      ...covering,
+      waived: waived.get(covering.id) ?? [],
+      released: extents.get(covering.id) ?? null,
+    })),
     beside: await readLayersBeside(db, house, part),
     reader,
     protection,

@@ -1,6 +1,7 @@
 import { sql, type ExpressionBuilder } from 'kysely';
 import type { CoveringKind, MediaType } from '#domain/contract/shapes';
 import type { BurstView } from '#domain/contract/legibility-views';
+import type { TakenBackView } from '#domain/contract/hold';
 import type { CoveringView, MemberView, PhotoView, TagView } from '#domain/contract/views';
 import type { Mark } from '#domain/frame/mark';
 import { STAGES, type Stage } from '#domain/frame/stage';
@@ -57,7 +58,11 @@ export function toTagView(row: Row<'tag'> & { known: boolean; legibility: TagVie
   };
 }
 
-export function toCoveringView(row: Row<'covering'>, hides: CoveringView['hides']): CoveringView {
+export function toCoveringView(
+  row: Row<'covering'>,
+  hides: CoveringView['hides'],
+  takenBack: TakenBackView | null,
+): CoveringView {
   return {
     id: row.id,
     name: row.name,
@@ -79,6 +84,7 @@ export function toCoveringView(row: Row<'covering'>, hides: CoveringView['hides'
       note: row.closeNote ?? '',
       release: row.closedRelease,
       without: row.closedWithout,
+      takenBack,
     },
     changedAt: row.changedAt.toISOString(),
   };

@@ -86,8 +86,8 @@ describe('a day in words', () => {
   test('says by stage which members its photos show, the first by mark', async () => {
     const [en, ja] = [await wordsOf('en'), await wordsOf('ja')];
     const closed = [
-      { id: 'c', name: 'North wall', released: true },
-      { id: 'd', name: 'Loft', released: false },
+      { id: 'c', name: 'North wall', phase: 'under-release' as const },
+      { id: 'd', name: 'Loft', phase: 'without-release' as const },
     ];
     const day = { ...nothing, photos: 9, shown, closed };
     expect(dayLine(en, 'en', day)).toBe(

@@ -18,7 +18,14 @@ const wall = (line: string): Zone => ({
   over: 'between-posts',
 });
 const flat: Zone = { shape: 'flat', corners: ['い一', 'は三'], bottom: 300, top: 450 };
-const closed = { at: '2026-04-01T00:00:00.000Z', by: null, note: '', release: null, without: null };
+const closed = {
+  at: '2026-04-01T00:00:00.000Z',
+  by: null,
+  note: '',
+  release: null,
+  without: null,
+  takenBack: null,
+};
 const member = (
   from: string,
   more: { to?: string; level?: string; top?: number; retired?: boolean } = {},

@@ -220,6 +220,8 @@ function lyingOver(input: ClosingReportInput, mark: string, missing: readonly nu
 function acceptedBy(mark: string, asked: Asked, lacking: readonly number[]): string | null {
   const said = (asked.covering.waived ?? []).find((one) => (one.mark as string) === mark);
   if (!said || asked.views > said.views) return null;
+  const { closedAt } = asked.covering;
+  if (closedAt !== null && Date.parse(said.waiver.at) > Date.parse(closedAt)) return null;
   if (ORDER_OF_WORK.indexOf(asked.least) > ORDER_OF_WORK.indexOf(said.least)) return null;
   const parts = said.missing.length > 0 ? said.missing : said.stretch ? [said.stretch] : null;
   if (parts === null) return said.waiver.release;
@@ -228,6 +230,9 @@ function acceptedBy(mark: string, asked: Asked, lacking: readonly number[]): str
   const beyond = lacking.filter((mm) => !parts.some((part) => isIn(part, mm)));
   return longRuns(beyond).length === 0 ? said.waiver.release : null;
 }
+
+const isTakenBack = ({ waived = [] }: Covering, mark: string) =>
+  waived.some((one) => (one.mark as string) === mark && one.waiver.takenBack !== null);
 
 function oracleLine(input: ClosingReportInput, mark: string, asked: Asked): OracleLine {
   const { covering, least, views, hidden } = asked;
@@ -243,7 +248,7 @@ function oracleLine(input: ClosingReportInput, mark: string, asked: Asked): Orac
   if (member?.retired) state = 'retired';
   const isMissed = state === 'gap' || state === 'lost';
   const waivedBy = isMissed ? acceptedBy(mark, asked, missing) : null;
-  if (waivedBy !== null) state = 'waived';
+  if (waivedBy !== null && !isTakenBack(covering, mark)) state = 'waived';
   const isPart = hidden !== null && missing.length < hidden.length;
   const firmOnes = records.filter(isBeyondDoubt);
   const shown = firmOnes.length > 0 ? firmOnes : records;

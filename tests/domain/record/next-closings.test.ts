@@ -37,6 +37,7 @@ function covering(id: string, daysLeft: number | null, gaps: number, onRecord = 
     plannedDay: null,
     closedAt: null,
     daysLeft,
+    standing: { phase: 'planned', beyond: [], without: null, takenBack: null },
     counts,
     layers: [],
     lines,

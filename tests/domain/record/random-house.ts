@@ -80,6 +80,7 @@ const waivedMember: fc.Arbitrary<WaivedMember> = fc.record({
     at: fc.constantFrom(...INSTANTS),
     by: fc.constant(null),
     reason: fc.constantFrom('seen on site'),
+    takenBack: fc.constantFrom(null, null, { at: INSTANTS[0] ?? '', by: null, reason: 'another wall' }),
   }),
 });
 

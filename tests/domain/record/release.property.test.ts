@@ -1,9 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { MarkShape } from '#domain/contract/shapes';
-import { changesSince, hiddenBeyond, recordedAlone, releasedMember } from '#domain/record/release';
+import type { ReleasedMember } from '#domain/contract/hold';
+import { changesSince, hiddenBeyond, outrunBy, recordedAlone, releasedMember } from '#domain/record/release';
 import { reportLine, type ReportLine } from '#domain/record/report-line';
 import type { StandingTag } from '#domain/record/requirement';
+import { withWaiver, type WaivedMember } from '#domain/record/waived';
 import { SHORTEST_GAP_MM, type Stretch } from '#domain/record/stretches';
 
 /** Millimetres of each member. */
@@ -128,6 +130,34 @@ describe('a release against millimetres', () => {
     );
   });
 
+  it('is outrun by what is hidden beyond it, or is on record no more', () => {
+    let found = 0;
+    fc.assert(
+      fc.property(house, house, ({ tags, asked: before }, after) => {
+        const released = linesOf(tags, before, () => true)
+          .slice(0, 3)
+          .map(releasedMember);
+        const now = linesOf(after.tags, after.asked, () => true).map((line) =>
+          withWaiver(line, waivedOf(released, line.mark), null),
+        );
+        const oracle = MARKS.filter((_, n) => {
+          const [was, is] = [before[n], after.asked[n]];
+          if (!was || !is || n === 3) return true;
+          const [hid, lacked] = [cells(was.hidden), missingCells(of(n, tags), was)];
+          if (hasGap(cells(is.hidden).map((hides, mm) => hides && !hid[mm]))) return true;
+          const lacks = missingCells(of(n, after.tags), is);
+          if (!lacks.includes(true)) return false;
+          if (!lacked.includes(true) || is.views > was.views) return true;
+          return hasGap(lacks.map((missing, mm) => missing && !lacked[mm]));
+        });
+        found += oracle.length;
+        expect(outrunBy(released, now)).toEqual(oracle);
+      }),
+      RUNS,
+    );
+    expect(found).toBeGreaterThan(100);
+  });
+
   it('keeps of a line what counted, and what was missing where it was waived', () => {
     fc.assert(
       fc.property(house, ({ tags, asked: all }) => {
@@ -186,6 +216,30 @@ describe('a release against millimetres', () => {
     expect(changes).toBeGreaterThan(100);
   });
 });
+
+const of = (n: number, tags: readonly Tag[]) => tags.filter(({ mark }) => mark === n);
+
+function waivedOf(released: readonly ReleasedMember[], mark: string): WaivedMember | undefined {
+  const member = released.find((one) => one.mark === mark && one.state === 'waived');
+  const at = '2026-04-02T00:00:00.000Z';
+  return member && { ...member, waiver: { release: 'r', at, by: null, reason: 'seen', takenBack: null } };
+}
+
+/** The millimetres without a record, but for slivers. */
+function missingCells(tags: readonly Tag[], { hidden, views }: Asked): boolean[] {
+  const counting = tags.filter(({ shows }) => meets(shows, hidden));
+  const missing = cells(hidden).map((is, mm) => {
+    const seen = counting.filter(({ shows }) => shows.from <= mm && mm < shows.to);
+    return is && new Set(seen.map(({ photo }) => photo)).size < views;
+  });
+  return missing.map(
+    (is, mm) => is && hasGap(missing.map((one, other) => one && isInRun(missing, mm, other))),
+  );
+}
+
+/** Whether nothing between the two is on record. */
+const isInRun = (missing: readonly boolean[], a: number, b: number) =>
+  missing.slice(Math.min(a, b), Math.max(a, b) + 1).every(Boolean);
 
 /** In more than a sliver. */
 function meets(a: Stretch, b: Stretch): boolean {

@@ -34,7 +34,7 @@ function listOf({ house = barn, tags = [], closed = {}, stage = 'raised', more =
     })),
     coverings: house.coverings.map(({ name, kind, zone }) => ({
       ...{ kind, zone },
-      closed: closed[name] ? { at: closed[name], by: null, note: '', release: null, without: null } : null,
+      closed: closed[name] ? closing(closed[name]) : null,
     })),
     protection: [],
     reader: gridReader(house.grid),
@@ -42,6 +42,10 @@ function listOf({ house = barn, tags = [], closed = {}, stage = 'raised', more =
     ...more,
   });
 }
+
+const closing = (at: string) => ({
+  ...{ at, by: null, note: '', release: null, without: null, takenBack: null },
+});
 
 const shotsAt = ({ turns }: ShotListView['places'][number]) => turns.flatMap(({ shots }) => shots);
 const shotsOf = ({ places, unseen, placeless }: ShotListView): ShotView[] => [

@@ -1,4 +1,5 @@
 import { groupBy } from '../../group-by.ts';
+import type { TakenBackView } from '../../contract/hold.ts';
 import type { CoveringKind } from '../../contract/shapes.ts';
 import { finding, type Finding, type SeenTag } from './finding.ts';
 
@@ -13,7 +14,7 @@ export interface CoveringEvidence {
   /** Why it closed without one; null where nobody said. */
   readonly without: string | null;
   /** Of the release that it closed under, once somebody has taken it back. */
-  readonly takenBack: { readonly at: string; readonly by: string; readonly reason: string } | null;
+  readonly takenBack: TakenBackView | null;
   /** Marks without a record, now lost; not those that the release accepts. */
   readonly lost: readonly string[];
   /** Tags of what it hides whose photos' dates stand. */
@@ -44,7 +45,12 @@ export function findingsOfCovering(evidence: CoveringEvidence): Finding[] {
       finding('closed-without-release', [covering], { covering, facts: { name, why: without ?? '' } }),
     );
   if (takenBack)
-    found.push(finding('release-taken-back', [covering], { covering, facts: { name, ...takenBack } }));
+    found.push(
+      finding('release-taken-back', [covering], {
+        covering,
+        facts: { name, ...takenBack, by: takenBack.by?.name ?? '' },
+      }),
+    );
   const after = sightings.filter(
     ({ stage, takenMs, uncertaintyMs, hiddenMs }) =>
       hiddenMs !== null &&

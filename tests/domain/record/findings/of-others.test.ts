@@ -124,9 +124,14 @@ describe('a covering', () => {
     expect(found(CLOSED - 5000)).toBe(1);
   });
   it('whose release was taken back since says by whom and why', () => {
-    const takenBack = { at: '2026-04-21T00:00:00.000Z', by: 'Inspector', reason: 'another wall was meant' };
+    const inspector = { id: '0198f000-0000-7000-8000-000000000001', name: 'Inspector' };
+    const takenBack = { at: '2026-04-21T00:00:00.000Z', by: inspector, reason: 'another wall was meant' };
     expect(findingsOfCovering(covering({ takenBack }))).toMatchObject([
-      { kind: 'release-taken-back', covering: 'c', facts: { name: 'North wall', ...takenBack } },
+      {
+        kind: 'release-taken-back',
+        covering: 'c',
+        facts: { name: 'North wall', ...takenBack, by: 'Inspector' },
+      },
     ]);
     expect(findingsOfCovering(covering({ closedMs: null, takenBack }))).toEqual([]);
   });
