@@ -74,6 +74,10 @@ export const PROBLEM_SENTENCES: Record<ProblemCode, readonly [title: string, det
     'Somebody else must release this',
     'You alone recorded {marks}. Somebody else must release {covering}; the keeper of the record can change this rule.',
   ],
+  'doubt-of-own-tag': [
+    'Somebody else answers the doubt',
+    'The tag of {marks} is doubted, and you said it yourself: somebody else answers, or it is tagged anew.',
+  ],
   'ready-by-oneself': [
     'Somebody else must release this',
     'You said yourself that {covering} is ready. Somebody else must release it; the keeper of the record can change this rule.',

@@ -3,7 +3,8 @@ import type { FindingKind } from '#domain/record/findings/kinds';
 import type { AccountView } from '#domain/contract/views';
 import { speaker, type Context } from './context.ts';
 import { Failure } from './failure.ts';
-import type { FindingFilter } from './record-store.ts';
+import type { FindingFilter, HouseWriting } from './record-store.ts';
+import { someMarks } from './some-marks.ts';
 
 export async function listFindings(
   { store: { read } }: Context,
@@ -40,6 +41,7 @@ export async function acceptFindings(
     });
     // Said again, word for word, it is the same word.
     const fresh = seen.filter(({ answer }) => !(answer?.stands === true && answer.reason === reason));
+    if (fresh.length > 0) await assertOthersDoubts(writing, account, fresh);
     if (fresh.length > 0)
       await writing.say({
         kind: 'findings.accepted',
@@ -48,6 +50,19 @@ export async function acceptFindings(
       });
     return read();
   });
+}
+
+/** Whoever said a tag does not answer the doubt of it alone, where two people stand behind every release. */
+async function assertOthersDoubts(
+  writing: HouseWriting,
+  account: AccountView,
+  findings: readonly FindingView[],
+): Promise<void> {
+  const own = findings.filter(({ kind, taggedBy }) => kind === 'disputed' && taggedBy?.id === account.id);
+  if (own.length === 0) return;
+  const house = await writing.house(writing.houseId, account.id);
+  if (house?.fourEyes === false) return;
+  throw new Failure('doubt-of-own-tag', someMarks(own.flatMap(({ marks }) => marks)));
 }
 
 /** Takes an acceptance back; without one nothing is said. */

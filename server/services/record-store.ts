@@ -290,6 +290,8 @@ export interface RecordReader {
 
   entries(house: string, from: number, limit: number): Promise<LedgerEntryView[]>;
   entriesAbout(house: string, subject: string): Promise<LedgerEntryView[]>;
+  /** Doubts of tags of these members, and the answers to them. */
+  doubtsAbout(house: string, marks: readonly string[]): Promise<LedgerEntryView[]>;
   /** The latest statement of these kinds about a subject. */
   lastAbout(house: string, subject: string, kinds: readonly StatementKind[]): Promise<Entry | undefined>;
   /** Of these subjects those about which a statement of these kinds came after the entry `after`. */

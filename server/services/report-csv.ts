@@ -110,7 +110,8 @@ function waiverCell({ waiver }: Line, words: ReportWords, local: (instant: strin
 const metres = (mm: number) => (mm / 1000).toFixed(2);
 
 function findingCell(findings: Line['records'][number]['findings'], words: ReportWords): string {
-  const said = findings.map(({ kind, accepted }) => {
+  const said = findings.map(({ kind, accepted, doubt }) => {
+    if (doubt) return words.doubted(doubt, accepted);
     const name = words.finding[kind];
     return accepted ? words.accepted(name, accepted.by ?? '', accepted.reason) : name;
   });

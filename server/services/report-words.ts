@@ -20,6 +20,11 @@ export interface ReportWords {
   readonly legibility: Readonly<Record<Verdict, string>>;
   /** What is to be looked at about a tag. */
   readonly finding: Readonly<Record<FindingKind, string>>;
+  /** Of a doubt, with its answer where there is one. */
+  readonly doubted: (
+    doubt: { by: string; reason: string },
+    answer: { by: string | null; reason: string } | null,
+  ) => string;
   /** Of a finding that somebody has answered. */
   readonly accepted: (finding: string, by: string, reason: string) => string;
   /** Where a covering stands with its inspection. */
@@ -108,6 +113,9 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
     },
     legibility: { clear: 'clear', weak: 'weak', unreadable: 'unreadable' },
     finding: FINDING_NAMES.en,
+    doubted: (doubt, answer) =>
+      `doubted by ${doubt.by}: ${doubt.reason}` +
+      (answer ? `; answered by ${answer.by ?? ''}: ${answer.reason}` : ''),
     accepted: (finding, by, reason) => `${finding} (accepted by ${by}: ${reason})`,
     phase: {
       planned: 'not inspected yet',
@@ -195,6 +203,8 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
     },
     legibility: { clear: 'はっきり', weak: 'やや不鮮明', unreadable: '判別できない' },
     finding: FINDING_NAMES.ja,
+    doubted: (doubt, answer) =>
+      `${doubt.by}の疑義：${doubt.reason}` + (answer ? `、${answer.by ?? ''}の回答：${answer.reason}` : ''),
     accepted: (finding, by, reason) => `${finding}（${by}が認めた：${reason}）`,
     phase: {
       planned: '検査前',

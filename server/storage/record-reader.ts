@@ -23,6 +23,7 @@ import { readDaysBefore, readNotesAfter, readWaiting } from './queries/journal.t
 import {
   hasLedger,
   readEntries,
+  readDoubtsAbout,
   readEntriesAbout,
   readEntriesBetween,
   readLastAbout,
@@ -100,6 +101,7 @@ export function recordReader(db: Db): RecordReader {
     notes: (house, day) => readNotes(db, house, day),
     entries: (house, from, limit) => readEntries(db, house, from, limit),
     entriesAbout: (house, subject) => readEntriesAbout(db, house, subject),
+    doubtsAbout: (house, marks) => readDoubtsAbout(db, house, marks),
     lastAbout: (house, subject, kinds) => readLastAbout(db, house, subject, kinds),
     subjectsAfter: (house, subjects, said) => readSubjectsAfter(db, house, subjects, said),
     entriesBetween: (house, from, to) => readEntriesBetween(db, house, from, to),

@@ -293,11 +293,36 @@ describeOverBothDatabases('the hold before a covering closes', (make) => {
     expect(await lineOf()).toMatchObject({ state: 'gap', nearestMiss: { reasons: ['disputed'] } });
     const [found] = await findings('disputed');
     const answer = { findings: [{ key: found?.key, basis: found?.basis }], reason: 'The ink mark is い一.' };
-    await carpenter.post(`/houses/${house.id}/findings/accept`, answer);
-    expect((await lineOf())?.state).toBe('on-record');
+    expect(found?.taggedBy).toMatchObject({ name: 'haru' });
+    // Whoever said the tag is not the one who answers for it.
+    expect(await codeOf(carpenter.post(`/houses/${house.id}/findings/accept`, answer))).toBe(
+      'doubt-of-own-tag',
+    );
+    expect((await lineOf())?.state).toBe('gap');
+    await owner.post(`/houses/${house.id}/findings/accept`, answer);
+    const line = await lineOf();
+    expect(line?.state).toBe('on-record');
+    expect(line?.records[0]?.findings).toEqual([
+      {
+        kind: 'disputed',
+        accepted: { by: 'owner', reason: 'The ink mark is い一.' },
+        doubt: { by: 'sato', reason: 'This is い二.' },
+      },
+    ]);
+    const report = await owner.raw('GET', `/houses/${house.id}/closing-report?format=csv&lang=en`);
+    expect(await report.text()).toContain(
+      'doubted by sato: This is い二.; answered by owner: The ink mark is い一.',
+    );
     // Doubted anew, in the same words, it is another doubt.
     await inspector.post(`/tags/${placed.id}/dispute`, { reason: 'This is い二.' });
     expect((await lineOf())?.state).toBe('gap');
+    // Alone on a house, one may.
+    await owner.put(`/houses/${house.id}/release-rule`, { fourEyes: false, reason: 'I build alone.' });
+    const [again] = await findings('disputed');
+    const own = { findings: [{ key: again?.key, basis: again?.basis }], reason: 'It is い一.' };
+    await carpenter.post(`/houses/${house.id}/findings/accept`, own);
+    expect((await lineOf())?.state).toBe('on-record');
+    await owner.put(`/houses/${house.id}/release-rule`, { fourEyes: true, reason: 'Not any more.' });
     await owner.delete(`/tags/${placed.id}`);
     expect(await codeOf(inspector.post(`/tags/${placed.id}/dispute`, { reason: 'no' }))).toBe(
       'tag-not-standing',

@@ -217,7 +217,7 @@ describeOverBothDatabases('the journal of a house', (make) => {
     ]);
     const days = [(await journal()).lastDay, ...earlier.days];
     expect(days.find((day) => day?.day === '2026-04-02')?.closed).toEqual([
-      { id: shut, name: 'South wall', released: false },
+      { id: shut, name: 'South wall', phase: 'without-release' },
     ]);
   });
 

@@ -39,7 +39,7 @@ export class Standing {
 export function contradictions(entries: readonly Entry[], headOf: (size: number) => string): string[] {
   const found: string[] = [];
   const standing = new Standing();
-  const released = new Map<string, string>();
+  const released = new Map<string, Payload>();
   const closed = new Set<string>();
   for (const entry of entries) {
     const { seq, kind, payload } = entry;
@@ -51,17 +51,24 @@ export function contradictions(entries: readonly Entry[], headOf: (size: number)
       if (payload.head?.size !== seq) say('the head is not of the entries before it');
       if (payload.head?.hash !== headOf(seq)) say('the head is another one');
       found.push(...wronglyReleased(entry, standing).map((what) => `entry ${seq}: ${what}`));
-      released.set(covering, String(release));
+      released.set(covering, payload);
     }
     if (kind === 'covering.closed') {
       if (closed.has(covering)) say('closed twice');
-      if ((released.get(covering) ?? null) !== release) say('closed under another release than stands');
+      const stands = released.get(covering);
+      const under = stands && isStillTrue(stands, standing) ? stands.release : null;
+      if (under !== release) say('closed under another release than covers it');
       if ((release === null) !== (without !== null)) say('a closing has either a release or a reason');
       closed.add(covering);
     }
     standing.hear(entry);
   }
   return found;
+}
+
+/** Whether what a release says is on record is so still: a tag may have been withdrawn since. */
+function isStillTrue({ hides = [] }: Payload, standing: Standing): boolean {
+  return hides.every(({ mark, state }) => state === 'waived' || standing.of(mark).length > 0);
 }
 
 function wronglyReleased({ payload: { hides = [], waived = [] } }: Entry, standing: Standing): string[] {

@@ -111,6 +111,7 @@ export const ledger = {
       reopened: 'Took back the closing of “{{name}}”.',
     },
     findings: {
+      answered: 'Answered the doubt of a tag: {{marks}}.',
       accepted_one: 'Accepted a finding: {{what}}.',
       accepted_other: 'Accepted {{count, number}} findings: {{what}}.',
     },

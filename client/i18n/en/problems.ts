@@ -80,6 +80,8 @@ export const problems = {
     'not-hidden': '“{{covering}}” does not hide {{marks}}.',
     'four-eyes':
       'You alone recorded {{marks}}. Somebody else must release “{{covering}}”, or the keeper of the record changes this rule in the house details.',
+    'doubt-of-own-tag':
+      'You tagged {{marks}} yourself, and that tag is doubted: let somebody else answer, or tag a better photo.',
     'ready-by-oneself': 'You said yourself that “{{covering}}” is ready: somebody else must release it.',
     'release-withdrawn': 'This release was taken back already.',
     'tag-not-standing':

@@ -64,7 +64,12 @@ export const report = {
     'clock-mark': '{{when}} (clock put right)',
     'by-hand': '{{when}} {{within}} (dated by hand)',
   },
-  findings: { open: 'To be looked at: {{what}}', accepted: 'Accepted by {{who}}: {{what}} ({{reason}})' },
+  findings: {
+    open: 'To be looked at: {{what}}',
+    accepted: 'Accepted by {{who}}: {{what}} ({{reason}})',
+    doubted: 'Doubted by {{by}}: “{{why}}”',
+    answered: 'Doubted by {{by}}: “{{why}}”; answered by {{who}}: “{{reason}}”',
+  },
   openRecord: 'Photo of {{mark}}: {{stage}}, {{when}}',
   openMiss: 'Look at that photo',
   openMissNamed: 'Look at that photo: {{mark}}',

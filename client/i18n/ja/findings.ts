@@ -44,6 +44,23 @@ export const findings = {
     needReason: 'このままでよい理由を書いてください。',
     submit: '自分の名前で認める',
   },
+  doubt: {
+    wasAccepted: '{{who}}さんが{{when}}に答えた：{{reason}}',
+    wasAcceptedBefore:
+      '{{who}}さんが{{when}}に答えました（{{reason}}）が、その後あらためて疑義が出されました。',
+    accept: '疑義に答える…',
+    acceptNamed: '疑義に答える：{{what}}',
+    acceptAll_other: 'この{{count, number}}件にまとめて答える…',
+    takeBack: '答えを取り消す',
+    takeBackNamed: '答えを取り消す：{{what}}',
+    own: 'この記入はあなたがしたものです。疑義には別の人が答えるか、もっとよい写真に記入し直してください。',
+    dialog: {
+      title_other: '{{count, number}}件の疑義に答えますか',
+      text: '{{name}}さんが確認し、記入が正しいと答えたことが、理由とともに記録に残ります。',
+      reason: '記入が正しい理由',
+      submit: '自分の名前で答える',
+    },
+  },
   here: 'この写真について確認すること',
   hereMember: '食い違うもの',
   toAll: '要確認の一覧',

@@ -106,7 +106,10 @@ export const ledger = {
       closed: '「{{name}}」をふさぎ済みにした：{{when}}。',
       reopened: '「{{name}}」のふさぎ済みを取り消した。',
     },
-    findings: { accepted_other: '要確認 {{count, number}}件を認めた：{{what}}。' },
+    findings: {
+      answered: '{{marks}} の記入への疑義に答えた。',
+      accepted_other: '要確認 {{count, number}}件を認めた：{{what}}。',
+    },
     finding: { reopened: '認めたことを取り消した：{{what}}。' },
     term: {
       entered: '種類「{{name}}」を登録した。段階：{{track}}。',

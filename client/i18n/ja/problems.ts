@@ -82,6 +82,8 @@ export const problems = {
     'not-hidden': '「{{covering}}」は {{marks}} を隠しません。',
     'four-eyes':
       '{{marks}} を記録したのはあなただけです。「{{covering}}」は別の人が承認してください。この決まりは、記録の責任者が建物概要で変えられます。',
+    'doubt-of-own-tag':
+      '{{marks}} の記入はあなたがしたものです。疑義には別の人が答えるか、もっとよい写真に記入し直してください。',
     'ready-by-oneself': '「{{covering}}」の検査を依頼したのはあなたです。別の人が承認してください。',
     'release-withdrawn': 'この承認はすでに取り消されています。',
     'tag-not-standing': '{{mark}} の記入は、改められたか取り消されました。今有効な記入を見てください。',

@@ -58,7 +58,12 @@ export const report = {
     'clock-mark': '{{when}}（時計を補正）',
     'by-hand': '{{when}} {{within}}（人が入力）',
   },
-  findings: { open: '要確認：{{what}}', accepted: '{{who}}が認めた：{{what}}（{{reason}}）' },
+  findings: {
+    open: '要確認：{{what}}',
+    accepted: '{{who}}が認めた：{{what}}（{{reason}}）',
+    doubted: '{{by}}さんが疑義：「{{why}}」',
+    answered: '{{by}}さんの疑義「{{why}}」に{{who}}さんが回答：「{{reason}}」',
+  },
   openRecord: '{{mark}} の写真：{{stage}}、{{when}}',
   openMiss: 'その写真を見る',
   openMissNamed: 'その写真を見る：{{mark}}',

@@ -27,8 +27,9 @@ export function AcceptDialog({ findings, onClose }: AcceptDialogProps) {
   // What was looked at when the dialog opened; a change meanwhile is refused by the server, and said.
   const [seen] = useState(findings);
   const accept = useAccept(house, seen, onClose);
+  const words = seen.every(({ kind }) => kind === 'disputed') ? 'findings.doubt.dialog' : 'findings.dialog';
   return (
-    <Dialog title={t('findings.dialog.title', { count: seen.length })} isOpen onClose={onClose}>
+    <Dialog title={t(`${words}.title`, { count: seen.length })} isOpen onClose={onClose}>
       <form
         className="stack"
         onSubmit={(event) => {
@@ -38,10 +39,10 @@ export function AcceptDialog({ findings, onClose }: AcceptDialogProps) {
         }}
       >
         <AcceptedSentences findings={seen} />
-        <p>{t('findings.dialog.text', { name })}</p>
+        <p>{t(`${words}.text`, { name })}</p>
         {seen.some(({ stops }) => stops) ? <p>{t('findings.dialog.counts')}</p> : null}
         <Field
-          label={t('findings.dialog.reason')}
+          label={t(`${words}.reason`)}
           value={reason}
           onChange={setReason}
           maxLength={1000}
@@ -51,7 +52,7 @@ export function AcceptDialog({ findings, onClose }: AcceptDialogProps) {
         <ProblemNotice error={accept.error} keepsTyped />
         <div className="row">
           <Button type="submit" look="act" isPending={accept.isPending}>
-            {t('findings.dialog.submit')}
+            {t(`${words}.submit`)}
           </Button>
           <Button onPress={onClose}>{t('common.cancel')}</Button>
         </div>

@@ -3,6 +3,7 @@ import type { FindingKind } from '#domain/record/findings/kinds';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { useMay } from '../../shell/use-house.ts';
+import { answerWords } from './answer-words.ts';
 import { FindingItem } from './finding-item.tsx';
 import type { Answering } from './use-answering.tsx';
 
@@ -35,7 +36,7 @@ export function FindingGroup({ kind, findings, answering }: FindingGroupProps) {
       {open.length > 1 && mayAnswer ? (
         <div className="row">
           <Button onPress={() => answering.accept(open)}>
-            {t('findings.acceptAll', { count: open.length })}
+            {t(`${answerWords(kind)}.acceptAll`, { count: open.length })}
           </Button>
         </div>
       ) : null}

@@ -1,5 +1,6 @@
 import { Link } from 'react-router';
 import type { FindingView } from '#domain/contract/findings';
+import { useSession } from '../../api/use-session.ts';
 import { formatInstant } from '../../i18n/format.ts';
 import type { Language } from '../../i18n/language.ts';
 import { useWords } from '../../i18n/use-words.ts';
@@ -11,6 +12,7 @@ import { useHouse } from '../../shell/use-house.ts';
 import { findingSentence } from './finding-sentence.ts';
 import { findingWays } from './finding-ways.ts';
 import { FindingTags } from './finding-tags.tsx';
+import { answerWords } from './answer-words.ts';
 import type { Answering } from './use-answering.tsx';
 
 export interface FindingItemProps {
@@ -79,7 +81,7 @@ function photoName(t: Words, lang: Language, zone: string, photo: FindingView['s
     : formatInstant(photo.instant, zone, lang);
 }
 
-function FindingAnswer({ finding: { answer } }: { finding: FindingView }) {
+function FindingAnswer({ finding: { kind, answer } }: { finding: FindingView }) {
   const { t, lang } = useWords();
   const { zone } = useHouse();
   if (!answer) return null;
@@ -88,27 +90,32 @@ function FindingAnswer({ finding: { answer } }: { finding: FindingView }) {
     when: formatInstant(answer.at, zone, lang),
     reason: answer.reason,
   };
-  return <p>{t(answer.stands ? 'findings.wasAccepted' : 'findings.wasAcceptedBefore', said)}</p>;
+  const words = answerWords(kind);
+  return <p>{t(`${words}.${answer.stands ? 'wasAccepted' : 'wasAcceptedBefore'}`, said)}</p>;
 }
 
 function FindingActs({ finding, sentence, answering }: FindingItemProps & { sentence: string }) {
   const { t, lang } = useWords();
-  const { zone } = useHouse();
+  const { zone, fourEyes } = useHouse();
+  const me = useSession().data?.account?.id;
+  const words = answerWords(finding.kind);
   // Of many alike, each is told apart by its photos.
   const what = [sentence, ...finding.shown.map((photo) => photoName(t, lang, zone, photo))].join(' ');
   if (finding.answer?.stands)
     return (
       <Button
         look="quiet"
-        aria-label={t('findings.takeBackNamed', { what })}
+        aria-label={t(`${words}.takeBackNamed`, { what })}
         onPress={() => answering.reopen(finding)}
       >
-        {t('findings.takeBack')}
+        {t(`${words}.takeBack`)}
       </Button>
     );
+  if (fourEyes && finding.taggedBy !== null && finding.taggedBy.id === me)
+    return <span>{t('findings.doubt.own')}</span>;
   return (
-    <Button aria-label={t('findings.acceptNamed', { what })} onPress={() => answering.accept([finding])}>
-      {t('findings.accept')}
+    <Button aria-label={t(`${words}.acceptNamed`, { what })} onPress={() => answering.accept([finding])}>
+      {t(`${words}.accept`)}
     </Button>
   );
 }

@@ -2,6 +2,7 @@ import type { FindingView } from '#domain/contract/findings';
 import { useWords } from '../../i18n/use-words.ts';
 import { ReasonDialog } from '../../parts/reason-dialog.tsx';
 import { useHouse } from '../../shell/use-house.ts';
+import { answerWords } from './answer-words.ts';
 import { findingSentence } from './finding-sentence.ts';
 import { useReopen } from './use-findings.ts';
 
@@ -17,7 +18,7 @@ export function ReopenDialog({ finding, onClose }: { finding: FindingView; onClo
       text={[what, t(finding.stops ? 'findings.reopen.stops' : 'findings.reopen.text')].join(
         lang === 'ja' ? '' : ' ',
       )}
-      yes={t('findings.takeBack')}
+      yes={t(`${answerWords(finding.kind)}.takeBack`)}
       isPending={reopen.isPending}
       error={reopen.error}
       onYes={reopen.mutate}

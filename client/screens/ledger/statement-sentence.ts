@@ -120,6 +120,12 @@ function sentence(telling: Telling, statement: Statement): string | undefined {
     case 'protection.withdrawn':
       return protectionSentence(telling, statement);
     case 'findings.accepted':
+      if (payload.findings.every(({ kind }) => kind === 'disputed'))
+        return withReason(
+          t,
+          t('ledger.say.findings.answered', { marks: marksOf(telling, payload.findings) }),
+          payload.reason,
+        );
       return t('ledger.reason', {
         sentence: t('ledger.say.findings.accepted', {
           count: payload.findings.length,
@@ -250,6 +256,11 @@ function linkSentence(telling: Telling, { kind, payload }: LinkStatement): strin
 }
 
 /** What the findings are about, each kind once, with the marks where they are few. */
+function marksOf({ t, lang }: Telling, findings: readonly { marks: readonly string[] }[]): string {
+  const marks = [...new Set(findings.flatMap((finding) => finding.marks))];
+  return marks.length > 3 ? t('common.count.members', { count: marks.length }) : formatList(marks, lang);
+}
+
 function kindsOf(
   { t, lang }: Telling,
   findings: readonly { kind: FindingKind; marks: readonly string[] }[],

@@ -7,7 +7,7 @@ const keyOf = keyCache();
 
 type Covering = ClosingReportView['days'][number]['coverings'][number];
 
-/** The report with the lines that a tag on a photo changed; null where it is about other coverings or another day. */
+/** The report with the lines that a tag on a photo changed; null where it has to be read whole. */
 export function amendReport(
   report: ClosingReportView,
   { today, coverings }: ReportOfPhotoView,
@@ -29,9 +29,19 @@ export function amendReport(
   return { ...report, days, counts };
 }
 
+/** Whether it is outrun follows from what it speaks of, too, which is not here. */
+const hasRelease = ({ standing: { phase } }: Covering) => phase === 'released' || phase === 'outrun';
+
+function isMissedOtherwise(before: Covering['lines'], now: Covering['lines']): boolean {
+  const isMissed = (line: Covering['lines'][number] | undefined) =>
+    line?.state === 'gap' || line?.state === 'lost';
+  return before.some((line, i) => isMissed(line) !== isMissed(now[i]));
+}
+
 function amendCovering(covering: Covering, changed: Covering['lines']): Covering | null {
   const now = new Map(changed.map((line) => [line.mark, line]));
   const lines = covering.lines.map((line) => now.get(line.mark) ?? line);
   const isWhole = covering.lines.filter(({ mark }) => now.has(mark)).length === now.size;
-  return isWhole ? { ...covering, lines: sortLines(lines, keyOf), counts: countLines(lines) } : null;
+  if (!isWhole || (hasRelease(covering) && isMissedOtherwise(covering.lines, lines))) return null;
+  return { ...covering, lines: sortLines(lines, keyOf), counts: countLines(lines) };
 }

@@ -26,6 +26,10 @@ export const FindingView = z
       description: 'The plain values that a sentence needs.',
     }),
     shown: z.array(SmallPhotoView).meta({ description: 'The first of its photos.' }),
+    taggedBy: PersonShape.nullable().meta({
+      description:
+        'Of a doubt: who said the tag; with two people behind every release, somebody else answers.',
+    }),
     stops: z.boolean().meta({ description: 'Its tags count as no record until somebody answers it.' }),
     answer: z
       .object({

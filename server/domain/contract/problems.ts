@@ -28,6 +28,7 @@ export const PROBLEMS = {
   'not-hidden': 422,
   'four-eyes': 403,
   'ready-by-oneself': 403,
+  'doubt-of-own-tag': 403,
   'release-withdrawn': 409,
   'tag-not-standing': 409,
   'protection-lifted': 409,

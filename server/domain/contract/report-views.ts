@@ -36,6 +36,10 @@ const TagFindingView = z.object({
     .object({ by: z.string().nullable(), reason: z.string() })
     .nullable()
     .meta({ description: 'Who has answered for what it says today, by name, and why.' }),
+  doubt: z
+    .object({ by: z.string(), reason: z.string() })
+    .optional()
+    .meta({ description: 'Of a doubt: whose it is, and why.' }),
 });
 
 export const EvidenceView = z.object({

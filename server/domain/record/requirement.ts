@@ -13,6 +13,8 @@ import { stopsRecords, type FindingKind } from './findings/kinds.ts';
 export interface TagFinding {
   readonly kind: FindingKind;
   readonly accepted: { readonly by: string | null; readonly reason: string } | null;
+  /** Of a doubt: whose it is, and why. */
+  readonly doubt?: { readonly by: string; readonly reason: string } | undefined;
 }
 
 /** A tag that stands, with the instant of its photo; instants are UTC text of one form and compare as text. */

@@ -3,6 +3,7 @@ import { changeCovering, closeCovering, planCovering, reopenCovering } from '../
 import { readDay, writeNote } from '../../services/days.ts';
 import { readEarlierDays, readJournal } from '../../services/journal.ts';
 import { reportCsv } from '../../services/report-csv.ts';
+import { readSaidOfCovering } from '../../services/said-of-covering.ts';
 import { readClosingReport, readReportOfPhoto } from '../../services/report.ts';
 import type { Handlers } from '../implement.ts';
 
@@ -19,7 +20,7 @@ export function coveringHandlers(context: Context): Handlers {
     reopenCovering: ({ account, house, params, body }) =>
       reopenCovering(context, account, { house, covering: params.covering }, body.reason),
     readCoveringLedger: async ({ house, params }) => ({
-      entries: await read.entriesAbout(house, `covering:${params.covering}`),
+      entries: await readSaidOfCovering(context, house, params.covering),
     }),
 
     closingReport: async ({ house, req, res, query: { format, lang } }) => {

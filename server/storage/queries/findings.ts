@@ -1,4 +1,5 @@
 import { sql } from 'kysely';
+import type { Person } from '#domain/contract/shapes';
 import type { FindingView, FindingsView } from '#domain/contract/findings';
 import { FINDING_KINDS, stopsRecords, type FindingKind } from '#domain/record/findings/kinds';
 import { groupBy } from '#domain/group-by';
@@ -9,6 +10,11 @@ import { smallPhotosById } from './small-photos.ts';
 
 /** Photos drawn of each. */
 const SHOWN = 3;
+
+interface Doubt {
+  readonly by: string;
+  readonly reason: string;
+}
 
 /** Findings with the answers that were given to them. */
 function findings(db: Db, house: string) {
@@ -38,6 +44,9 @@ export async function readTagFindings(
       join.onRef('thing.houseId', '=', 'finding.houseId').onRef('thing.key', '=', 'finding.key'),
     )
     .select(['thing.thing', 'finding.kind', 'answer.reason', 'answer.saidBy', IS_ACCEPTED.as('isAccepted')])
+    .select(
+      sql<Doubt | null>`case when finding.kind = 'disputed' then finding.content -> 'facts' end`.as('doubt'),
+    )
     .orderBy(IN_ORDER)
     .orderBy('finding.key');
   query =
@@ -49,8 +58,9 @@ export async function readTagFindings(
   return new Map(
     [...ofTag].map(([tag, found]) => [
       tag,
-      found.map(({ kind, isAccepted, reason, saidBy }) => ({
+      found.map(({ kind, isAccepted, reason, saidBy, doubt }) => ({
         kind,
+        ...(doubt ? { doubt: { by: doubt.by, reason: doubt.reason } } : {}),
         accepted: isAccepted ? { by: saidBy?.name ?? null, reason: reason ?? '' } : null,
       })),
     ]),
@@ -96,18 +106,29 @@ export async function readFindings(
     .offset(offset)
     .limit(limit)
     .execute();
+  const doubted = rows.flatMap(({ kind: is, content }) =>
+    is === 'disputed' ? content.tags.map(({ tag }) => tag) : [],
+  );
+  const taggers = await readTaggers(db, doubted);
   const wanted = rows.flatMap(({ content }) => content.photos.slice(0, SHOWN));
   const small = new Map((await smallPhotosById(db, [...new Set(wanted)])).map((photo) => [photo.id, photo]));
   return rows.map(({ content, basis, reason, saidAt, saidBy, answered }) => ({
     ...content,
     basis,
     shown: content.photos.slice(0, SHOWN).flatMap((id) => small.get(id) ?? []),
+    taggedBy: taggers.get(content.tags[0]?.tag ?? '') ?? null,
     stops: stopsRecords(content.kind),
     answer:
       reason === null || saidAt === null
         ? null
         : { at: saidAt.toISOString(), by: saidBy, reason, stands: answered === basis },
   }));
+}
+
+async function readTaggers(db: Db, tags: readonly string[]): Promise<Map<string, Person | null>> {
+  if (tags.length === 0) return new Map();
+  const rows = await db.selectFrom('tag').select(['id', 'saidBy']).where('id', 'in', tags).execute();
+  return new Map(rows.map(({ id, saidBy }) => [id, saidBy]));
 }
 
 function keysAbout(db: Db, house: string, thing: string) {

@@ -1,6 +1,7 @@
 import { sql } from 'kysely';
 import { EntryFrame, parseEntry, type Entry, type StatementKind } from '#domain/ledger/statements';
 import type { LedgerEntryView } from '#domain/contract/views';
+import { memberSubject } from '#domain/ledger/subjects';
 import type { Db } from '../open-database.ts';
 import type { Row } from '../tables.ts';
 
@@ -33,6 +34,26 @@ export async function readEntriesAbout(db: Db, house: string, subject: string): 
     .where('about.houseId', '=', house)
     .where('about.subject', '=', subject)
     .orderBy('ledgerEntry.seq')
+    .execute();
+  return rows.map(toView);
+}
+
+/** Doubts of tags of these members, and the answers to them. */
+export async function readDoubtsAbout(
+  db: Db,
+  house: string,
+  marks: readonly string[],
+): Promise<LedgerEntryView[]> {
+  if (marks.length === 0) return [];
+  const rows = await aboutIn(db, house, ['tag.disputed', 'findings.accepted', 'finding.reopened'])
+    .where('about.subject', '=', sql<string>`any(${marks.map(memberSubject)}::text[])`)
+    // Canonical JSON has it in this form only.
+    .where((eb) =>
+      eb.or([eb('entry.kind', '=', 'tag.disputed'), eb('entry.canonical', 'like', '%"kind":"disputed"%')]),
+    )
+    .select(['entry.seq', 'canonical', 'leaf', 'head'])
+    .distinctOn('entry.seq')
+    .orderBy('entry.seq')
     .execute();
   return rows.map(toView);
 }

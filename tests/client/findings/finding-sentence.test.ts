@@ -46,7 +46,7 @@ const finding = (kind: FindingKind, more: Partial<FindingView> = {}): FindingVie
     { tag: 't', photo: 'p', mark: MARK, stage: 'raised' },
     { tag: 'u', photo: 'p', mark: MARK, stage: 'pegged' },
   ],
-  ...{ shown: [], stops: false, answer: null },
+  ...{ shown: [], taggedBy: null, stops: false, answer: null },
   ...more,
 });
 const say = async (lang: Language, found: FindingView) =>

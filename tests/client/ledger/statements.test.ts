@@ -251,12 +251,27 @@ describe.each(LANGUAGES)('told in %s', async (lang) => {
     expect(both).toMatch(lang === 'en' ? /1 member and what lies in its zone/ : /部材 1本と範囲内の部材/);
   });
   test('what was accepted is not put in a row with the marks that it is about', () => {
-    const of = (marks: string[]) => ({ key: 'k', kind: 'disputed', photos: [], marks, covering: null });
+    const of = (marks: string[]) => ({ key: 'k', kind: 'off-site', photos: [], marks, covering: null });
     const findings = [of(['に三']), of(['ろ一'])];
     const said = statementSentence(telling, entry('findings.accepted', { findings, reason: 'seen' }));
-    expect(said).toContain(lang === 'en' ? ': disputed (に三 and ろ一).' : '：疑義あり（に三、ろ一）。');
+    expect(said).toContain(
+      lang === 'en' ? ': taken off site (に三 and ろ一).' : '：現場の外での撮影（に三、ろ一）。',
+    );
     const many = [of(['い一', 'い二', 'い三', 'い四'])];
     const short = statementSentence(telling, entry('findings.accepted', { findings: many, reason: 'seen' }));
+    expect(short).not.toContain('い一');
+  });
+  test('a doubt is answered, not accepted', () => {
+    const of = (marks: string[]) => ({ key: 'k', kind: 'disputed', photos: [], marks, covering: null });
+    const said = statementSentence(
+      telling,
+      entry('findings.accepted', { findings: [of(['に三'])], reason: 'r' }),
+    );
+    expect(said).toContain(
+      lang === 'en' ? 'Answered the doubt of a tag: に三.' : 'に三 の記入への疑義に答えた。',
+    );
+    const many = [of(['い一', 'い二', 'い三', 'い四'])];
+    const short = statementSentence(telling, entry('findings.accepted', { findings: many, reason: 'r' }));
     expect(short).not.toContain('い一');
   });
   test('a kind of a later version is named, not hidden', () => {
