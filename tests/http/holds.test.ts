@@ -392,6 +392,15 @@ describeOverBothDatabases('the hold before a covering closes', (make) => {
     const closed = await carpenter.post<CoveringView>(`/coverings/${covering}/close`, {});
     expect(closed.closed).toMatchObject({ release: second.id, without: null });
     expect((await owner.get<ReleaseView>(`/releases/${first.id}`)).withdrawn).toBeNull();
+    const { today } = await owner.get<JournalView>(`/houses/${house.id}/journal`);
+    expect(today.inspected).toEqual(
+      expect.arrayContaining([
+        { what: 'ready', names: ['North wall'], count: 1 },
+        { what: 'refused', names: ['North wall'], count: 1 },
+        { what: 'released', names: ['North wall'], count: 1 },
+        { what: 'doubted', names: ['い一'], count: 1 },
+      ]),
+    );
   });
 
   it('closes on an outrun release with a reason, as one that closed without', async () => {

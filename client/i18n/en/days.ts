@@ -63,6 +63,13 @@ export const days = {
     takenBack: '{{names}} closed under a release taken back since.',
     without: '{{names}} closed without release.',
   },
+  inspected: {
+    ready: 'Ready for inspection: {{names}}.',
+    refused: 'Refused: {{names}}.',
+    released: 'Released: {{names}}.',
+    takenBack: 'Release taken back: {{names}}.',
+    doubted: 'Tags doubted of {{names}}.',
+  },
   fromSchedule_one: '{{count, number}} member came in with a schedule.',
   fromSchedule_other: '{{count, number}} members came in with a schedule.',
   notTagged_one: '{{count, number}} photo, not tagged yet.',

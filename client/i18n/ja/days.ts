@@ -44,6 +44,13 @@ export const days = {
     takenBack: '承認を受けて{{names}}をふさいだが、承認は後に取り消された。',
     without: '承認なしに{{names}}をふさいだ。',
   },
+  inspected: {
+    ready: '検査を依頼：{{names}}。',
+    refused: '差し戻し：{{names}}。',
+    released: '承認：{{names}}。',
+    takenBack: '承認を取り消し：{{names}}。',
+    doubted: '記入に疑義：{{names}}。',
+  },
   fromSchedule_other: '部材表から{{count, number}}本を取り込んだ。',
   notTagged_other: '写真{{count, number}}枚、記入はまだない。',
   taggedElsewhere_other: '別の日の写真に{{count, number}}件を記入した。',

@@ -1,5 +1,6 @@
 import type { Standing } from '#domain/contract/hold';
 import { formatList } from '../../i18n/format.ts';
+import { joinWords } from '../../i18n/join-words.ts';
 import type { Language } from '../../i18n/language.ts';
 import type { Words } from '../../i18n/words.ts';
 
@@ -19,5 +20,6 @@ export function outrunWords(
 export function beyondMarks(t: Words, lang: Language, beyond: readonly string[]): string {
   const named = beyond.slice(0, NAMED);
   const more = beyond.length - named.length;
-  return formatList([...named, ...(more > 0 ? [t('coverings.andMore', { count: more })] : [])], lang);
+  if (more === 0) return formatList(named, lang);
+  return joinWords([...named, t('coverings.andMore', { count: more })], lang);
 }

@@ -14,8 +14,14 @@ export function marksWords(t: Words, lang: Language, shown: BriefDayView['shown'
 
 /** What was done on a day beside what its photos show, a sentence each. */
 export function asideWords(t: Words, lang: Language, day: BriefDayView): string[] {
-  const { closed, members, photos, shown, tagsElsewhere } = day;
+  const { closed, inspected, members, photos, shown, tagsElsewhere } = day;
   return [
+    ...inspected.map(({ what, names, count }) => {
+      const more = count - names.length;
+      const rest = what === 'doubted' ? 'coverings.andMore' : 'days.moreCoverings';
+      const all = more > 0 ? joinWords([...names, t(rest, { count: more })], lang) : formatList(names, lang);
+      return t(`days.inspected.${what}`, { names: all });
+    }),
     ...CLOSED_AS.map((how) => {
       const names = closed.filter(({ phase }) => closedAs(phase) === how).map(({ name }) => name);
       return names.length === 0 ? '' : t(`days.closed.${how}`, { names: formatList(names, lang) });

@@ -30,6 +30,9 @@ export const NextClosingsView = z.object({
 });
 export type NextClosingsView = z.infer<typeof NextClosingsView>;
 
+/** What is said of inspections, in the order in which it happens. */
+export const INSPECTED = ['ready', 'refused', 'released', 'takenBack', 'doubted'] as const;
+
 export const BriefDayView = z
   .object({
     day: Day,
@@ -55,6 +58,15 @@ export const BriefDayView = z
         phase: z.enum(HOLD_PHASES).meta({ description: 'How it closed: under a release, or without.' }),
       }),
     ),
+    inspected: z
+      .array(
+        z.object({
+          what: z.enum(INSPECTED),
+          names: z.array(z.string()).meta({ description: 'The first coverings, or of doubts members.' }),
+          count: z.int(),
+        }),
+      )
+      .meta({ description: 'What was said of inspections on this day.' }),
     addedBy: z.array(z.string()).meta({ description: 'Who added the photos of the day, whenever that was.' }),
     taggedBy: z
       .array(z.string())

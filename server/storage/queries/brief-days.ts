@@ -2,11 +2,15 @@ import { sql } from 'kysely';
 import { compareMarks } from '#domain/frame/mark-order';
 import type { Mark } from '#domain/frame/mark';
 import { holdPhase } from '#domain/record/hold-phase';
+import { INSPECTED } from '#domain/contract/journal-views';
 import { STAGES } from '#domain/frame/stage';
 import type { DayFacts } from '../../services/record-store.ts';
 import type { Db } from '../open-database.ts';
 import { readNotesOfDays } from './days.ts';
 import { smallPhotos } from './small-photos.ts';
+
+/** Of what was said of inspections on a day so many are named. */
+const NAMED = 6;
 
 export interface BriefLimits {
   readonly pictures: number;
@@ -30,6 +34,7 @@ export async function readBriefDays(
   const tags = await countTags(of);
   const notes = await readNotesOfDays(of.db, of.house, of.days);
   const closed = await readClosed(of);
+  const inspected = await readInspected(of);
   const people = await readPeople(of);
   return days.map((day) => {
     const here = <T extends { day: string | null }>(rows: readonly T[]) =>
@@ -59,6 +64,12 @@ export async function readBriefDays(
           closed: { release: closedRelease, takenBack: withdrawnAt },
         }),
       })),
+      inspected: INSPECTED.flatMap((what) => {
+        const names = here(inspected)
+          .filter((row) => row.what === what)
+          .map(({ name }) => name);
+        return names.length > 0 ? [{ what, names: names.slice(0, NAMED), count: names.length }] : [];
+      }),
       addedBy: peopleWho('added'),
       taggedBy: peopleWho('tagged'),
     };
@@ -154,6 +165,22 @@ function readClosed({ db, house, zone, days }: Of) {
     .orderBy('closedAt')
     .orderBy('covering.id')
     .execute();
+}
+
+/** Coverings of which something was said of an inspection, and members of which a tag was doubted, each once a day. */
+async function readInspected({ db, house, zone, days }: Of) {
+  const day = dayIn(zone, 'entry.at');
+  const { rows } = await sql<{ day: string; what: (typeof INSPECTED)[number]; name: string }>`
+    select distinct ${day} as day, kinds.what,
+      coalesce(covering.name, entry.canonical::jsonb #>> '{payload,mark}') as name
+    from ledger_entry as entry
+    join (values ('covering.ready', 'ready'), ('covering.refused', 'refused'), ('covering.released', 'released'),
+      ('release.withdrawn', 'takenBack'), ('tag.disputed', 'doubted')) as kinds (kind, what)
+      on kinds.kind = entry.kind
+    left join covering on covering.id::text = entry.canonical::jsonb #>> '{payload,covering}'
+    where entry.house_id = ${house} and ${day} in (${sql.join([...days])})
+    order by 1, 2, 3`.execute(db);
+  return rows;
 }
 
 /** Those who added the photos of a day, and those who said its tags: what its photos show, and what was said on it. */

@@ -78,11 +78,24 @@ describe('a day in words', () => {
     closed: [],
     addedBy: [],
     taggedBy: [],
+    inspected: [],
   };
   const shown: BriefDayView['shown'] = [
     { stage: 'raised', members: 1, marks: ['ろ一' as Mark] },
     { stage: 'pegged', members: 5, marks: ['い一', 'い二', 'い三'] as Mark[] },
   ];
+  test('says what was said of inspections, and of how many more', async () => {
+    const inspected: BriefDayView['inspected'] = [
+      { what: 'ready', names: ['North wall', 'Loft'], count: 4 },
+      { what: 'doubted', names: ['い一'], count: 1 },
+    ];
+    expect(dayLine(await wordsOf('en'), 'en', { ...nothing, inspected })).toBe(
+      'Ready for inspection: North wall, Loft, and 2 more. Tags doubted of い一.',
+    );
+    expect(dayLine(await wordsOf('ja'), 'ja', { ...nothing, inspected })).toBe(
+      '検査を依頼：North wall、Loft、ほか2件。記入に疑義：い一。',
+    );
+  });
   test('says by stage which members its photos show, the first by mark', async () => {
     const [en, ja] = [await wordsOf('en'), await wordsOf('ja')];
     const closed = [
