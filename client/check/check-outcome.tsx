@@ -5,6 +5,7 @@ import { formatBytes, formatInstant } from '../i18n/format.ts';
 import type { Language } from '../i18n/language.ts';
 import type { Words } from '../i18n/words.ts';
 import { Notice } from '../parts/plain-notice.tsx';
+import { ToldCoverings } from './told-coverings.tsx';
 import type { CheckState } from './use-check.ts';
 
 export interface CheckOutcomeProps {
@@ -29,15 +30,14 @@ export function CheckOutcome({ t, lang, state }: CheckOutcomeProps) {
 }
 
 function RightOutcome({ t, lang, verdict }: { t: Words; lang: Language; verdict: Verdict }) {
-  const { name, house, zone, entries, originals, bytes, records, releases, back, head, madeAt, paper } =
-    verdict;
+  const { name, house, zone, entries, originals, bytes, records, back, head, madeAt, paper } = verdict;
   const facts: [string, string][] = [
     [t('check.house'), `${name} (${house})`],
     [t('check.madeAt'), toldTime(t, lang, madeAt, zone)],
     [t('check.entries'), t('check.count', { count: entries })],
     [t('check.originals'), t('check.originalsOf', { count: originals, bytes: formatBytes(bytes, lang) })],
     [t('check.records'), t('check.count', { count: records })],
-    [t('check.releases'), t('check.count', { count: releases })],
+    [t('check.releases'), releasesWords(t, verdict)],
   ];
   return (
     <>
@@ -69,8 +69,14 @@ function RightOutcome({ t, lang, verdict }: { t: Words; lang: Language; verdict:
       </dl>
       {back.length > 0 ? <p>{t('check.back', { count: back.length, line: (back[0] ?? 0) + 1 })}</p> : null}
       {paper ? null : <p>{t('check.compare')}</p>}
+      <ToldCoverings {...{ t, lang, verdict }} />
     </>
   );
+}
+
+function releasesWords(t: Words, { releases, takenBack }: Verdict): string {
+  if (takenBack === 0) return t('check.count', { count: releases });
+  return t('check.releasesOf', { count: releases, back: takenBack });
 }
 
 interface TakenBackProps {

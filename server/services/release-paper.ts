@@ -1,5 +1,4 @@
 import type { Writable } from 'node:stream';
-import { Temporal } from 'temporal-polyfill';
 import type { PhotoView } from '#domain/contract/views';
 import { checkAddress } from '#domain/record/sheet/check-address';
 import { releaseSheet, type SheetSpeech } from '#domain/record/sheet/release-sheet';
@@ -9,6 +8,7 @@ import { cropBox } from './crop-address.ts';
 import { readRelease } from './release.ts';
 import { REPORT_WORDS } from './report-words.ts';
 import { safeFileName } from './safe-file-name.ts';
+import { toldTime } from './told-time.ts';
 
 export interface ReleasePaper {
   /** A file name that is safe on every system. */
@@ -46,19 +46,10 @@ function speechOf(lang: 'en' | 'ja', zone: string): SheetSpeech {
   const words = REPORT_WORDS[lang];
   return {
     lang,
-    when: (instant) => localTime(instant, zone, lang),
+    when: (instant) => toldTime(instant, zone, lang),
     stage: (stage) => words.stage[stage],
     kind: (kind) => words.kind[kind],
   };
-}
-
-/** As on the screens: 3 Apr 2026, 09:05 and 2026年4月3日 09:05. */
-function localTime(instant: string, zone: string, lang: 'en' | 'ja'): string {
-  return Temporal.Instant.from(instant).toLocaleString(lang === 'ja' ? 'ja-JP' : 'en-GB', {
-    ...{ day: 'numeric', month: 'short', year: 'numeric' },
-    ...{ hour: '2-digit', minute: '2-digit', hourCycle: 'h23' },
-    timeZone: zone,
-  });
 }
 
 /** Pixels of the longer side: 30 mm at 300 dots to the inch. */

@@ -1,15 +1,21 @@
+import { randomUUID } from 'node:crypto';
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
+import type { ReleaseView } from '#domain/contract/review-views';
 import type { Verdict } from '#domain/verify/verify-archive';
 import type { Words } from '../../client/i18n/words.ts';
 import { wordsOf } from '../client/words.ts';
+import { forgePage, type Files } from '../support/hand-made-archive.ts';
 import { temporaryFolder } from '../support/record.ts';
+import { releaseAsSeen } from '../support/release.ts';
+import { Client } from '../support/server.ts';
 import { readFiles, verifyFile } from '../support/read-archive.ts';
 import { describeInBrowser, inOneGo, startApp, type App } from './app.ts';
-import { field, heading, link, signIn } from './hands.ts';
+import { spilt } from './checks/overflow.ts';
+import { PASSWORD, field, heading, link, signIn } from './hands.ts';
 import { photograph } from './screens.ts';
 import { KEEPER, prepareSite, type Site } from './site.ts';
 
@@ -24,6 +30,7 @@ describeInBrowser('the archive of a house, handed out and checked', () => {
   let altered: string;
   let unpacked: string;
   let verdict: Verdict;
+  let releases: readonly [ReleaseView, ReleaseView];
 
   beforeAll(async () => {
     [t, ja, app] = await Promise.all([wordsOf('en'), wordsOf('ja'), startApp()]);
@@ -32,7 +39,8 @@ describeInBrowser('the archive of a house, handed out and checked', () => {
       path.join(folder, name),
     ) as [string, string, string];
     site = await prepareSite(app.server.origin, app.server.firstLink ?? '', 'Boathouse');
-  });
+    releases = await releaseTwice(site);
+  }, 60_000);
   inOneGo();
   afterEach(() => expect(app.complaints(/ERR_INTERNET_DISCONNECTED|40[19]/)).toEqual([]));
   afterAll(async () => {
@@ -90,15 +98,8 @@ describeInBrowser('the archive of a house, handed out and checked', () => {
   });
 
   it('is checked by the page that lies in it, from disk, also as a folder, against what stands on paper', async () => {
-    for (const [name, bytes] of await readFiles(archive)) {
-      await mkdir(path.dirname(path.join(unpacked, name)), { recursive: true });
-      await writeFile(path.join(unpacked, name), bytes);
-    }
-    const page = await app.open({
-      locale: 'ja-JP',
-      viewport: { width: 390, height: 844 },
-      colorScheme: 'dark',
-    });
+    await unpack(await readFiles(archive), unpacked);
+    const page = await app.open({ ...PHONE, colorScheme: 'dark' });
     const asked: string[] = [];
     page.on('request', (request) => asked.push(request.url()));
     const address = pathToFileURL(path.join(unpacked, 'check.html')).href;
@@ -106,6 +107,12 @@ describeInBrowser('the archive of a house, handed out and checked', () => {
     await zipField(page, ja).setInputFiles(archive);
     await page.getByText(ja('check.yes')).waitFor();
     await page.getByText(ja('check.paper.same', { count: verdict.entries })).waitFor();
+    await page.getByText(ja('check.ownPage')).waitFor();
+    await page
+      .getByText(ja('check.told.person', { name: '佐藤 光', role: ja('common.role.inspector') }))
+      .first()
+      .waitFor();
+    expect(await spilt(page)).toEqual([]);
     await photograph(page, 'check-html-ja-phone-dark');
     await page.getByText(ja('check.paper.title')).click();
     await field(page, ja('check.paper.size')).fill(String(verdict.entries - 1));
@@ -116,6 +123,35 @@ describeInBrowser('the archive of a house, handed out and checked', () => {
     await field(page, ja('check.chooseFolder')).setInputFiles(unpacked);
     await page.getByText(ja('check.yes')).waitFor();
     expect(asked).toEqual([`${address}?size=${verdict.entries}&head=${verdict.head}`]);
+  });
+
+  it('tells releases and closings from its ledger, whatever its index.html was made to say', async () => {
+    const forged = path.join(folder, 'forged');
+    const files = await readFiles(archive);
+    forgePage(files, 'index.html', '<h1>北の壁</h1><p>Released by Mayor Forger, nothing taken back.</p>');
+    await unpack(files, forged);
+    const [first, second] = releases;
+    for (const [name, words, options] of [
+      ['check-told-en', t, {}],
+      ['check-told-ja-phone', ja, PHONE],
+    ] as const) {
+      const page = await app.open(options);
+      const { seq, headAfter } = second;
+      await page.goto(`/check?release=${second.id}&size=${seq + 1}&head=${headAfter}`);
+      await field(page, words('check.chooseFolder')).setInputFiles(forged);
+      await page.getByText(words('check.yes')).waitFor();
+      await page.getByText(words('check.releasesOf', { count: 2, back: 1 })).waitFor();
+      const told = page.getByRole('region', { name: words('check.told.title') });
+      for (const text of [first.id, second.id, '佐藤 光', '貫が違う', '現場で見た', LONG_RAIL])
+        expect(await told.getByText(text).count(), text).toBeGreaterThan(0);
+      await told.getByText(words('check.told.pages')).waitFor();
+      await told.locator('.check-told-named').getByText(second.id).waitFor();
+      for (const members of await told.locator('summary').all()) await members.click();
+      await told.getByText(words('check.told.without', { reason: '雨が近い' })).waitFor();
+      expect(await page.getByText('Mayor Forger').count()).toBe(0);
+      expect(await spilt(page)).toEqual([]);
+      await photograph(page, name);
+    }
   });
 
   it('is read from disk without a script, with its pictures', async () => {
@@ -134,3 +170,43 @@ describeInBrowser('the archive of a house, handed out and checked', () => {
     await photograph(page, 'archive-index');
   });
 });
+
+const PHONE = { locale: 'ja-JP', viewport: { width: 390, height: 844 } } as const;
+const LONG_RAIL = 'NORTH-ELEVATION-SECOND-FLOOR-RAIL-0001';
+
+async function unpack(files: Files, into: string): Promise<void> {
+  for (const [name, bytes] of files) {
+    await mkdir(path.dirname(path.join(into, name)), { recursive: true });
+    await writeFile(path.join(into, name), bytes);
+  }
+}
+
+/** A covering released by an inspector, the release taken back, and released anew; another closed without a release. */
+async function releaseTwice({ client, origin, house, things }: Site): Promise<[ReleaseView, ReleaseView]> {
+  const email = 'sato@example.org';
+  const { link: way } = await client.post<{ link: string }>(`/houses/${house.id}/people`, {
+    ...{ email, role: 'inspector' },
+  });
+  const inspector = new Client(origin);
+  await inspector.post(`/links/${way}`, { name: '佐藤 光', email, password: PASSWORD });
+  const { covering } = things;
+  const waived = Object.fromEntries(['い二', 'い三', LONG_RAIL].map((mark) => [mark, '現場で見た。']));
+  const release = async () => {
+    await client.post(`/coverings/${covering}/ready`, {});
+    return releaseAsSeen(inspector, covering, waived, '雨の前に塗る。');
+  };
+  const first = await release();
+  await inspector.delete(`/releases/${first.id}?reason=${encodeURIComponent('貫が違う。')}`);
+  const second = await release();
+  const floor = {
+    id: randomUUID(),
+    name: '一階の床',
+    kind: 'floor',
+    hides: [{ mark: 'い一', least: 'raised' }],
+  };
+  await client.post(`/houses/${house.id}/coverings`, floor);
+  await client.post(`/coverings/${floor.id}/close`, {
+    ...{ closedAt: '2026-04-21T01:00:00.000Z', note: '', withoutRelease: '雨が近い。' },
+  });
+  return [first, second];
+}

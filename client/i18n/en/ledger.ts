@@ -6,7 +6,7 @@ export const ledger = {
   headHint: 'Write it down elsewhere, e.g. in the site diary: whoever changes the past changes this value.',
   archive: {
     title: 'Archive of the house',
-    lead: 'One file with the ledger, all originals, and a page that opens without a server. It can be checked and restored anywhere.',
+    lead: 'One file with the ledger, all originals, and a page to look through that opens without a server. It can be checked and restored anywhere; what was released is told by the check, from the ledger, since nothing vouches for that page.',
     size_one:
       'About {{bytes}} of ledger and {{count, number}} original; the pages to read and check it add half a megabyte and more.',
     size_other:

@@ -2,6 +2,8 @@ import type { Json } from '../ledger/canonical-json.ts';
 
 export type JsonObject = { readonly [key: string]: Json };
 
+const INSTANT = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}\.\d{3}Z$/;
+
 /** Thrown by `Fields`; whoever knows where it was read makes a `Wrong` of it. */
 export class FieldMissing extends Error {
   constructor(readonly field: string) {
@@ -36,6 +38,19 @@ export class Fields {
   text(name: string, form?: RegExp): string {
     const value = this.any(name);
     if (typeof value !== 'string' || (form && !form.test(value))) throw new FieldMissing(name);
+    return value;
+  }
+
+  /** Text, or `otherwise` where an older version had no such field; null where that may stand there. */
+  textOr<O extends string | null>(name: string, otherwise: O): string | O {
+    const value = this.any(name, otherwise);
+    return value === otherwise ? otherwise : this.text(name);
+  }
+
+  /** UTC with milliseconds; one that is in no calendar would break whatever shows it. */
+  instant(name: string): string {
+    const value = this.text(name, INSTANT);
+    if (Number.isNaN(Date.parse(value))) throw new FieldMissing(name);
     return value;
   }
 

@@ -26,7 +26,6 @@ export interface LedgerEntry {
 
 const FORM = /^\{"entry":(.*),"head":"([0-9a-f]{64})","leaf":"([0-9a-f]{64})"\}$/su;
 const BEFORE_ENTRY = '{"entry":'.length;
-const INSTANT = /^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}:\d{2}\.\d{3}Z$/;
 const FRAME = ['at', 'by', 'house', 'kind', 'payload', 'seq', 'version'];
 
 export const lineOf = (seq: number) => ({ file: LEDGER, line: seq + 1 });
@@ -53,7 +52,7 @@ function readEntry(fields: Fields): LedgerEntry {
   return {
     house: fields.text('house'),
     seq: fields.count('seq'),
-    at: fields.text('at', INSTANT),
+    at: fields.instant('at'),
     by: by as JsonObject | null,
     kind: fields.text('kind'),
     version: fields.count('version'),

@@ -43,7 +43,7 @@ export function parseManifest(hashing: Hashing, bytes: Uint8Array): Manifest {
       house: fields.text('house'),
       size: fields.count('size'),
       head: fields.text('head', HEX_HASH),
-      madeAt: fields.text('madeAt'),
+      madeAt: fields.instant('madeAt'),
       originals: fields.objects('originals').map(readOriginal),
       pages: fields.objects('pages').map(readNamedHash),
       tables: fields.objects('tables').map(readNamedHash),

@@ -7,6 +7,7 @@ import { LEDGER, MANIFEST, TABLES, originalFile, tableFile } from './file-names.
 import { toHex, type Hashing } from './hashing.ts';
 import { parseManifest, type Manifest, type ManifestOriginal } from './manifest.ts';
 import { readLedger, type ReadLedger } from './read-ledger.ts';
+import { tellCoverings, type ToldCovering } from './told-coverings.ts';
 import { Wrong } from './wrong.ts';
 
 /** What was checked, of an archive in which nothing is wrong. */
@@ -23,6 +24,11 @@ export interface Verdict {
   /** Those that stand. */
   readonly records: number;
   readonly releases: number;
+  /** Of these. */
+  readonly takenBack: number;
+  /** What the ledger says of releases and closings, to be read from here and not from a page of the archive. */
+  readonly told: readonly ToldCovering[];
+  /** Entries whose time lies before that of the one before. */
   readonly back: readonly number[];
   /** null: nothing to compare with was given. */
   readonly paper: PaperVerdict | null;
@@ -36,7 +42,8 @@ export interface VerifyOptions {
 /**
  * Reads an archive as somebody who trusts nothing in it: the ledger entry by entry, each release, the tables against
  * a replay of the ledger, each original against its hash. Throws Wrong with the first thing that is wrong.
- * What it cannot tell: whether the whole was written anew, which only a tree head noted elsewhere shows.
+ * What it cannot tell: whether the whole was written anew, which only a tree head noted elsewhere shows; and what the
+ * two pages say, whose hashes stand in the manifest and find damage only.
  */
 export async function verifyArchive(
   archive: ArchiveFiles,
@@ -106,7 +113,7 @@ async function hashOf(hashing: Hashing, source: AsyncIterable<Uint8Array>) {
 }
 
 function describe({ house, head, madeAt, originals }: Manifest, { tree, replay, back }: ReadLedger) {
-  const { houseName, houseZone, tags, given } = replay.state;
+  const { houseName, houseZone, tags, given, takenBack } = replay.state;
   return {
     ...{ house, head, madeAt, back },
     name: houseName,
@@ -116,5 +123,7 @@ function describe({ house, head, madeAt, originals }: Manifest, { tree, replay, 
     bytes: originals.reduce((sum, { bytes }) => sum + bytes, 0),
     records: tags.size,
     releases: given.length,
+    takenBack: takenBack.size,
+    told: tellCoverings(replay.state),
   };
 }

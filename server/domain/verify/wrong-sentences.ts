@@ -37,6 +37,8 @@ export const WRONG_SENTENCES = {
   'release-inconsistent':
     'The tree head that the release rests on is not proved to be an earlier state of this ledger.',
   'release-tag': 'The release rests on the record {{tag}}, which nobody had placed before it.',
+  'closing-release':
+    'It closes a covering under the release {{release}}, which nobody had given for that covering before.',
   'stamp-head':
     'The stamp is for the tree head {{found}} over {{size}} entries; in this ledger it is {{expected}}.',
   'table-hash': 'It says that the hash of {{file}} is {{expected}}; it is {{found}}.',

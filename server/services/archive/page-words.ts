@@ -50,7 +50,7 @@ export const PAGE_WORDS: Readonly<Record<'en' | 'ja', PageWords>> = {
       `What the record said on ${when}. This page opens without a server; the photos beside it are the original files.`,
     entries: (count, head) => `The ledger has ${count} entries. Its tree head is ${head}.`,
     check:
-      'To check that nothing was altered, open check.html and give it this archive; better still, a copy of that page that did not come with it.',
+      'Nothing vouches for this page, nor for check.html beside it: whoever alters an archive can alter them, too, and their hashes in the manifest find damage only. What was released and closed, let a checker tell you that you got elsewhere and that reads it from the ledger itself: “npm run verify” of this program, or the page /check of a server that you trust.',
     caution:
       'A photo record does not replace inspection, and a member on record is not a member found sound. What must be inspected before it is covered, and by whom, is decided by local codes, the authority and licensed practice.',
     coverings: 'Coverings',
@@ -108,7 +108,7 @@ export const PAGE_WORDS: Readonly<Record<'en' | 'ja', PageWords>> = {
       `${when} 時点の記録です。このページはサーバーがなくても開けます。並んでいる写真は元のファイルそのものです。`,
     entries: (count, head) => `台帳は全${count}項目。ハッシュ木の最上位ハッシュは ${head}。`,
     check:
-      '書き換えられていないことを確かめるには、check.html を開いてこの記録一式を渡してください。別の所から入手した同じページを使えば、さらに確かです。',
+      'このページも隣の check.html も、保証するものはありません。記録一式を書き換える人はこの二つも書き換えられ、manifest.json にあるハッシュで分かるのは破損だけです。何が承認され、いつふさいだかは、別の所から手に入れたもので確かめ、台帳から読み取らせてください（このプログラムの「npm run verify」、または信頼できるサーバーの /check のページ）。',
     caution:
       '写真の記録は検査に代わるものではなく、記録のある部材が健全だと確かめられたわけでもありません。ふさぐ前に何を誰が検査するかは、法令、行政、資格者の判断によります。',
     coverings: 'ふさぎ工事',

@@ -52,6 +52,28 @@ describe('an archive in which nothing is wrong', () => {
       bytes: ORIGINAL.length,
       records: 1,
       releases: 1,
+      takenBack: 0,
+      told: [
+        {
+          ...{ covering: COVERING, name: '北の壁' },
+          releases: [
+            {
+              ...{ release: RELEASE, covering: COVERING, name: '北の壁', note: '', accepted: [] },
+              ...{ seq: 9, at: '2026-04-01T00:00:09.000Z', by: 'Carpenter', role: 'owner' },
+              head: { size: 9, hash: HEADS[9] },
+              members: [{ mark: 'い二', records: 1, isHiddenBefore: false }],
+              takenBack: null,
+            },
+          ],
+          closings: [
+            {
+              ...{ covering: COVERING, name: '北の壁', closedAt: '2026-04-21T01:00:00.000Z', note: '' },
+              ...{ seq: 10, at: '2026-04-01T00:00:10.000Z', by: 'Carpenter', role: 'owner' },
+              ...{ release: RELEASE, without: null, takenBack: null },
+            },
+          ],
+        },
+      ],
       back: [size - 1],
       paper: null,
     });
@@ -109,7 +131,10 @@ describe('what stands on paper', () => {
       releases: [{ ...TABLES['releases']![0], withdrawn: taken }],
     };
     const verdict = await verifyArchive(inMemory(someArchive(said, tables)), hashing, { paper });
-    expect(verdict.paper?.withdrawn).toEqual({ at: back.at, by: '佐藤', reason: '貫が違う' });
+    const { seq } = taken;
+    const told = { seq, at: back.at, by: '佐藤', role: null, reason: '貫が違う' };
+    expect(verdict.paper?.withdrawn).toEqual(told);
+    expect(verdict).toMatchObject({ releases: 1, takenBack: 1, told: [{ releases: [{ takenBack: told }] }] });
   });
 
   it('is told to be another, or of another release', async () => {
@@ -154,6 +179,10 @@ const say = (files: Files, said: readonly Said[]) => {
 };
 const line = (number: number, change: (line: string) => string) => (files: Files) =>
   put(files, LEDGER, lines.with(number - 1, change(lines[number - 1] ?? '')).join(''));
+const closing = (change: JsonRecord): Said => {
+  const said = SAID[10]!;
+  return { ...said, payload: { ...said.payload, ...change } };
+};
 const given = (change: JsonRecord) => (files: Files) => say(files, SAID.with(9, release(change)));
 
 const stamped = (payload: JsonRecord) => (files: Files) =>
@@ -243,6 +272,18 @@ const CASES: Case[] = [
         }),
       ),
   ],
+  [
+    'closing-release',
+    { file: LEDGER, line: 11 },
+    (files) => say(files, SAID.with(10, closing({ release: COVERING }))),
+  ],
+  [
+    'entry-form',
+    { file: LEDGER, line: 11 },
+    (files) => say(files, SAID.with(10, closing({ closedAt: '2026-13-41T01:00:00.000Z' }))),
+  ],
+  ['entry-form', { file: LEDGER, line: 2 }, line(2, (was) => was.replace('2026-04-01T', '2026-13-41T'))],
+  ['manifest-form', { file: 'manifest.json' }, (files) => manifest(files, { madeAt: 'yesterday' })],
   ['release-size', { file: LEDGER, line: 10 }, given({ head: { size: 10, hash: HEADS[9] ?? '' } })],
   ['release-head', { file: LEDGER, line: 10 }, given({ head: { size: 9, hash: HEADS[8] ?? '' } })],
   ['release-tag', { file: LEDGER, line: 10 }, given({ hides: [{ mark: 'い二', tags: [COVERING] }] })],

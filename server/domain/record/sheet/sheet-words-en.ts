@@ -32,7 +32,7 @@ export const SHEET_WORDS_EN: SheetWords = {
   entry: (seq, size) =>
     `No. ${seq + 1}. It rests on the ${size} ${size === 1 ? 'entry' : 'entries'} before it.`,
   check:
-    'To check this release: the page says what can be checked, and how. With the archive of the house it checks the three numbers above; it reads the archive on your device and sends nothing of it.',
+    'To check this release: the page says what can be checked, and how. With the archive of the house it checks the three numbers above and tells this release as the ledger says it; it reads the archive on your device and sends nothing of it.',
   caution:
     'This release is the word of whoever gave it within this record. It does not replace an inspection that the ' +
     'law requires, such as the interim and final inspections (中間検査・完了検査) of the Building Standards Act in ' +

@@ -1,4 +1,8 @@
-import { amend, type Act, type Acts } from './state.ts';
+import type { Json } from '../../ledger/canonical-json.ts';
+import { lineOf } from '../ledger-entry.ts';
+import { Wrong } from '../wrong.ts';
+import { saidOf } from './people.ts';
+import { amend, type Act, type Acts, type State } from './state.ts';
 
 const OPEN = { closedAt: null, closedBy: null, closeNote: null, release: null, without: null };
 
@@ -21,14 +25,37 @@ const state: Act = ({ coverings }, payload) => {
 };
 
 /** In the first version nobody said by which release it closed, or why without one. */
-const close: Act = ({ coverings }, payload, { by }) =>
-  amend(coverings, payload.text('covering'), {
-    closedAt: payload.text('closedAt'),
-    closedBy: by,
-    closeNote: payload.any('note', ''),
-    release: payload.any('release', null),
-    without: payload.any('without', null),
+const close: Act = (state, payload, entry) => {
+  const [covering, closedAt] = [payload.text('covering'), payload.instant('closedAt')];
+  const words = {
+    release: payload.textOr('release', null),
+    without: payload.textOr('without', null),
+    note: payload.textOr('note', ''),
+  };
+  const { release, without, note } = words;
+  const isGiven = state.given.some((given) => given.release === release && given.covering === covering);
+  if (release !== null && !isGiven) throw new Wrong('closing-release', lineOf(entry.seq), { release });
+  const said = { ...saidOf(state, entry), covering, name: nameOf(state, covering) };
+  state.closings.push({ ...said, closedAt, ...words, takenBack: null });
+  amend(state.coverings, covering, {
+    ...{ closedAt, closedBy: entry.by, closeNote: note, release, without },
   });
+};
+
+const reopen: Act = (state, payload, entry) => {
+  const [covering, reason] = [payload.text('covering'), payload.text('reason')];
+  const last = state.closings.findLastIndex((closing) => closing.covering === covering);
+  const closing = state.closings[last];
+  if (closing?.takenBack === null)
+    state.closings[last] = { ...closing, takenBack: { ...saidOf(state, entry), reason } };
+  amend(state.coverings, covering, OPEN);
+};
+
+/** As it is called now; one that nobody planned has no name. */
+export function nameOf({ coverings }: Pick<State, 'coverings'>, covering: string): string {
+  const name: Json = coverings.get(covering)?.['name'] ?? covering;
+  return typeof name === 'string' ? name : covering;
+}
 
 /** The latest word about the hold: which one, and where it stands in the ledger. */
 export const hold: Act = ({ coverings }, payload, { kind, seq }) =>
@@ -38,7 +65,7 @@ export const COVERING_ACTS: Acts = {
   'covering.planned': { 1: state, 2: state },
   'covering.changed': { 1: state, 2: state },
   'covering.closed': { 1: close, 2: close },
-  'covering.reopened': { 1: ({ coverings }, payload) => amend(coverings, payload.text('covering'), OPEN) },
+  'covering.reopened': { 1: reopen },
   'covering.ready': { 1: hold },
   'covering.ready-withdrawn': { 1: hold },
   'covering.refused': { 1: hold },

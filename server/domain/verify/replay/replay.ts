@@ -5,6 +5,7 @@ import { lineOf, type LedgerEntry } from '../ledger-entry.ts';
 import { Wrong } from '../wrong.ts';
 import { COVERING_ACTS } from './coverings.ts';
 import { MEMBER_ACTS } from './members.ts';
+import { PEOPLE_ACTS } from './people.ts';
 import { PHOTO_ACTS } from './photos.ts';
 import { RELEASE_ACTS } from './releases.ts';
 import { emptyState, type Act, type Acts, type State } from './state.ts';
@@ -20,6 +21,7 @@ const nothing: Act = () => undefined;
 
 /** Every kind and version that there has ever been; a test holds it against what is written today. */
 export const ACTS: Acts = {
+  ...PEOPLE_ACTS,
   ...MEMBER_ACTS,
   ...PHOTO_ACTS,
   ...TAG_ACTS,
@@ -27,8 +29,6 @@ export const ACTS: Acts = {
   ...RELEASE_ACTS,
   'house.created': { 1: name, 2: name },
   'house.changed': { 1: name, 2: name },
-  'role.granted': { 1: nothing },
-  'role.withdrawn': { 1: nothing },
   'guest.admitted': { 1: nothing },
   'guest.ended': { 1: nothing },
   'password.link-made': { 1: nothing },

@@ -18,13 +18,24 @@ export interface State {
   readonly given: GivenRelease[];
   /** By release. */
   readonly takenBack: Map<string, TakenBack>;
+  /** In the order in which they were said, also those that were taken back. */
+  readonly closings: SaidClosing[];
+  /** Person → role. */
+  readonly roles: Map<string, string>;
   readonly stamped: StampedHead[];
 }
 
-export interface TakenBack {
+/** Where a word stands in the ledger, and who said it when. */
+export interface Said {
+  readonly seq: number;
   readonly at: string;
   /** By name; null where the machine speaks. */
   readonly by: string | null;
+  /** That the person had then. */
+  readonly role: string | null;
+}
+
+export interface TakenBack extends Said {
   readonly reason: string;
 }
 
@@ -35,12 +46,41 @@ export interface StampedHead {
   readonly head: string;
 }
 
-/** What a release claims to rest on. */
-export interface GivenRelease {
+/** A release in its own words, with the head on which it claims to rest. */
+export interface GivenRelease extends Said {
   readonly release: string;
   readonly covering: string;
-  readonly seq: number;
+  /** As the covering was called then. */
+  readonly name: string;
   readonly head: { readonly size: number; readonly hash: string };
+  readonly note: string;
+  readonly members: readonly ReleasedMember[];
+  readonly accepted: readonly AcceptedGap[];
+}
+
+export interface ReleasedMember {
+  readonly mark: string;
+  /** Tags that counted. */
+  readonly records: number;
+  /** Whether an earlier layer had hidden it, so that it needs no record here. */
+  readonly isHiddenBefore: boolean;
+}
+
+/** A member that may go without a record, and why. */
+export interface AcceptedGap {
+  readonly mark: string;
+  readonly reason: string;
+}
+
+export interface SaidClosing extends Said {
+  readonly covering: string;
+  readonly name: string;
+  readonly closedAt: string;
+  /** Under which; null: without release, for the reason in `without` where one was said. */
+  readonly release: string | null;
+  readonly without: string | null;
+  readonly note: string;
+  readonly takenBack: TakenBack | null;
 }
 
 export function emptyState(): State {
@@ -55,6 +95,8 @@ export function emptyState(): State {
     placed: new Set(),
     given: [],
     takenBack: new Map(),
+    closings: [],
+    roles: new Map(),
     stamped: [],
   };
 }

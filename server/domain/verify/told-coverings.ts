@@ -1,0 +1,32 @@
+import { nameOf } from './replay/coverings.ts';
+import type { GivenRelease, SaidClosing, State, TakenBack } from './replay/state.ts';
+
+/** A covering that was released or closed, as the ledger tells it: no page of the archive has a say in it. */
+export interface ToldCovering {
+  readonly covering: string;
+  /** As it is called at the end of the ledger. */
+  readonly name: string;
+  /** In the order in which they were given. */
+  readonly releases: readonly ToldRelease[];
+  /** In the order in which they were said. */
+  readonly closings: readonly SaidClosing[];
+}
+
+export interface ToldRelease extends GivenRelease {
+  /** null while it stands. */
+  readonly takenBack: TakenBack | null;
+}
+
+/** In the order in which they were first released or closed. */
+export function tellCoverings(state: State): ToldCovering[] {
+  const { given, closings, takenBack } = state;
+  const said = [...given, ...closings].sort((one, other) => one.seq - other.seq);
+  return [...new Set(said.map(({ covering }) => covering))].map((covering) => ({
+    covering,
+    name: nameOf(state, covering),
+    releases: given
+      .filter((one) => one.covering === covering)
+      .map((one) => ({ ...one, takenBack: takenBack.get(one.release) ?? null })),
+    closings: closings.filter((one) => one.covering === covering),
+  }));
+}
