@@ -1,5 +1,6 @@
 import { Link } from 'react-router';
 import type { ClosingReportView } from '#domain/contract/report-views';
+import type { Standing } from '#domain/contract/hold';
 import type { CoveringView } from '#domain/contract/views';
 import { compareMarks } from '#domain/frame/mark-order';
 import { daysBetween } from '#domain/record/days-between';
@@ -17,7 +18,8 @@ import { useReport } from '../report/use-report.ts';
 import { CalendarSection } from './calendar-section.tsx';
 import { findCovering } from './closing-preview.ts';
 import { DaysLeft } from './days-left.tsx';
-import { HoldStanding } from './hold-standing.tsx';
+import { HoldReason } from './hold-reason.tsx';
+import { HoldWord } from './hold-word.tsx';
 import { LAYER_WORDS } from './layer-words.ts';
 import { MissingList } from './missing-list.tsx';
 import { standingOf } from './standing-of.ts';
@@ -75,9 +77,7 @@ function CoveringTable({ coverings, report }: CoveringTableProps) {
           <td>{t(`common.coveringKind.${covering.kind}`)}</td>
           <td>
             <Closing covering={covering} />
-            <div>
-              <HoldStanding standing={standingOf(covering, report)} />
-            </div>
+            <StandingWords standing={standingOf(covering, report)} />
           </td>
           <td data-label={hides}>{t('common.count.members', { count: covering.hides.length })}</td>
           <td data-label={record}>
@@ -86,6 +86,19 @@ function CoveringTable({ coverings, report }: CoveringTableProps) {
         </tr>
       ))}
     </Table>
+  );
+}
+
+function StandingWords({ standing }: { standing: Standing }) {
+  return (
+    <>
+      <div>
+        <HoldWord phase={standing.phase} />
+      </div>
+      <div>
+        <HoldReason standing={standing} />
+      </div>
+    </>
   );
 }
 

@@ -13,5 +13,5 @@ export function HoldReason({ standing }: { standing: Pick<Standing, 'phase' | 'w
   if (phase !== 'under-taken-back' || takenBack === null) return null;
   const { at, by, reason } = takenBack;
   const words = { when: formatInstant(at, zone, lang), who: by?.name ?? t('common.nobody'), reason };
-  return <span className="act-text">{t('hold.takenBack', words)}</span>;
+  return <span>{t('hold.takenBack', words)}</span>;
 }
