@@ -146,7 +146,7 @@ export type OwnedThing = 'house' | 'photo' | 'tag' | 'covering' | 'release' | 'p
 /** A release as it was said, with what it is of as it is now. */
 export interface KeptRelease extends Pick<
   ReleaseView,
-  'seq' | 'headAfter' | 'at' | 'by' | 'house' | 'withdrawn'
+  'seq' | 'headAfter' | 'at' | 'by' | 'house' | 'withdrawn' | 'ended'
 > {
   readonly facts: ReleaseFacts;
   readonly covering: Omit<ReleaseView['covering'], 'id'>;

@@ -171,7 +171,7 @@ async function viewOf(context: Context, read: RecordReader, kept: KeptRelease): 
   const named = [...facts.hides.flatMap(({ tags }) => tags), ...since.flatMap(({ come }) => come)];
   const evidence = await read.sightingsOf([...new Set(named)]);
   const ground = await groundOf(read, kept, evidence);
-  const { seq, headAfter, at, by, withdrawn } = kept;
+  const { seq, headAfter, at, by, withdrawn, ended } = kept;
   return {
     ...said,
     hides: facts.hides.map((member) => inWords(member, ground)),
@@ -183,6 +183,7 @@ async function viewOf(context: Context, read: RecordReader, kept: KeptRelease): 
     house,
     covering: { id: covering, ...kept.covering },
     withdrawn,
+    ended,
     evidence: evidence.map(toEvidence),
     doubts: [...ground.doubts],
     roles: [...ground.roles],

@@ -391,7 +391,11 @@ describeOverBothDatabases('the hold before a covering closes', (make) => {
     expect(await standing()).toMatchObject({ phase: 'released', beyond: [] });
     const closed = await carpenter.post<CoveringView>(`/coverings/${covering}/close`, {});
     expect(closed.closed).toMatchObject({ release: second.id, without: null });
-    expect((await owner.get<ReleaseView>(`/releases/${first.id}`)).withdrawn).toBeNull();
+    expect(first.ended).toBeNull();
+    expect(await owner.get<ReleaseView>(`/releases/${first.id}`)).toMatchObject({
+      ...{ withdrawn: null, ended: { by: { name: 'haru' } } },
+    });
+    expect((await owner.get<ReleaseView>(`/releases/${second.id}`)).ended).toBeNull();
     const { today } = await owner.get<JournalView>(`/houses/${house.id}/journal`);
     expect(today.inspected).toEqual(
       expect.arrayContaining([
@@ -431,6 +435,9 @@ describeOverBothDatabases('the hold before a covering closes', (make) => {
       release: null,
     });
     expect(await codeOf(carpenter.post(`/coverings/${covering}/close`, {}))).toBe('not-released');
+    // Ready after that, it is not what ended it.
+    await ready();
+    expect((await inspector.get<ReleaseView>(`/releases/${id}`)).ended).toBeNull();
   });
 
   it('says in the next review what was refused last, by whom and why, and whether anything was said since', async () => {

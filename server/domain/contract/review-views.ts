@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { CaptureShape } from './capture.ts';
-import { Lacking, ReleasedMember, ReleaseFacts, Standing, Waiver } from './hold.ts';
+import { Lacking, ReleasedMember, ReleaseFacts, Standing, TakenBackView, Waiver } from './hold.ts';
 import { NamedStretch, ReportLineView } from './report-views.ts';
 import { CoveringKindShape, Day, Id, Instant, MarkShape, PersonShape, RoleShape, Sha256 } from './shapes.ts';
 import { CoveringView, TagView } from './views.ts';
@@ -113,7 +113,11 @@ export const ReleaseView = z
       }),
     }),
     house: z.object({ id: Id, name: z.string(), zone: z.string() }),
-    withdrawn: z.object({ at: Instant, by: PersonShape.nullable(), reason: z.string() }).nullable(),
+    withdrawn: TakenBackView.nullable(),
+    ended: z.object(said).nullable().meta({
+      description:
+        'Who said while it stood that the covering is ready anew: it was outrun, and ended with that.',
+    }),
     evidence: z.array(EvidenceTagView).meta({
       description: 'The tags that it rests on, as they were said, and those that have come since.',
     }),

@@ -2,6 +2,8 @@ import { sql } from 'kysely';
 import type { ReleasedMember, ReleaseFacts, TakenBackView } from '#domain/contract/hold';
 import type { CoveringKind } from '#domain/contract/shapes';
 import type { JournalView } from '#domain/contract/journal-views';
+import { parseEntry } from '#domain/ledger/statements';
+import { coveringSubject } from '#domain/ledger/subjects';
 import type { HiddenNow } from '#domain/record/release';
 import type { WaivedMember } from '#domain/record/waived';
 import type { KeptRelease } from '../../services/record-store.ts';
@@ -36,7 +38,28 @@ export async function readRelease(db: Db, release: string): Promise<KeptRelease 
       closedUnder: row.closedRelease,
     },
     withdrawn: toTakenBack(row),
+    ended: await readEnd(db, row),
   };
+}
+
+/** Who said that the covering is ready anew while the release stood. */
+async function readEnd(db: Db, { houseId, coveringId, seq, withdrawnAt }: Row<'release'>) {
+  const ready = await db
+    .selectFrom('statementSubject as about')
+    .innerJoin('ledgerEntry as entry', (join) =>
+      join.onRef('entry.houseId', '=', 'about.houseId').onRef('entry.seq', '=', 'about.seq'),
+    )
+    .where('about.houseId', '=', houseId)
+    .where('about.subject', '=', coveringSubject(coveringId))
+    .where('about.seq', '>', seq)
+    .where('entry.kind', '=', 'covering.ready')
+    .orderBy('about.seq')
+    .limit(1)
+    .select('entry.canonical')
+    .executeTakeFirst();
+  if (!ready) return null;
+  const { at, by } = parseEntry(JSON.parse(ready.canonical));
+  return withdrawnAt && withdrawnAt.toISOString() <= at ? null : { at, by };
 }
 
 /** By covering, what each of these releases accepts without a record; of a large release only that is read. */

@@ -44,11 +44,11 @@ export function releaseSheet(release: ReleaseView, speech: SheetSpeech, asOf: st
   const evidence = new Map(release.evidence.map((one) => [one.tag.id, one]));
   const doubts = groupBy(release.doubts, ({ tag }) => tag);
   const telling: Telling = { ...speech, words, evidence, doubts, roles: release.roles };
-  const { hides, head, seq, covering, withdrawn } = release;
+  const { hides, head, seq, covering } = release;
   const waivers = waiversOf(telling, release);
   return {
     title: words.title(covering.name),
-    withdrawn: withdrawn && words.withdrawn(reasonedOf(telling, withdrawn)),
+    withdrawn: fallenWords(telling, release),
     facts: factsOf(telling, release),
     proof: {
       number: { name: words.fact.number, text: release.id },
@@ -69,6 +69,13 @@ export function releaseSheet(release: ReleaseView, speech: SheetSpeech, asOf: st
     },
     later: laterOf(telling, release, asOf),
   };
+}
+
+/** That it does not stand any more, and by whose word; null while it does. */
+function fallenWords(telling: Telling, { withdrawn, ended }: ReleaseView): string | null {
+  const { words } = telling;
+  if (withdrawn) return words.withdrawn(reasonedOf(telling, withdrawn));
+  return ended && words.ended(saidOf(telling, ended));
 }
 
 function factsOf(
@@ -165,14 +172,14 @@ function timeLines(telling: Telling, capture: Capture): string[] {
 
 function laterOf(telling: Telling, release: ReleaseView, asOf: string): Sheet['later'] {
   const { words, when } = telling;
-  const { withdrawn, since } = release;
+  const { since } = release;
   return {
     heading: words.later.heading,
     lead: words.later.lead(when(asOf)),
     facts: [
       {
         name: words.later.stands,
-        text: withdrawn ? words.withdrawn(reasonedOf(telling, withdrawn)) : words.later.standing,
+        text: fallenWords(telling, release) ?? words.later.standing,
       },
       { name: words.later.closing, text: closingWords(telling, release) },
       { name: words.later.changes, text: since.length === 0 ? words.later.unchanged : words.later.changed },

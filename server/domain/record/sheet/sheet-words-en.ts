@@ -4,6 +4,8 @@ export const SHEET_WORDS_EN: SheetWords = {
   title: (covering) => `Release sheet: ${covering}`,
   withdrawn: ({ who, when, reason }) =>
     `This release does not stand. ${who} took it back on ${when}: ${reason}`,
+  ended: ({ who, when }) =>
+    `This release does not stand any more. What it rests on had changed, and ${who} said on ${when} that the covering is ready to be inspected again.`,
   fact: {
     house: 'House',
     covering: 'Covering',

@@ -4,6 +4,8 @@ export const SHEET_WORDS_JA: SheetWords = {
   title: (covering) => `承認書：${covering}`,
   withdrawn: ({ who, when, reason }) =>
     `この承認は取り消されています。${when}、${who}が取り消しました。理由：${reason}`,
+  ended: ({ who, when }) =>
+    `この承認はもう有効ではありません。承認の後に状態が変わったため、${when}、${who}が検査を依頼し直しました。`,
   fact: {
     house: '建物',
     covering: 'ふさぎ工事',

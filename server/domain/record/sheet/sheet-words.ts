@@ -16,6 +16,7 @@ type FactName =
 export interface SheetWords {
   readonly title: (covering: string) => string;
   readonly withdrawn: (said: Said & { reason: string }) => string;
+  readonly ended: (said: Said) => string;
   readonly fact: Readonly<Record<FactName, string>>;
   readonly covering: (name: string, kind: string) => string;
   readonly said: (said: Said) => string;
