@@ -14,3 +14,10 @@ export function toldTime(instant: string, zone: string, lang: 'en' | 'ja'): stri
     return write('UTC');
   }
 }
+
+/** `day`: YYYY-MM-DD; as on the screens, with its weekday. */
+export function toldDay(day: string, lang: 'en' | 'ja'): string {
+  const at = new Date(`${day}T00:00:00Z`);
+  const text = at.toLocaleString(LOCALES[lang], { ...DATE, weekday: 'short', timeZone: 'UTC' });
+  return lang === 'ja' ? text.replace('(', '（').replace(')', '）') : text;
+}

@@ -154,10 +154,30 @@ describeInBrowser('the archive of a house, handed out and checked', () => {
     }
   });
 
-  it('is read from disk without a script, with its pictures', async () => {
-    const page = await app.open();
+  it('is read from disk without a script, with its pictures, in Japanese where the screen was', async () => {
+    const japanese = path.join(folder, 'japanese');
+    const phone = await app.open(PHONE);
+    await phone.goto(`${site.things.house}/ledger`);
+    await signIn(phone, ja, KEEPER);
+    const download = phone.waitForEvent('download');
+    await link(phone, ja('ledger.archive.download')).click();
+    await (await download).saveAs(`${japanese}.zip`);
+    await unpack(await readFiles(`${japanese}.zip`), japanese);
+    await phone.goto(pathToFileURL(path.join(japanese, 'index.html')).href);
+    await heading(phone, '「Boathouse」の記録').waitFor();
+    await readAll(phone);
+    await photograph(phone, 'archive-index-ja-phone');
+
+    const page = await app.open({ ...PHONE, locale: 'en-GB' });
     await page.goto(pathToFileURL(path.join(unpacked, 'index.html')).href);
     await heading(page, 'Record of Boathouse').waitFor();
+    await readAll(page);
+    await page.getByText('い三, at least pegged: on record (1 record)').waitFor();
+    await page
+      .getByText(/^い二, at least pegged: accepted without a record by 佐藤 光 on .*: 現場で見た。$/u)
+      .waitFor();
+    await photograph(page, 'archive-index-phone');
+    await page.setViewportSize({ width: 1280, height: 900 });
     const images = await page.evaluate(async () => {
       for (const image of Array.from(document.images)) image.loading = 'eager';
       await Promise.all(Array.from(document.images, (image) => image.decode().catch(() => undefined)));
@@ -170,6 +190,12 @@ describeInBrowser('the archive of a house, handed out and checked', () => {
     await photograph(page, 'archive-index');
   });
 });
+
+/** Opens what is folded away; nothing of it may widen the window. */
+async function readAll(page: Page): Promise<void> {
+  for (const fold of await page.locator('summary').all()) await fold.click();
+  expect(await spilt(page)).toEqual([]);
+}
 
 const PHONE = { locale: 'ja-JP', viewport: { width: 390, height: 844 } } as const;
 const LONG_RAIL = 'NORTH-ELEVATION-SECOND-FLOOR-RAIL-0001';

@@ -7,11 +7,18 @@ import { setTimeout as sleep } from 'node:timers/promises';
 import { promisify } from 'node:util';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { FindingsView } from '#domain/contract/findings';
-import type { ArchiveSizeView, CoveringView, HouseView, PhotoDetailView } from '#domain/contract/views';
+import type {
+  ArchiveSizeView,
+  CoveringView,
+  HouseView,
+  LedgerEntryView,
+  PhotoDetailView,
+} from '#domain/contract/views';
 import type { PhotoFacts } from '#domain/contract/shapes';
 import { photoId } from '../../server/services/ingest-photo.ts';
 import type { PhotoFiles } from '../../server/services/photo-files.ts';
 import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
+import type { Files } from '../support/hand-made-archive.ts';
 import { readFiles, verifyFile } from '../support/read-archive.ts';
 import { temporaryFolder } from '../support/record.ts';
 import { sampleHouse } from '../support/sample-house.ts';
@@ -84,13 +91,60 @@ describeOverBothDatabases('the archive of a house', (make) => {
     expect(page).toContain('「谷の Boathouse」の記録');
     expect(page).toContain('北の壁 &#60;1&#62;');
     expect(page).toContain('承認なしにふさいだ。理由：雨が近い');
-    expect(page).toContain('い二: 貫が見えない &#60;面&#62;');
+    expect(page).toContain('記録のないまま認めた部材：い二：貫が見えない &#60;面&#62;');
     expect(page).toContain('梁 0 &#38; &#60;b&#62;.jpg');
     expect(page).toContain('ろ&#60;一&#62;');
+    expect(page).toContain('時刻は建物の時間帯、日本標準時（+09:00）です。');
+    expect(page).toContain('保証するものはありません');
     expect(page).not.toMatch(/<script|<b>|<一>|https?:\/\//u);
     const originals = [...files.keys()].filter((name) => name.startsWith('originals/'));
     expect(originals.length).toBe(2);
     for (const name of originals) expect(page).toContain(`src="${name}"`);
+  });
+
+  it('says whose word a release is, where it stands, and for whom a gap was accepted', async () => {
+    const { coverings } = await server.owner.get<{ coverings: CoveringView[] }>(
+      `/houses/${house.id}/coverings`,
+    );
+    const release = coverings.find(({ name }) => name === '南の壁')?.hold.release;
+    const { entries } = await server.owner.get<{ entries: LedgerEntryView[] }>(`/houses/${house.id}/ledger`);
+    const seq = entries.find(({ kind }) => kind === 'covering.released')?.seq ?? NaN;
+    const pageIn = async (lang: string) =>
+      pageOf(await readFiles((await fetchArchive(server.owner, house.id, lang)).file));
+    const page = await pageIn('en');
+    expect(page).toContain('Times are those of the house: Japan Standard Time (+09:00).');
+    const words = `released, by owner (keeper of the record) · ledger entry No. ${seq + 1} · release number ${release}`;
+    expect(page).toContain(words);
+    const accepted =
+      /accepted without a record by owner on \d+ \w+ \d{4}, \d\d:\d\d: 貫が見えない &#60;面&#62;/u;
+    expect(page).toMatch(new RegExp(`>い二</a>, at least raised: ${accepted.source}`, 'u'));
+    expect(page).toMatch(new RegExp(`>南の壁</a>: ${accepted.source}`, 'u'));
+    // It has a tag, but on a picture of 32 pixels, where nobody can read it.
+    expect(page).toMatch(new RegExp(`>ろ&#60;一&#62;</a>, at least raised: ${accepted.source}`, 'u'));
+    // A tag of い一 that was replaced is no record of it; the wall closed without one.
+    expect(page).toContain('>い一</a>, at least pegged: lost: no photo at all');
+    expect(page).toContain('owner was given the role of keeper of the record');
+    const japanese = await pageIn('ja');
+    expect(japanese).toMatch(/>い二<\/a>、必要な段階「建て方」：ownerが記録なしで認めた（/u);
+    expect(japanese).toContain('>い一</a>、必要な段階「緊結」：記録不能（写真が一枚もない）');
+    expect(japanese).toContain(
+      `承認、owner（記録の責任者） · 台帳の第${seq + 1}項目 · 承認の番号 ${release}`,
+    );
+    expect(japanese).toContain('ownerに「記録の責任者」の役割');
+  });
+
+  it('is in the language that the request accepts where none is asked for', async () => {
+    const languageOf = async (accepted: string) => {
+      const response = await server.owner.raw('GET', `/houses/${house.id}/archive`, {
+        headers: { 'accept-language': accepted },
+      });
+      const file = path.join(folder, `${randomUUID()}.zip`);
+      await writeFile(file, Buffer.from(await response.arrayBuffer()));
+      return /<html lang="(\w+)">/u.exec(pageOf(await readFiles(file)))?.[1];
+    };
+    expect(await languageOf('ja,en-US;q=0.7')).toBe('ja');
+    expect(await languageOf('en-GB,ja;q=0.5')).toBe('en');
+    expect(await languageOf('de')).toBe('en');
   });
 
   it('tells the story of each covering in order, and coverings by their day', async () => {
@@ -118,13 +172,11 @@ describeOverBothDatabases('the archive of a house', (make) => {
     await owner.post(`/houses/${told.id}/coverings`, {
       ...{ id: randomUUID(), name: 'あとの床', kind: 'floor', plannedDay: null, hides: [] },
     });
-    const pageIn = async (lang: string) => {
-      const files = await readFiles((await fetchArchive(owner, told.id, lang)).file);
-      return new TextDecoder().decode(files.get('index.html')).replace(/\s+/gu, ' ');
-    };
+    const pageIn = async (lang: string) =>
+      pageOf(await readFiles((await fetchArchive(owner, told.id, lang)).file));
     const inOrder = (page: string, parts: readonly string[]) => {
+      expect(parts.filter((part) => !page.includes(part))).toEqual([]);
       const at = parts.map((part) => page.indexOf(part));
-      expect(at).not.toContain(-1);
       expect(at).toEqual(at.toSorted((a, b) => a - b));
     };
     const page = await pageIn('en');
@@ -135,15 +187,22 @@ describeOverBothDatabases('the archive of a house', (make) => {
       ...[
         'said to be ready for inspection',
         'id="r-',
-        'release taken back, by kei · 貫を &#60;見て&#62; いない',
+        ' release taken back, by kei (inspector) · ledger entry No. ',
+        ` · release number ${south?.hold.release} · 貫を &#60;見て&#62; いない`,
       ],
       ...[
-        'record of ろ&#60;一&#62; doubted, by kei · 栓が見えない',
-        'answered, by',
+        'record of ろ&#60;一&#62; doubted, by kei (inspector) · ledger entry No. ',
+        '栓が見えない',
+        'answered, by owner (keeper of the record)',
         '拡大すれば見える',
         'もう一度',
       ],
-      ...['refused, by kei · 撮り直し', 'い二: 端', '<th>Hold point</th> <td>planned only</td>'],
+      ...[
+        'refused, by kei (inspector)',
+        ' · 撮り直し',
+        'い二: 端',
+        '<th>Hold point</th> <td>planned only</td>',
+      ],
       '柱 hashira, post',
     ]);
     const japanese = await pageIn('ja');
@@ -151,7 +210,8 @@ describeOverBothDatabases('the archive of a house', (make) => {
       '承認なしにふさいだ。理由：雨が近い',
       '検査を依頼',
       '承認を取り消し',
-      '差し戻し、kei · 撮り直し',
+      '差し戻し、kei（検査員） · 台帳の第',
+      ' · 撮り直し',
     ]);
   });
 
@@ -250,6 +310,9 @@ describeOverBothDatabases('the archive of a house', (make) => {
     );
   }
 });
+
+/** index.html, with one space between words. */
+const pageOf = (files: Files) => new TextDecoder().decode(files.get('index.html')).replace(/\s+/gu, ' ');
 
 interface Reading {
   bytes: number;

@@ -11,7 +11,8 @@ export function archiveHandlers(context: Context, log: Logger, checkPage: string
   return {
     archiveSize: ({ house }) => archiveSize(context, house),
     readArchive: async ({ house, query: { lang }, req, res }) => {
-      const archive = await exportHouse(context, house, lang, await readFile(checkPage));
+      const spoken = lang ?? (req.acceptsLanguages('en', 'ja') === 'ja' ? 'ja' : 'en');
+      const archive = await exportHouse(context, house, spoken, await readFile(checkPage));
       res.setHeader('content-length', archive.bytes);
       res.attachment(archive.fileName).type('application/zip');
       if (req.method === 'HEAD') res.end();

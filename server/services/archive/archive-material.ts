@@ -103,15 +103,15 @@ export interface ArchiveMaterial {
   readonly tables: ArchiveTables;
   /** Photo → when it was taken, as that is decided today. */
   readonly captures: ReadonlyMap<string, Capture>;
-  /** Covering → all that it hides, also what its zone hides. */
-  readonly hidden: ReadonlyMap<string, readonly HiddenMember[]>;
-  /** What was said of holds, closings and doubts, in order. */
+  /** What was said of holds, closings, doubts and roles, in order. */
   readonly story: readonly StoryEntry[];
   /** The kinds of its members by their names. */
   readonly lexicon: Lexicon;
 }
 
 const STORY = [
+  'role.granted',
+  'role.withdrawn',
   'covering.ready',
   'covering.ready-withdrawn',
   'covering.refused',
@@ -127,6 +127,9 @@ export const STORY_KINDS: readonly StatementKind[] = STORY;
 
 /** A statement of which the page in an archive tells beside the tables. */
 export type StoryEntry = Entry<StatementOf<(typeof STORY)[number]>>;
+
+/** Of these the words about a covering itself. */
+export type OfCovering = Extract<StoryEntry, { payload: { covering: string } }>;
 
 export interface LedgerExtent {
   readonly size: number;

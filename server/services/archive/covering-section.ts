@@ -1,31 +1,34 @@
 import type { ArchivedCovering } from './archive-material.ts';
 import { coveringStory } from './covering-story.ts';
 import { html, type Html } from './html.ts';
-import type { Telling } from './telling.ts';
+import { lineWords } from './line-words.ts';
+import type { Line, Telling } from './telling.ts';
 
 /** A covering with how its hold stands, what was said of it, and what it hides. */
 export function coveringSection(telling: Telling, covering: ArchivedCovering): Html {
-  const { material, words, kind, stage, tagsOf } = telling;
-  const hidden = material.hidden.get(covering.covering) ?? [];
-  const marks = hidden.map(
-    ({ mark, least }) =>
-      html`<li>
-        <a href="#m-${encodeURIComponent(mark)}">${mark}</a> (${stage[least]}):
-        ${tagsOf.get(mark)?.length ?? words.noRecord}
-      </li> `,
-  );
+  const { words, report, dayWords, linesOf } = telling;
+  const { plannedDay } = covering;
+  const lines = linesOf.get(covering.covering) ?? [];
   return html`<h3 id="c-${covering.covering}">${covering.name}</h3>
     <table>
-      ${row(kind[covering.kind], covering.note)} ${row(words.planned, covering.plannedDay ?? words.none)}
+      ${row(report.kind[covering.kind], covering.note)}
+      ${row(words.planned, plannedDay === null ? words.none : dayWords(plannedDay))}
       ${row(words.closed, closing(telling, covering))} ${row(words.hold, standing(telling, covering))}
     </table>
     ${coveringStory(telling, covering.covering)}
     <details>
-      <summary>${words.hides}: ${hidden.length}</summary>
+      <summary>${words.hides}${words.colon}${lines.length}</summary>
       <ul>
-        ${marks}
+        ${lines.map((line) => hiddenMember(telling, line))}
       </ul>
     </details> `;
+}
+
+function hiddenMember(telling: Telling, line: Line): Html {
+  const { words, report } = telling;
+  const { mark, least } = line;
+  const told = [words.and, words.least(report.stage[least]), words.colon, lineWords(telling, line)];
+  return html`<li><a href="#m-${encodeURIComponent(mark)}">${mark}</a>${told}</li> `;
 }
 
 const row = (name: string, value: string) =>
@@ -50,7 +53,7 @@ function standing(
   { closedAt, release, without, hold }: ArchivedCovering,
 ): string {
   if (closedAt === null) return hold ? (words.standing[hold.said] ?? hold.said) : words.planOnly;
-  if (release === null) return words.without(typeof without === 'string' ? without : null);
+  if (typeof release !== 'string') return words.without(typeof without === 'string' ? without : null);
   const given = material.tables.releases.find((one) => one.release === release);
-  return given?.withdrawn ? words.underTakenBack : words.under;
+  return given?.withdrawn ? words.underTakenBack(release) : words.under(release);
 }

@@ -1,14 +1,12 @@
 import type { ReleaseFacts } from '#domain/contract/hold';
-import type { StoryEntry } from './archive-material.ts';
+import type { OfCovering, StoryEntry } from './archive-material.ts';
 import { html, type Html } from './html.ts';
 import type { Telling } from './telling.ts';
 
-type OfCovering = Exclude<StoryEntry, { kind: 'tag.disputed' | 'findings.accepted' | 'finding.reopened' }>;
-
 /** What was said of a covering, and of doubts about the members that it hides, in order. */
 export function coveringStory(telling: Telling, covering: string): Html | null {
-  const { material, doubts, words } = telling;
-  const hidden = new Set((material.hidden.get(covering) ?? []).map(({ mark }) => mark));
+  const { material, linesOf, doubts, words } = telling;
+  const hidden = new Set<string>((linesOf.get(covering) ?? []).map(({ mark }) => mark));
   const said = material.story.flatMap((entry) =>
     isOfCovering(entry) && entry.payload.covering === covering
       ? [{ seq: entry.seq, line: lineOf(telling, entry) }]
@@ -40,37 +38,49 @@ function lineOf(telling: Telling, entry: OfCovering): Html {
       return saidLine(telling, entry, told, [entry.payload.note]);
     case 'covering.ready-withdrawn':
     case 'covering.reopened':
-    case 'release.withdrawn':
       return saidLine(telling, entry, told, [entry.payload.reason]);
+    case 'release.withdrawn': {
+      const { release, reason } = entry.payload;
+      return saidLine(telling, entry, told, [words.release(release), reason]);
+    }
     case 'covering.refused':
-      return saidLine(telling, entry, told, [entry.payload.note], entry.payload.lacking.map(marked));
+      return saidLine(
+        telling,
+        entry,
+        told,
+        [entry.payload.note],
+        entry.payload.lacking.map((one) => marked(telling, one)),
+      );
     case 'covering.released': {
       const { release, note, waived } = entry.payload;
-      const gaps = waived.length === 0 ? [] : [html`<li>${words.waived}:</li>`, ...waived.map(waiver)];
-      return saidLine(telling, entry, told, [note], gaps, `r-${release}`);
+      const gaps = waived.map(
+        (gap) => html`<li>${words.waived}${words.colon}${gapWords(telling, gap)}</li> `,
+      );
+      return saidLine(telling, entry, told, [words.release(release), note], gaps, `r-${release}`);
     }
     case 'covering.closed': {
       const { closedAt, release, without, note } = entry.payload;
-      const under = release === null ? words.without(without) : words.under;
+      const under = release === null ? words.without(without) : words.under(release);
       return saidLine(telling, entry, `${told} ${local(closedAt)}`, [under, note]);
     }
   }
 }
 
-const marked = ({ mark, note }: { mark: string; note: string }) =>
-  html`<li>${[mark, note].filter((part) => part !== '').join(': ')}</li> `;
-const waiver = ({ mark, reason }: ReleaseFacts['waived'][number]) => html`<li>${mark}: ${reason}</li> `;
+const marked = ({ words }: Telling, { mark, note }: { mark: string; note: string }) =>
+  html`<li>${[mark, note].filter((part) => part !== '').join(words.colon)}</li> `;
+const gapWords = ({ words }: Telling, { mark, reason }: ReleaseFacts['waived'][number]) =>
+  `${mark}${words.colon}${reason}`;
 
 function saidLine(
-  { local, who, words }: Telling,
-  { at, by }: Pick<StoryEntry, 'at' | 'by'>,
+  { local, speaker, words }: Telling,
+  said: Pick<StoryEntry, 'seq' | 'at' | 'by'>,
   what: string,
   texts: readonly string[],
   items: readonly Html[] = [],
   id?: string,
 ): Html {
-  const more = texts.filter((text) => text !== '').map((text) => ` · ${text}`);
-  const head = html`${local(at)} ${what}${words.and}${who(by)}${more}`;
+  const more = [words.entry(said.seq), ...texts].filter((text) => text !== '').map((text) => ` · ${text}`);
+  const head = html`${local(said.at)} ${what}${words.and}${speaker(said)}${more}`;
   const list =
     items.length === 0
       ? null

@@ -2,6 +2,7 @@ import type { ArchiveSizeView } from '#domain/contract/views';
 import { dayOf } from '#domain/record/zoned-day';
 import type { Context } from '../context.ts';
 import { Failure } from '../failure.ts';
+import { reportOf } from '../report.ts';
 import { archiveFiles } from './archive-files.ts';
 import type { ArchivedPhoto } from './archive-material.ts';
 import { indexPage } from './index-page.ts';
@@ -26,10 +27,13 @@ export async function exportHouse(
   lang: 'en' | 'ja',
   checkPage: Uint8Array,
 ): Promise<Archive> {
-  const material = await context.store.snapshot((read) => read.archiveMaterial(house));
+  const { material, report } = await context.store.snapshot(async (read) => ({
+    material: await read.archiveMaterial(house),
+    report: reportOf(context, await read.reportMaterial(house, 'all'), await read.zone(house)),
+  }));
   await assertOriginals(context, material.tables.photos);
   const madeAt = context.now();
-  const index = new TextEncoder().encode(indexPage(material, { house, lang, madeAt }));
+  const index = new TextEncoder().encode(indexPage(material, { house, lang, madeAt, report }));
   const pages = { 'index.html': index, 'check.html': checkPage };
   const files = archiveFiles(context, { house, material, pages, madeAt });
   return {

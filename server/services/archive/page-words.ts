@@ -1,35 +1,48 @@
-import type { StoryEntry } from './archive-material.ts';
+import type { ToldZone } from '#domain/record/sheet/told-zone';
+import type { OfCovering } from './archive-material.ts';
 import type { DoubtSaid } from './doubts.ts';
-
-type OfCovering = Exclude<StoryEntry['kind'], 'tag.disputed' | 'findings.accepted' | 'finding.reopened'>;
 
 /** The words of the page in an archive; those of stages and coverings are the report's. */
 export interface PageWords {
   readonly title: (house: string) => string;
   readonly lead: (when: string) => string;
+  readonly times: (zone: ToldZone) => string;
   readonly entries: (count: number, head: string) => string;
   readonly check: string;
   readonly caution: string;
   readonly coverings: string;
   readonly members: string;
   readonly days: string;
+  readonly people: string;
   readonly undated: string;
   readonly planned: string;
   readonly closed: string;
   readonly hides: string;
+  /** Of what is asked for of a member. */
+  readonly least: (stage: string) => string;
+  readonly onRecord: (state: string, records: number) => string;
+  /** With the reasons for which nothing counts. */
+  readonly gap: (state: string, reasons: string) => string;
+  /** Of a gap that the release which stands accepts. */
+  readonly accepted: (who: string, when: string, reason: string) => string;
   readonly hold: string;
   readonly waived: string;
   /** Of a closing without release; null where nobody said why. */
   readonly without: (reason: string | null) => string;
-  readonly under: string;
-  readonly underTakenBack: string;
+  readonly under: (release: string) => string;
+  readonly underTakenBack: (release: string) => string;
+  readonly release: (release: string) => string;
+  /** Where a word stands in the ledger; `seq` counts from 0. */
+  readonly entry: (seq: number) => string;
+  readonly roleGiven: (name: string, role: string) => string;
+  readonly roleTaken: (name: string) => string;
   readonly open: string;
   /** Of a covering of which nothing was said but its plan. */
   readonly planOnly: string;
   readonly standing: Readonly<Record<string, string>>;
   /** Over what was said of a covering. */
   readonly story: string;
-  readonly holds: Readonly<Record<OfCovering, string>>;
+  readonly holds: Readonly<Record<OfCovering['kind'], string>>;
   readonly doubts: Readonly<Record<DoubtSaid['what'], (mark: string) => string>>;
   readonly retired: string;
   readonly noRecord: string;
@@ -48,6 +61,7 @@ export const PAGE_WORDS: Readonly<Record<'en' | 'ja', PageWords>> = {
     title: (house) => `Record of ${house}`,
     lead: (when) =>
       `What the record said on ${when}. This page opens without a server; the photos beside it are the original files.`,
+    times: ({ name, offset }) => `Times are those of the house: ${name} (${offset}).`,
     entries: (count, head) => `The ledger has ${count} entries. Its tree head is ${head}.`,
     check:
       'Nothing vouches for this page, nor for check.html beside it: whoever alters an archive can alter them, too, and their hashes in the manifest find damage only. What was released and closed, let a checker tell you that you got elsewhere and that reads it from the ledger itself: “npm run verify” of this program, or the page /check of a server that you trust.',
@@ -56,18 +70,27 @@ export const PAGE_WORDS: Readonly<Record<'en' | 'ja', PageWords>> = {
     coverings: 'Coverings',
     members: 'Members',
     days: 'Days',
+    people: 'People',
     undated: 'No date',
     planned: 'Planned day',
     closed: 'Closed',
     hides: 'Hides',
+    least: (stage) => `at least ${stage}`,
+    onRecord: (state, records) => `${state} (${records} ${records === 1 ? 'record' : 'records'})`,
+    gap: (state, reasons) => `${state}: ${reasons}`,
+    accepted: (who, when, reason) => `accepted without a record by ${who} on ${when}: ${reason}`,
     hold: 'Hold point',
     waived: 'Accepted without a record',
     without: (reason) =>
       reason === null
         ? 'closed without release; nobody said why'
         : `closed without release, because: ${reason}`,
-    under: 'closed under a release',
-    underTakenBack: 'closed under a release that was taken back since',
+    under: (release) => `closed under the release ${release}`,
+    underTakenBack: (release) => `closed under the release ${release}, which was taken back since`,
+    release: (release) => `release number ${release}`,
+    entry: (seq) => `ledger entry No. ${seq + 1}`,
+    roleGiven: (name, role) => `${name} was given the role of ${role}`,
+    roleTaken: (name) => `the role of ${name} was taken back`,
     open: 'not closed yet',
     planOnly: 'planned only',
     standing: {
@@ -106,6 +129,7 @@ export const PAGE_WORDS: Readonly<Record<'en' | 'ja', PageWords>> = {
     title: (house) => `「${house}」の記録`,
     lead: (when) =>
       `${when} 時点の記録です。このページはサーバーがなくても開けます。並んでいる写真は元のファイルそのものです。`,
+    times: ({ name, offset }) => `時刻は建物の時間帯、${name}（${offset}）です。`,
     entries: (count, head) => `台帳は全${count}項目。ハッシュ木の最上位ハッシュは ${head}。`,
     check:
       'このページも隣の check.html も、保証するものはありません。記録一式を書き換える人はこの二つも書き換えられ、manifest.json にあるハッシュで分かるのは破損だけです。何が承認され、いつふさいだかは、別の所から手に入れたもので確かめ、台帳から読み取らせてください（このプログラムの「npm run verify」、または信頼できるサーバーの /check のページ）。',
@@ -114,16 +138,25 @@ export const PAGE_WORDS: Readonly<Record<'en' | 'ja', PageWords>> = {
     coverings: 'ふさぎ工事',
     members: '部材',
     days: '日ごとの写真',
+    people: '関係者',
     undated: '日付なし',
     planned: '予定日',
     closed: 'ふさいだ日時',
     hides: '隠れる部材',
+    least: (stage) => `必要な段階「${stage}」`,
+    onRecord: (state, records) => `${state}（${records}件）`,
+    gap: (state, reasons) => `${state}（${reasons}）`,
+    accepted: (who, when, reason) => `${who}が記録なしで認めた（${when}）。理由：${reason}`,
     hold: '検査の承認',
     waived: '記録のないまま認めた部材',
     without: (reason) =>
       reason === null ? '承認なしにふさいだ（理由の記載なし）' : `承認なしにふさいだ。理由：${reason}`,
-    under: '承認を受けてふさいだ',
-    underTakenBack: '承認を受けてふさいだが、その承認は後で取り消された',
+    under: (release) => `承認 ${release} を受けてふさいだ`,
+    underTakenBack: (release) => `承認 ${release} を受けてふさいだが、その承認は後で取り消された`,
+    release: (release) => `承認の番号 ${release}`,
+    entry: (seq) => `台帳の第${seq + 1}項目`,
+    roleGiven: (name, role) => `${name}に「${role}」の役割`,
+    roleTaken: (name) => `${name}の役割を外した`,
     open: 'まだふさいでいない',
     planOnly: '予定のみ',
     standing: {

@@ -42,10 +42,10 @@ function tagOutline({ region }: ArchivedTag): Html {
   return html`<polygon points="${points.join(' ')}" />`;
 }
 
-function tagWords({ stage, who, words }: Telling, { mark, stage: at, note, saidBy }: ArchivedTag): Html {
+function tagWords({ report, who, words }: Telling, { mark, stage: at, note, saidBy }: ArchivedTag): Html {
   const more = note === '' ? '' : ` · ${note}`;
   return html`<li>
     <a href="#m-${encodeURIComponent(mark)}">${mark}</a
-    >${words.colon}${stage[at]}${words.and}${who(saidBy)}${more}
+    >${words.colon}${report.stage[at]}${words.and}${who(saidBy)}${more}
   </li> `;
 }

@@ -40,7 +40,6 @@ export async function readArchiveMaterial(db: Db, house: string): Promise<Archiv
       releases: holds.releases,
     },
     captures: new Map(captures.map(({ id, capture }) => [id, capture])),
-    hidden: await readHidden(db, house),
     story: await readStory(db, house),
     lexicon: await readLexicon(db, house),
   };
@@ -119,20 +118,15 @@ async function readCoverings(db: Db, house: string, { holds, closings }: Holds):
   );
 }
 
-const hides = (db: Db, house: string) =>
-  db
-    .selectFrom('coveringHides')
-    .select(['coveringId', 'mark', 'least', 'byZone'])
-    .where('houseId', '=', house)
-    .orderBy('position')
-    .orderBy('mark');
-
 async function readListed(db: Db, house: string): Promise<Map<string, HiddenMember[]>> {
-  const rows = await hides(db, house).where('byZone', '=', false).execute();
+  const rows = await db
+    .selectFrom('coveringHides')
+    .select(['coveringId', 'mark', 'least'])
+    .where('houseId', '=', house)
+    .where('byZone', '=', false)
+    .orderBy('position')
+    .orderBy('mark')
+    .execute();
   const groups = groupBy(rows, ({ coveringId }) => coveringId);
   return new Map([...groups].map(([id, group]) => [id, group.map(({ mark, least }) => ({ mark, least }))]));
-}
-
-async function readHidden(db: Db, house: string): Promise<ArchiveMaterial['hidden']> {
-  return groupBy(await hides(db, house).execute(), ({ coveringId }) => coveringId);
 }

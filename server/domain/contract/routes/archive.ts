@@ -11,7 +11,9 @@ export const ARCHIVE_ROUTES = {
       'Ledger, tables, originals and two pages as one ZIP, as of this moment; its length is known beforehand.',
     access: 'export',
     query: z.object({
-      lang: z.enum(['en', 'ja']).default('en').meta({ description: 'The language of index.html.' }),
+      lang: z.enum(['en', 'ja']).optional().meta({
+        description: 'The language of index.html; without it the one that the request accepts.',
+      }),
     }),
     status: 200,
     produces: ['application/zip'],

@@ -1,0 +1,21 @@
+import type { Line, Telling } from './telling.ts';
+
+/** Whether a hidden member is on record; where it is not, why, or who accepted that and for which reason. */
+export function lineWords(telling: Telling, line: Line): string {
+  const { words, report } = telling;
+  const { state, records, nearestMiss, waiver } = line;
+  if (waiver) return acceptedWords(telling, waiver);
+  if (state === 'on-record') return words.onRecord(report.state[state], records.length);
+  if (state !== 'gap' && state !== 'lost') return report.state[state];
+  const reasons = (nearestMiss?.reasons ?? []).map((reason) => report.miss[reason]);
+  return reasons.length === 0
+    ? report.state[state]
+    : words.gap(report.state[state], reasons.join(report.and));
+}
+
+export function acceptedWords(
+  { words, local }: Telling,
+  { by, at, reason }: NonNullable<Line['waiver']>,
+): string {
+  return words.accepted(by?.name ?? words.program, local(at), reason);
+}
