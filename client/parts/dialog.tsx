@@ -8,8 +8,8 @@ export interface DialogProps {
   children: ReactNode;
   /** 'alertdialog' for questions whose answer cannot be taken back. */
   role?: 'dialog' | 'alertdialog';
-  /** Beside what it asks about, which stays in sight; on a phone below it. */
-  stands?: 'middle' | 'aside';
+  /** 'aside': beside what it asks about, which stays in sight, on a phone below it; 'wide': as much room as there is. */
+  stands?: 'middle' | 'aside' | 'wide';
 }
 
 /** A question or a short form over the screen. Escape and a press outside close it. */
@@ -23,7 +23,7 @@ export function Dialog({
 }: DialogProps) {
   return (
     <ModalOverlay
-      className={stands === 'aside' ? 'dialog-veil dialog-veil-aside' : 'dialog-veil'}
+      className={stands === 'middle' ? 'dialog-veil' : `dialog-veil dialog-veil-${stands}`}
       isOpen={isOpen}
       isDismissable={role === 'dialog'}
       onOpenChange={(open) => {

@@ -117,6 +117,36 @@ describeInBrowser('reviewing a covering', () => {
     await inspector.getByText(t('hold.review.answered', { answered: 2, all: COUNT })).waitFor();
   });
 
+  it('shows the whole picture as large as one likes, by a press or a key', async () => {
+    await openScreen(inspector, review(covering));
+    await inspector.locator('.review-list').getByRole('button', { name: /^北05/ }).click();
+    await inspector.getByRole('img', { name: /with 北05 outlined/ }).waitFor();
+    await button(inspector, t('hold.review.large.open')).click();
+    const dialog = inspector.getByRole('dialog');
+    const width = () => dialog.locator('.review-large-sheet').evaluate((sheet) => sheet.clientWidth);
+    const isInSight = () =>
+      dialog.locator('.review-large').evaluate((frame) => {
+        const inner = frame.querySelector('polygon')?.getBoundingClientRect();
+        const outer = frame.getBoundingClientRect();
+        return inner !== undefined && inner.left >= outer.left && inner.right <= outer.right;
+      });
+    await eventually(isInSight).toBe(true);
+    await photograph(inspector, 'review-large');
+    const before = await width();
+    await button(dialog, t('hold.review.large.more')).click();
+    await eventually(width).toBeGreaterThan(before * 1.4);
+    for (let press = 0; press < 8; press++)
+      if (await button(dialog, t('hold.review.large.less')).isEnabled())
+        await button(dialog, t('hold.review.large.less')).click();
+    await eventually(async () => (await width()) < before).toBe(true);
+    await button(dialog, t('hold.review.large.close')).click();
+    await dialog.waitFor({ state: 'detached' });
+    await inspector.keyboard.press('z');
+    await dialog.waitFor();
+    await inspector.keyboard.press('Escape');
+    await dialog.waitFor({ state: 'detached' });
+  });
+
   it('asks again for a member whose evidence has changed meanwhile', async () => {
     await tag(people['carpenter'], '北05', 30);
     await inspector.getByText(t('hold.review.answered', { answered: 1, all: COUNT })).waitFor();
@@ -304,7 +334,7 @@ async function expectAllAtOnce(page: Page): Promise<void> {
         const isOutside = ({ left, top, right, bottom }: DOMRect) =>
           left < -1 || top < -1 || right > innerWidth + 1 || bottom > innerHeight + 1;
         const parts = all(
-          '.review-one > *, .review-picture, .review-told > *, button, input, summary',
+          '.review-one > *, .review-picture, .review-told > *, button, textarea, summary',
         ).filter(isShown);
         const outside = parts.filter((part) => isOutside(part.getBoundingClientRect()));
         const covered = parts.filter((part) => {
@@ -312,7 +342,7 @@ async function expectAllAtOnce(page: Page): Promise<void> {
           const over = document.elementFromPoint(x + width / 2, y + height / 2);
           return over === null || !(part.contains(over) || over.contains(part));
         });
-        const small = all('button, input, summary').filter((part) => {
+        const small = all('button, textarea, summary').filter((part) => {
           const { width, height } = part.getBoundingClientRect();
           return isShown(part) && (height < thumb || width < thumb);
         });

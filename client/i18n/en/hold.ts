@@ -68,6 +68,7 @@ export const hold = {
     own: 'You alone recorded it: somebody else must release it.',
     nearest: 'This comes nearest to a record:',
     wholeAlt: 'All of {{file}}, with {{mark}} outlined',
+    large: { open: 'Show the picture large', more: 'Larger', less: 'Smaller', close: 'Close' },
     answer: { seen: 'seen', waived: 'accepted without a record', missing: 'missing' },
     kept: 'Your answers stay in this browser until you release the covering. After a refusal they stand for every member whose evidence is still the same; refused members are asked for again.',
     quoted: '“{{note}}”',
@@ -119,6 +120,7 @@ export const hold = {
       open: 'U: next unanswered',
       turn: '← →: back and forth',
       record: 'R: next record',
+      large: 'Z: the picture large',
       end: 'E: to the end',
     },
     end: {

@@ -67,6 +67,7 @@ export const hold = {
     own: '記録したのはあなただけなので、ほかの人の承認が要ります。',
     nearest: '記録に最も近いもの：',
     wholeAlt: '{{file}} の全体（{{mark}} を囲んで表示）',
+    large: { open: '写真を大きく見る', more: '拡大', less: '縮小', close: '閉じる' },
     answer: { seen: '確認', waived: '記録なしで認めた', missing: '不備' },
     kept: '答えは、承認するまでこのブラウザに残ります。差し戻した後も、記録が変わらなければ答えはそのままです。不備とした部材はもう一度見てもらいます。',
     quoted: '「{{note}}」',
@@ -116,6 +117,7 @@ export const hold = {
       open: 'U：次の未確認へ',
       turn: '← →：前へ・次へ',
       record: 'R：次の記録',
+      large: 'Z：写真を大きく',
       end: 'E：まとめへ',
     },
     end: {

@@ -8,7 +8,7 @@ interface AcceptWordsProps {
   onText: (text: string) => void;
   /** For which others were accepted, to be said with one press. */
   reasons: readonly string[];
-  field: RefObject<HTMLInputElement | null>;
+  field: RefObject<HTMLTextAreaElement | null>;
   onAnswer: (reason: string) => void;
 }
 
@@ -35,9 +35,7 @@ export function AcceptWords({ text, onText, reasons, field, onAnswer }: AcceptWo
           error={isShort && reason === '' ? t('hold.review.needReason') : null}
           field={field}
         />
-        <Button look="act" type="submit">
-          {t('hold.review.accept')}
-        </Button>
+        <Button type="submit">{t('hold.review.accept')}</Button>
       </form>
       {reasons.length > 0 ? (
         <ul className="row plain-list review-reasons" aria-label={t('hold.review.lastReasons')}>

@@ -9,8 +9,8 @@ import type { Offered } from './offered.ts';
 import type { Answer } from './review-draft.ts';
 
 export interface AnswerFields {
-  readonly reason: RefObject<HTMLInputElement | null>;
-  readonly lacks: RefObject<HTMLInputElement | null>;
+  readonly reason: RefObject<HTMLTextAreaElement | null>;
+  readonly lacks: RefObject<HTMLTextAreaElement | null>;
 }
 
 interface AnswerBarProps {
@@ -30,6 +30,7 @@ export function AnswerBar({ mayAnswer, onTurn, onEnd, ...answering }: AnswerBarP
   const { t } = useWords();
   return (
     <div className="review-answer">
+      <strong className="review-answer-mark">{answering.line.mark}</strong>
       {mayAnswer ? <Answering {...answering} /> : null}
       <div className="row">
         <Button onPress={() => onTurn(-1)}>{t('hold.review.back')}</Button>

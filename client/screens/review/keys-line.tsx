@@ -1,6 +1,6 @@
 import { useWords } from '../../i18n/use-words.ts';
 
-const LOOKING = ['turn', 'record', 'end'] as const;
+const LOOKING = ['turn', 'record', 'large', 'end'] as const;
 const ANSWERING = ['seen', 'words', 'reason', 'missing', 'lacks', 'doubt', 'open'] as const;
 
 /** What the keys do; not for whoever has none. */

@@ -6,7 +6,7 @@ import { WordsField } from './words-field.tsx';
 interface LackWordsProps {
   text: string;
   onText: (text: string) => void;
-  field: RefObject<HTMLInputElement | null>;
+  field: RefObject<HTMLTextAreaElement | null>;
   onAnswer: (note: string) => void;
   /** The label is heard only: what folds it away says the same. */
   isFolded: boolean;

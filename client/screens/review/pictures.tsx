@@ -3,8 +3,13 @@ import { useWords } from '../../i18n/use-words.ts';
 import type { Shown } from './evidence-of.ts';
 import { WholePicture } from './whole-picture.tsx';
 
+interface PicturesProps {
+  shown: Shown;
+  onLarge: () => void;
+}
+
 /** What the region shows with the whole picture: one above the other, or side by side where the region stands. */
-export function Pictures({ shown: { tag, fileName, crop } }: { shown: Shown }) {
+export function Pictures({ shown: { tag, fileName, crop }, onLarge }: PicturesProps) {
   const { t } = useWords();
   const [isUpright, setIsUpright] = useState(false);
   const stage = t(`common.stage.${tag.stage}`);
@@ -19,9 +24,27 @@ export function Pictures({ shown: { tag, fileName, crop } }: { shown: Shown }) {
               setIsUpright(naturalHeight > naturalWidth)
             }
           />
+          <Enlarge onPress={onLarge} isHeard={false} />
         </div>
-        <WholePicture tag={tag} fileName={fileName} />
+        <WholePicture tag={tag} fileName={fileName}>
+          <Enlarge onPress={onLarge} />
+        </WholePicture>
       </div>
     </div>
+  );
+}
+
+/** Over a picture, which stays one: so it is read out as what it shows. Of two that do the same, one is heard. */
+function Enlarge({ onPress, isHeard = true }: { onPress: () => void; isHeard?: boolean }) {
+  const { t } = useWords();
+  return (
+    <button
+      type="button"
+      className="review-enlarge"
+      aria-label={t('hold.review.large.open')}
+      aria-hidden={!isHeard}
+      tabIndex={isHeard ? 0 : -1}
+      onClick={onPress}
+    />
   );
 }

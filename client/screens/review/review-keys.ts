@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
 
 export type ReviewOrder =
-  | { readonly do: 'seen' | 'words' | 'lacks' | 'missing' | 'doubt' | 'record' | 'open' | 'end' }
+  | { readonly do: 'seen' | 'words' | 'lacks' | 'missing' | 'doubt' | 'record' | 'large' | 'open' | 'end' }
   | { readonly do: 'turn'; readonly by: 1 | -1 }
   | { readonly do: 'reason'; readonly which: number };
 
@@ -13,6 +13,7 @@ const KEYS: Readonly<Record<string, ReviewOrder>> = {
   d: { do: 'doubt' },
   r: { do: 'record' },
   u: { do: 'open' },
+  z: { do: 'large' },
   e: { do: 'end' },
   ArrowLeft: { do: 'turn', by: -1 },
   ArrowRight: { do: 'turn', by: 1 },

@@ -10,6 +10,7 @@ import { evidenceOf, type Shown } from './evidence-of.ts';
 import { EvidenceWords, mayDoubt } from './evidence-words.tsx';
 import { useKeptOrder } from './kept-order.ts';
 import { KeysLine } from './keys-line.tsx';
+import { LargePicture } from './large-picture.tsx';
 import { LastRefusal } from './last-refusal.tsx';
 import { MemberList } from './member-list.tsx';
 import { MemberFacts, MemberHead } from './member-view.tsx';
@@ -38,10 +39,11 @@ export function Review({ review: asRead, mayAnswer }: ReviewProps) {
     () => (mayAnswer ? nextOpen(draft, lines, null) : lines[0]?.mark) ?? null,
   );
   const [shown, setShown] = useState(0);
+  const [isLarge, setIsLarge] = useState(false);
   const [doubted, setDoubted] = useState<Shown | null>(null);
   const [doubts, setDoubts] = useState<Readonly<Record<string, string>>>({});
   const { seen: member, show } = useInSight(mayAnswer && !hasMoreToRead(review));
-  const fields = { reason: useRef<HTMLInputElement>(null), lacks: useRef<HTMLInputElement>(null) };
+  const fields = { reason: useRef<HTMLTextAreaElement>(null), lacks: useRef<HTMLTextAreaElement>(null) };
   const place = lines.findIndex(({ mark }) => mark === at);
   const line = lines[place];
   const evidence = line ? evidenceOf(review, line) : [];
@@ -83,6 +85,8 @@ export function Review({ review: asRead, mayAnswer }: ReviewProps) {
       case 'doubt':
         if (mayAnswer && record && mayDoubt(record)) setDoubted(record);
         return;
+      case 'large':
+        return setIsLarge(record !== undefined);
       case 'record':
         return setShown(evidence.length === 0 ? 0 : (shown + 1) % evidence.length);
       case 'turn':
@@ -109,7 +113,9 @@ export function Review({ review: asRead, mayAnswer }: ReviewProps) {
                 answer={mayAnswer ? answerOf(draft, line) : null}
               />
               <div className={record ? 'review-look' : 'review-look review-look-bare'}>
-                {record ? <Pictures key={record.tag.id} shown={record} /> : null}
+                {record ? (
+                  <Pictures key={record.tag.id} shown={record} onLarge={() => setIsLarge(true)} />
+                ) : null}
                 <div className="review-told">
                   {mayAnswer && hasChanged(draft, line) ? <Notice>{t('hold.review.changed')}</Notice> : null}
                   <SaidBefore line={line} review={review} />
@@ -149,6 +155,9 @@ export function Review({ review: asRead, mayAnswer }: ReviewProps) {
           )}
         </section>
       </div>
+      {isLarge && record ? (
+        <LargePicture tag={record.tag} fileName={record.fileName} onClose={() => setIsLarge(false)} />
+      ) : null}
       {doubted === null ? null : (
         <DoubtDialog
           tag={doubted.tag.id}
@@ -164,8 +173,10 @@ export function Review({ review: asRead, mayAnswer }: ReviewProps) {
 const hasMoreToRead = ({ lastRefusal, covering: { hold } }: ReviewView) =>
   lastRefusal !== null || Boolean(hold.said?.note);
 
-function leadInto(field: HTMLInputElement | null): void {
+function leadInto(field: HTMLTextAreaElement | null): void {
   const folded = field?.closest('details');
   if (folded) folded.open = true;
   field?.focus();
+  // What stands there already is gone on with.
+  field?.setSelectionRange(field.value.length, field.value.length);
 }

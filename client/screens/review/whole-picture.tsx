@@ -1,11 +1,18 @@
-import { useState } from 'react';
+import { useState, type ReactNode } from 'react';
 import type { EvidenceTagView } from '#domain/contract/review-views';
-import { outline } from '#domain/photo/region';
 import { addressOf } from '../../api/address.ts';
 import { useWords } from '../../i18n/use-words.ts';
+import { Region } from './region.tsx';
+
+interface WholePictureProps {
+  tag: EvidenceTagView['tag'];
+  fileName: string;
+  /** Over it. */
+  children: ReactNode;
+}
 
 /** The whole photo with the region drawn in it. */
-export function WholePicture({ tag, fileName }: { tag: EvidenceTagView['tag']; fileName: string }) {
+export function WholePicture({ tag, fileName, children }: WholePictureProps) {
   const { t } = useWords();
   const [size, setSize] = useState<{ w: number; h: number } | null>(null);
   const [isGone, setIsGone] = useState(false);
@@ -19,19 +26,7 @@ export function WholePicture({ tag, fileName }: { tag: EvidenceTagView['tag']; f
         onError={() => setIsGone(true)}
       />
       {size ? <Region tag={tag} {...size} /> : null}
+      {children}
     </div>
-  );
-}
-
-/** Fitted into the same frame as the picture, so that it lies on it at any size. */
-function Region({ tag, w, h }: { tag: EvidenceTagView['tag']; w: number; h: number }) {
-  const points = outline(tag.region)
-    .map(([x, y]) => `${x * w},${y * h}`)
-    .join(' ');
-  return (
-    <svg viewBox={`0 0 ${w} ${h}`} aria-hidden="true">
-      <polygon className="review-halo" points={points} />
-      <polygon className="review-region" points={points} />
-    </svg>
   );
 }

@@ -1,5 +1,5 @@
-import type { RefObject } from 'react';
-import { FieldError, Input, Label, TextField } from 'react-aria-components';
+import type { KeyboardEvent, RefObject } from 'react';
+import { FieldError, Label, TextArea, TextField } from 'react-aria-components';
 
 interface WordsFieldProps {
   label: string;
@@ -9,10 +9,10 @@ interface WordsFieldProps {
   onText: (text: string) => void;
   maxLength: number;
   error?: string | null;
-  field: RefObject<HTMLInputElement | null>;
+  field: RefObject<HTMLTextAreaElement | null>;
 }
 
-/** One line of words beside the button that says them; a key leads into it. */
+/** A few words beside the button that says them, in as many lines as they need; a key leads into it, Enter says them. */
 export function WordsField(props: WordsFieldProps) {
   const { label, isLabelHeard = false, text, onText, maxLength, error = null, field } = props;
   return (
@@ -25,8 +25,15 @@ export function WordsField(props: WordsFieldProps) {
       isInvalid={error !== null}
     >
       <Label className={isLabelHeard ? 'out-of-sight' : 'field-label'}>{label}</Label>
-      <Input ref={field} className="field-input" />
+      <TextArea ref={field} className="field-input review-field" rows={1} onKeyDown={sayByEnter} />
       <FieldError className="field-error">{error}</FieldError>
     </TextField>
   );
+}
+
+/** A reason is one line, however long. */
+function sayByEnter(event: KeyboardEvent<HTMLTextAreaElement>): void {
+  if (event.key !== 'Enter' || event.nativeEvent.isComposing) return;
+  event.preventDefault();
+  event.currentTarget.form?.requestSubmit();
 }
