@@ -9,9 +9,10 @@ export interface Spot {
 /** Times the width of its frame: a preview has no more to show. */
 export const LARGEST = 8;
 
-/** So large that the region takes half of the frame. */
+/** So large that the region takes half of the frame at most. */
 export function zoomFor(region: Region): number {
-  return largerBy(1, 0.5 / boundingBox(region).w);
+  const { w, h } = boundingBox(region);
+  return largerBy(1, 0.5 / Math.max(w, h));
 }
 
 export function largerBy(zoom: number, by: number): number {
