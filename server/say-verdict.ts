@@ -41,7 +41,7 @@ function sayChecked({ house, name, entries, head, madeAt, originals, bytes, ...v
   return [
     `Nothing is wrong with this archive of “${name}” (house ${house}), made at ${madeAt}.`,
     `${entries} entries of the ledger, each with its hash and its tree head.`,
-    `${originals} originals, ${bytes} bytes; ${records} records that stand; ${counted(releases, 'release')}${stand}.`,
+    `${originals} originals, ${bytes} bytes; ${records} tags that stand; ${counted(releases, 'release')}${stand}.`,
     ...(back.length === 0
       ? []
       : [`Times of ${back.length} entries lie before the one before, first on line ${(back[0] ?? 0) + 1}.`]),

@@ -91,7 +91,7 @@ describeOverBothDatabases('the archive of a house', (make) => {
     expect(page).toContain('「谷の Boathouse」の記録');
     expect(page).toContain('北の壁 &#60;1&#62;');
     expect(page).toContain('承認なしにふさいだ。理由：雨が近い');
-    expect(page).toContain('記録のないまま認めた部材：い二：貫が見えない &#60;面&#62;');
+    expect(page).toContain('記録なしで認めた部材：い二：貫が見えない &#60;面&#62;');
     expect(page).toContain('梁 0 &#38; &#60;b&#62;.jpg');
     expect(page).toContain('ろ&#60;一&#62;');
     expect(page).toContain('時刻は建物の時間帯、日本標準時（+09:00）です。');
@@ -183,7 +183,7 @@ describeOverBothDatabases('the archive of a house', (make) => {
     // Closed in 2026, planned for 2099, without a day.
     inOrder(page, ['>北の壁 &#60;1&#62;</h3>', '>南の壁</h3>', '>あとの床</h3>']);
     inOrder(page, [
-      '<th>Hold point</th> <td>closed without release, because: 雨が近い</td>',
+      '<th>Inspection before it closes</th> <td>closed without release: 雨が近い</td>',
       ...[
         'said to be ready for inspection',
         'id="r-',
@@ -191,7 +191,7 @@ describeOverBothDatabases('the archive of a house', (make) => {
         ` · release number ${south?.hold.release} · 貫を &#60;見て&#62; いない`,
       ],
       ...[
-        'record of ろ&#60;一&#62; doubted, by kei (inspector) · ledger entry No. ',
+        'tag of ろ&#60;一&#62; doubted, by kei (inspector) · ledger entry No. ',
         '栓が見えない',
         'answered, by owner (keeper of the record)',
         '拡大すれば見える',
@@ -201,7 +201,7 @@ describeOverBothDatabases('the archive of a house', (make) => {
         'refused, by kei (inspector)',
         ' · 撮り直し',
         'い二: 端',
-        '<th>Hold point</th> <td>planned only</td>',
+        '<th>Inspection before it closes</th> <td>not inspected yet</td>',
       ],
       '柱 hashira, post',
     ]);

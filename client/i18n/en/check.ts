@@ -43,7 +43,7 @@ export const check = {
   entries: 'Entries of the ledger',
   originals: 'Originals',
   originalsOf: '{{count, number}}, {{bytes}}',
-  records: 'Records that stand',
+  records: 'Tags that stand',
   releases: 'Releases',
   releasesOf: '{{count, number}}, of which {{back, number}} taken back',
   head: 'Tree head',

@@ -171,7 +171,7 @@ export const hold = {
     lacking: '「{{name}}」を差し戻した。まだふさげない。不備：{{marks}}。',
     released: '「{{name}}」をふさぐことを承認した。初めの{{size, number}}項目に基づく。',
     waived_other:
-      '「{{name}}」をふさぐことを承認した。初めの{{size, number}}項目に基づき、{{count, number}}本は記録のないまま認めた。',
+      '「{{name}}」をふさぐことを承認した。初めの{{size, number}}項目に基づき、{{count, number}}本は記録なしで認めた。',
     'release-withdrawn': '「{{name}}」の承認を取り消した。',
     disputed: '{{mark}} の記入に疑義を出した。',
     closed: '承認を受けて「{{name}}」をふさぎ済みにした：{{when}}。',

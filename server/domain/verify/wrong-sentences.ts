@@ -29,14 +29,14 @@ export const WRONG_SENTENCES = {
   'entry-head':
     'The line says that the tree head after this entry is {{found}}; it is {{expected}}. This or an earlier line was altered.',
   'release-covering': 'It releases the covering {{covering}}, which nobody had planned before.',
-  'release-unknown': 'It withdraws the release {{release}}, which nobody had given before.',
+  'release-unknown': 'It takes back the release {{release}}, which nobody had given before.',
   'release-size': 'The release rests on {{found}} entries, and only {{expected}} stood before it.',
   'release-head':
     'The release rests on the tree head {{found}}; over these {{size}} entries it is {{expected}}.',
   'release-not-included': 'The release is not proved to lie under the last tree head.',
   'release-inconsistent':
     'The tree head that the release rests on is not proved to be an earlier state of this ledger.',
-  'release-tag': 'The release rests on the record {{tag}}, which nobody had placed before it.',
+  'release-tag': 'The release rests on the tag {{tag}}, which nobody had placed before it.',
   'closing-release':
     'It closes a covering under the release {{release}}, which nobody had given for that covering before.',
   'stamp-head':

@@ -1,6 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { ROLES } from '#domain/contract/shapes';
 import { parseTrack } from '#domain/frame/schedule-cells';
 import { TRACKS, type Track } from '#domain/frame/stage';
+import { SHEET_WORDS_EN } from '#domain/record/sheet/sheet-words-en';
+import { SHEET_WORDS_JA } from '#domain/record/sheet/sheet-words-ja';
+import { WRONG_SENTENCES } from '#domain/verify/wrong-sentences';
+import { PAGE_WORDS } from '../../../server/services/archive/page-words.ts';
+import { REPORT_WORDS } from '../../../server/services/report-words.ts';
 import { en } from '../../../client/i18n/en.ts';
 import { enLater } from '../../../client/i18n/en-later.ts';
 import { ja } from '../../../client/i18n/ja.ts';
@@ -36,6 +42,36 @@ describe('counting', () => {
     };
     expect(lackingCounters(catalog)).toEqual(['report.gaps count', 'place total']);
   });
+});
+
+describe.each(LANGUAGES)('an archive speaks as the screens do, in %s', async (lang) => {
+  const t = await wordsOf(lang);
+  const page = PAGE_WORDS[lang];
+  const sheet = { en: SHEET_WORDS_EN, ja: SHEET_WORDS_JA }[lang];
+  test('of a release and what comes before it', () => {
+    expect(page.hold).toBe(t('hold.title'));
+    expect(page.planOnly).toBe(t('hold.state.planned'));
+    expect(page.standing['covering.ready']).toBe(t('hold.state.ready'));
+    expect(page.standing['covering.refused']).toBe(t('hold.state.refused'));
+    expect(page.standing['covering.released']).toContain(t('hold.state.released'));
+    expect(page.without('')).toContain(t('hold.state.without-release'));
+  });
+  test('of gaps that were accepted, on the page, the check and the sheet', () => {
+    const accepted = t('hold.review.answer.waived');
+    for (const said of [page.waived, t('check.told.accepted'), sheet.waived.heading, sheet.state.waived])
+      expect(said.toLowerCase()).toContain(accepted);
+    expect(page.accepted('Kei', 'then', 'dry')).toContain(accepted);
+    expect(REPORT_WORDS[lang].state.waived).toBe(accepted);
+  });
+  test('of roles', () => {
+    for (const role of ROLES) expect(sheet.role[role]).toBe(t(`common.role.${role}`));
+  });
+});
+
+test('no screen says hold point or waiver: a release and a gap that was accepted are words enough', () => {
+  const said = JSON.stringify([Object.values({ ...en, ...enLater }), WRONG_SENTENCES]);
+  const words = said.replace(/"[^"]*":|\{\{[^}]*\}\}/gu, '');
+  expect(words).not.toMatch(/hold point|waive/iu);
 });
 
 describe.each(LANGUAGES)('the stages that a member passes, in %s', async (lang) => {

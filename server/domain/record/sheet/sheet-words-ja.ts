@@ -39,8 +39,8 @@ export const SHEET_WORDS_JA: SheetWords = {
     'なりません。隠れる前に何を誰が検査すべきかは、法令と有資格者の判断によります。' +
     '「記録あり」は、その部材が健全だという意味ではありません。',
   waived: {
-    heading: '記録のないまま認めた部材',
-    none: '記録のないまま認めた部材はありません。',
+    heading: '記録なしで認めた部材',
+    none: '記録なしで認めた部材はありません。',
     lead: (who) => `${who}が、一本ずつ理由を付けて認めました。`,
   },
   members: {
@@ -49,7 +49,7 @@ export const SHEET_WORDS_JA: SheetWords = {
   },
   state: {
     'on-record': '記録あり',
-    waived: '記録のないまま認めた',
+    waived: '記録なしで認めた',
     'hidden-before': '前の層で隠れた',
   },
   least: (stage, views) => `必要な段階「${stage}」${views > 1 ? `、各部分に写真${views}枚` : ''}`,
