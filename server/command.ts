@@ -1,8 +1,9 @@
 import { compose, type Core } from './compose.ts';
 import { ConfigError, readConfig, type Config } from './config.ts';
+import { listeningOrigin } from './listening-origin.ts';
 import { sayWhyNot } from './why-not.ts';
 
-/** Where a path is to be opened, as words. */
+/** Where a path is to be opened: an address, or the path with what to put before it. */
 type Address = (path: string) => string;
 
 /** Something that whoever runs the program does beside `npm start`, over the same configuration, and then it is done. */
@@ -28,8 +29,20 @@ async function run(work: (core: Core, at: Address) => Promise<void>): Promise<vo
   }
 }
 
-/** Which port a server took, or takes later, is not for another process to know. */
 const addressIn =
-  ({ origin }: Config): Address =>
+  ({ origin, host, port }: Config): Address =>
   (path) =>
-    origin === null ? `${path}, under the address that the server names when it starts` : `${origin}${path}`;
+    origin === null ? `${path}\n${whatBefore(host, port)}` : `${origin}${path}`;
+
+/** Where a server listens, or will, another process can only suppose: it may have been started with other settings. */
+function whatBefore(host: string, port: number): string {
+  const isTyped = port !== 0 && !EVERYWHERE.includes(host);
+  const supposed = isTyped ? ` (with these settings ${listeningOrigin(host, port)})` : '';
+  return (
+    `Put before it the address that npm start prints${supposed}, or the one by which others reach the server. ` +
+    'With ARAKABE_URL set it is printed whole.'
+  );
+}
+
+/** To listen on all addresses of a machine; nobody types these. */
+const EVERYWHERE: readonly string[] = ['0.0.0.0', '::'];

@@ -20,7 +20,10 @@ else
   runCommand(async ({ context }, at) => {
     const keeper = await context.accounts.keeper();
     if (!keeper)
-      return refuse('There is no account yet that could own a house. Make the first one by npm start.');
+      return refuse(
+        'There is no account yet, and a house needs one that keeps its record. Run npm start, open the link that ' +
+          `it prints and make your account; then stop it and run npm run invent -- ${word} again.`,
+      );
     const house = randomUUID();
     const firstDay = context.now().toISOString().slice(0, 10);
     await inventHouse(context, keeper, { house, newId: randomUUID }, make(firstDay));

@@ -7,6 +7,7 @@ import type { Config } from './config.ts';
 import { API, createApp } from './http/app.ts';
 import { EventHub } from './http/event-hub.ts';
 import { LINK_DAYS } from '#domain/contract/link-days';
+import { listeningOrigin } from './listening-origin.ts';
 import { packageRoot } from './package-root.ts';
 import { addDays } from './services/add-days.ts';
 import { Failure } from './services/failure.ts';
@@ -80,8 +81,7 @@ async function listen(core: Core, config: Config): Promise<Running> {
   server.keepAliveTimeout = 75 * 1000;
   server.headersTimeout = 80 * 1000;
   const port = await bind(server, config);
-  const origin =
-    config.origin ?? `http://${config.host.includes(':') ? `[${config.host}]` : config.host}:${port}`;
+  const origin = config.origin ?? listeningOrigin(config.host, port);
   const stop = async () => {
     hub.close();
     await closeServer(server);

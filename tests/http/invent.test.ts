@@ -29,7 +29,9 @@ it('makes an invented house in the record, or says in a sentence why not', { tim
   });
   expect(await invent(folder, 'three-bay')).toEqual({
     code: 1,
-    said: 'There is no account yet that could own a house. Make the first one by npm start.\n',
+    said:
+      'There is no account yet, and a house needs one that keeps its record. Run npm start, open the link that ' +
+      'it prints and make your account; then stop it and run npm run invent -- three-bay again.\n',
   });
   const place: Place = { dataFolder: folder, database: { kind: 'embedded', folder } };
   let server = await ServerProcess.start(place);
@@ -38,7 +40,7 @@ it('makes an invented house in the record, or says in a sentence why not', { tim
   expect(refused.said).toContain('Stop it first');
   await server.stop();
   expect((await invent(folder, 'three-bay')).said).toMatch(
-    /The house is at \/houses\/\S{36}, under the address that the server names when it starts\n$/,
+    /The house is at \/houses\/\S{36}\nPut before it the address that npm start prints \(with these settings http:\/\/127\.0\.0\.1:4310\)/,
   );
   const named = { ARAKABE_URL: 'https://record.example.org' };
   expect((await invent(folder, 'four-hundred', named)).said).toMatch(
