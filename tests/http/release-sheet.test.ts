@@ -171,7 +171,7 @@ describeOverEitherDatabase('a release on paper', (make) => {
         ...{ id: covering, name: '川の壁', kind: 'plaster', plannedDay: '2099-05-01', hides: [] },
         zone: { ...WALL, face: 'both', over: 'over-posts' },
       });
-      await kei.post(`/tags/${tag}/dispute`, { reason: '仕口が写っていない' });
+      await kei.post(`/tags/${tag}/dispute`, { reason: '仕口が写っていない。' });
       const { findings } = await owner.get<FindingsView>(`/houses/${wall.id}/findings?kind=disputed`);
       const [doubt] = findings;
       const named = [{ key: doubt?.key, basis: doubt?.basis }];

@@ -10,6 +10,7 @@ import type {
 import type { CoveringKind, Person } from '../../contract/shapes.ts';
 import type { Stage } from '../../frame/stage.ts';
 import { groupBy } from '../../group-by.ts';
+import { withOneStop, withoutStop } from '../../one-stop.ts';
 import type { Sheet, SheetChange, SheetFact, SheetMember, SheetRecord, SheetWaiver } from './sheet.ts';
 import type { SheetWords } from './sheet-words.ts';
 import { SHEET_WORDS_EN } from './sheet-words-en.ts';
@@ -156,7 +157,9 @@ function recordOf(telling: Telling, id: string, isPictured: boolean): SheetRecor
 function doubtLines(telling: Telling, tag: string): string[] {
   const { words, doubts } = telling;
   const said = doubts.get(tag);
-  return said ? [words.doubts(said.map((one) => words.doubt[one.what](reasonedOf(telling, one))))] : [];
+  if (!said) return [];
+  const told = said.map((one) => words.doubt[one.what](reasonedOf(telling, one)));
+  return [withOneStop(words.doubts(told), told)];
 }
 
 function timeLines(telling: Telling, capture: Capture): string[] {
@@ -166,9 +169,11 @@ function timeLines(telling: Telling, capture: Capture): string[] {
   return [
     words.taken(when(instant), uncertaintyS < 1 ? '' : words.within(uncertaintyS)),
     ...(correction ? [words.corrected] : []),
-    ...(byHand ? [words.byHand(nameOf(telling, byHand))] : []),
+    ...(byHand ? [byHandWords(words, nameOf(telling, byHand))] : []),
   ];
 }
+
+const byHandWords = (words: SheetWords, who: string) => withOneStop(words.byHand(who), [who]);
 
 function laterOf(telling: Telling, release: ReleaseView, asOf: string): Sheet['later'] {
   const { words, when } = telling;
@@ -210,7 +215,7 @@ function changeOf(telling: Telling, { mark, what, gone, come }: ReleaseChangeVie
 
 function inOneLine(telling: Telling, tag: string, more: readonly string[]): string {
   const lines = recordOf(telling, tag, false).flatMap((record) => record.lines);
-  return [...lines, ...more].join(telling.words.and);
+  return [...lines, ...more].map(withoutStop).join(telling.words.and);
 }
 
 /** What became of a tag, where somebody did something to it. */
