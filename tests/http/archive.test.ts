@@ -309,6 +309,19 @@ describeOverBothDatabases('the archive of a house', (make) => {
       writing.say({ kind: 'photo.added', version: 2, payload: { ...facts, photo: photoId(of, sha256) } }),
     );
   }
+
+  it('tells of a gap whose acceptance was taken back after the closing whose word it had been', async () => {
+    const { coverings } = await server.owner.get<{ coverings: CoveringView[] }>(
+      `/houses/${house.id}/coverings`,
+    );
+    const wall = coverings.find(({ name }) => name === '南の壁');
+    await server.owner.post(`/coverings/${wall?.id}/close`, {});
+    await server.owner.delete(`/releases/${wall?.hold.release}?reason=${encodeURIComponent('別の壁だった')}`);
+    const page = pageOf(await readFiles((await fetchArchive(server.owner, house.id, 'en')).file));
+    const told =
+      /lost: [^<]*accepted without a record by owner on [^<]*: 貫が見えない &#60;面&#62;; that release was taken back by owner on [^<]*: 別の壁だった/u;
+    expect(page).toMatch(new RegExp(`>い二</a>, at least raised: ${told.source}`, 'u'));
+  });
 });
 
 /** index.html, with one space between words. */

@@ -4,18 +4,20 @@ import type { Line, Telling } from './telling.ts';
 export function lineWords(telling: Telling, line: Line): string {
   const { words, report } = telling;
   const { state, records, nearestMiss, waiver } = line;
-  if (waiver) return acceptedWords(telling, waiver);
+  if (waiver && !waiver.takenBack) return acceptedWords(telling, waiver);
   if (state === 'on-record') return words.onRecord(report.state[state], records.length);
   if (state !== 'gap' && state !== 'lost') return report.state[state];
   const reasons = (nearestMiss?.reasons ?? []).map((reason) => report.miss[reason]);
-  return reasons.length === 0
-    ? report.state[state]
-    : words.gap(report.state[state], reasons.join(report.and));
+  const why = [...reasons, ...(waiver ? [acceptedWords(telling, waiver)] : [])];
+  return why.length === 0 ? report.state[state] : words.gap(report.state[state], why.join(report.and));
 }
 
 export function acceptedWords(
   { words, local }: Telling,
-  { by, at, reason }: NonNullable<Line['waiver']>,
+  { by, at, reason, takenBack }: NonNullable<Line['waiver']>,
 ): string {
-  return words.accepted(by?.name ?? words.program, local(at), reason);
+  const accepted = words.accepted(by?.name ?? words.program, local(at), reason);
+  if (!takenBack) return accepted;
+  const back = [takenBack.by?.name ?? words.program, local(takenBack.at), takenBack.reason] as const;
+  return words.acceptedBefore(accepted, ...back);
 }

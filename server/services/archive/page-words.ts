@@ -25,6 +25,8 @@ export interface PageWords {
   readonly gap: (state: string, reasons: string) => string;
   /** Of a gap that the release which stands accepts. */
   readonly accepted: (who: string, when: string, reason: string) => string;
+  /** Of one that was taken back since. */
+  readonly acceptedBefore: (accepted: string, who: string, when: string, reason: string) => string;
   readonly hold: string;
   readonly waived: string;
   /** Of a closing without release; null where nobody said why. */
@@ -78,6 +80,8 @@ export const PAGE_WORDS: Readonly<Record<'en' | 'ja', PageWords>> = {
     least: (stage) => `at least ${stage}`,
     onRecord: (state, records) => `${state} (${records} ${records === 1 ? 'record' : 'records'})`,
     gap: (state, reasons) => `${state}: ${reasons}`,
+    acceptedBefore: (accepted, who, when, reason) =>
+      `${accepted}; that release was taken back by ${who} on ${when}: ${reason}`,
     accepted: (who, when, reason) => `accepted without a record by ${who} on ${when}: ${reason}`,
     hold: 'Inspection before it closes',
     waived: 'Accepted without a record',
@@ -144,6 +148,8 @@ export const PAGE_WORDS: Readonly<Record<'en' | 'ja', PageWords>> = {
     least: (stage) => `必要な段階「${stage}」`,
     onRecord: (state, records) => `${state}（${records}件）`,
     gap: (state, reasons) => `${state}（${reasons}）`,
+    acceptedBefore: (accepted, who, when, reason) =>
+      `${accepted}。その承認は${who}が取り消した（${when}）。理由：${reason}`,
     accepted: (who, when, reason) => `${who}が記録なしで認めた（${when}）。理由：${reason}`,
     hold: 'ふさぐ前の検査',
     waived: '記録なしで認めた部材',
