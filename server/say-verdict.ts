@@ -54,7 +54,13 @@ function sayChecked({ house, name, entries, head, madeAt, originals, bytes, ...v
   ];
 }
 
-function sayPaper({ size, release, includesRelease, withdrawn }: NonNullable<Verdict['paper']>): string[] {
+function sayPaper({
+  size,
+  release,
+  includesRelease,
+  withdrawn,
+  ended,
+}: NonNullable<Verdict['paper']>): string[] {
   const same = `It is the archive that the paper speaks of: the head over its first ${size} entries is the same.`;
   if (release === null) return [same];
   return [
@@ -62,6 +68,9 @@ function sayPaper({ size, release, includesRelease, withdrawn }: NonNullable<Ver
     includesRelease
       ? `The release ${release} lies under that head.`
       : `The release ${release} is in it and rests on that head; its own words stand behind it.`,
+    ...(ended
+      ? [`It stands no more: ${personOf(ended)} said at ${ended.at} that the covering is ready anew.`]
+      : []),
     ...(withdrawn
       ? [`It stands no more: ${personOf(withdrawn)} took it back at ${withdrawn.at}: ${withdrawn.reason}`]
       : []),
@@ -83,15 +92,23 @@ function sayCovering(speech: Speech, { name, releases, closings }: ToldCovering)
 const deeper = (line: string) => `    ${line}`;
 
 function sayRelease(speech: Speech, release: ToldRelease, now: string): string[] {
-  const { members, accepted, takenBack, note } = release;
+  const { members, accepted, note } = release;
   return [
     `Released ${saidWhen(speech, release)}; release ${release.release}`,
     ...(release.release === speech.named ? ['This is the release that the paper names.'] : []),
     ...calledThen(release, now),
-    takenBack === null ? 'It stands.' : `Taken back ${saidWhen(speech, takenBack)}: ${takenBack.reason}`,
+    ...sayFate(speech, release),
     ...accepted.map(({ mark, reason }) => `Accepted without a record: ${mark}: ${reason}`),
     `It hides ${counted(members.length, 'member')}: ${members.map(sayMember).join(', ')}`,
     ...(note === '' ? [] : [`Note: ${note}`]),
+  ];
+}
+
+function sayFate(speech: Speech, { takenBack, ended }: ToldRelease): string[] {
+  if (!takenBack && !ended) return ['It stands.'];
+  return [
+    ...(ended ? [`It ended: ready for inspection was said anew ${saidWhen(speech, ended)}`] : []),
+    ...(takenBack ? [`Taken back ${saidWhen(speech, takenBack)}: ${takenBack.reason}`] : []),
   ];
 }
 

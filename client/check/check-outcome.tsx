@@ -54,6 +54,7 @@ function RightOutcome({ t, lang, verdict }: { t: Words; lang: Language; verdict:
           </p>
         ) : null}
       </Notice>
+      {paper?.ended ? <Ended {...{ t, lang, zone, ended: paper.ended }} /> : null}
       {paper?.withdrawn ? <TakenBack {...{ t, lang, zone, withdrawn: paper.withdrawn }} /> : null}
       <dl className="facts">
         {facts.map(([term, value]) => (
@@ -93,6 +94,22 @@ function TakenBack({ t, lang, zone, withdrawn: { at, by, reason } }: TakenBackPr
     <Notice tone="problem">
       <p>
         <strong>{t('check.paper.withdrawn', { who, when: toldTime(t, lang, at, zone), reason })}</strong>
+      </p>
+    </Notice>
+  );
+}
+
+interface EndedProps extends Pick<TakenBackProps, 't' | 'lang' | 'zone'> {
+  ended: NonNullable<NonNullable<Verdict['paper']>['ended']>;
+}
+
+/** The sheet in hand does not know that, either. */
+function Ended({ t, lang, zone, ended: { at, by } }: EndedProps) {
+  const said = { who: by ?? t('check.paper.program'), when: toldTime(t, lang, at, zone) };
+  return (
+    <Notice tone="problem">
+      <p>
+        <strong>{t('check.paper.ended', said)}</strong>
       </p>
     </Notice>
   );

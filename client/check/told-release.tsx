@@ -13,19 +13,19 @@ export interface ToldReleasePartProps {
 
 export function ToldReleasePart({ speech, release, now, isNamed }: ToldReleasePartProps) {
   const { t } = speech;
-  const { name, seq, members, takenBack, note } = release;
+  const { name, seq, members, takenBack, ended, note } = release;
+  const fate = takenBack ? 'takenBack' : ended ? 'ended' : 'stands';
   return (
     <section className={isNamed ? 'check-told-said check-told-named' : 'check-told-said'}>
       <h4>
         {t('check.told.release')}{' '}
-        <span className={takenBack ? 'act-text' : 'soft'}>
-          {t(takenBack ? 'check.told.takenBack' : 'check.told.stands')}
-        </span>
+        <span className={fate === 'stands' ? 'soft' : 'act-text'}>{t(`check.told.${fate}`)}</span>
       </h4>
       {isNamed ? <p>{t('check.told.named')}</p> : null}
       <ToldFacts
         facts={[
           [t('check.told.releasedBy'), saidWords(speech, release)],
+          ended && [t('check.told.endedBy'), placedWords(speech, ended)],
           takenBack && [
             t('check.told.takenBackBy'),
             t('check.told.withReason', { said: placedWords(speech, takenBack), reason: takenBack.reason }),

@@ -63,6 +63,8 @@ export const check = {
       'Read it here, and not in index.html or check.html of the archive. Nothing vouches for those two pages: their hashes find damage only, and whoever alters a page can alter its hash.',
     none: 'The ledger says of no covering that it was released or closed.',
     release: 'Release',
+    ended: 'stands no more',
+    endedBy: 'Ready for inspection anew',
     stands: 'it stands',
     takenBack: 'taken back',
     takenBackBy: 'Taken back',
@@ -102,6 +104,8 @@ export const check = {
       'It is the archive that was noted: the tree head over its first {{count, number}} entries is the same.',
     included: 'The release {{release}} lies under that head.',
     rests: 'The release {{release}} is in it and rests on that head; its own words stand behind it.',
+    ended:
+      'This release stands no more: {{who}} said on {{when}} that the covering is ready to be inspected again, since it had changed.',
     withdrawn: 'This release does not stand. {{who}} took it back on {{when}}: {{reason}}',
     program: 'The program itself',
   },

@@ -2,7 +2,7 @@ import { HEX_HASH, toHex } from './hashing.ts';
 import { LEDGER } from './file-names.ts';
 import { lineOf } from './ledger-entry.ts';
 import type { ReadLedger } from './read-ledger.ts';
-import type { TakenBack } from './replay/state.ts';
+import type { Said, TakenBack } from './replay/state.ts';
 import { Wrong } from './wrong.ts';
 
 /** What stands on a sheet of paper, or in somebody's diary: a tree head, and perhaps a release under it. */
@@ -28,6 +28,8 @@ export interface PaperVerdict extends Paper {
   readonly includesRelease: boolean;
   /** That the release was taken back since; null while it stands, or where none is named. */
   readonly withdrawn: TakenBack | null;
+  /** Who said while it stood that the covering is ready anew. */
+  readonly ended: Said | null;
 }
 
 /** Whether the archive is the one of which the paper speaks, not altered since. Throws Wrong. */
@@ -39,12 +41,13 @@ export function assertPaper(paper: Paper, { tree, replay }: ReadLedger): PaperVe
     throw new Wrong('paper-head', size === 0 ? { file: LEDGER } : lineOf(size - 1), {
       ...{ size, found: head, expected },
     });
-  if (release === null) return { ...paper, includesRelease: false, withdrawn: null };
+  if (release === null) return { ...paper, includesRelease: false, withdrawn: null, ended: null };
   const given = replay.state.given.find((one) => one.release === release);
   if (!given) throw new Wrong('paper-release', { file: LEDGER }, { release });
   return {
     ...paper,
     includesRelease: given.seq < size,
     withdrawn: replay.state.takenBack.get(release) ?? null,
+    ended: replay.state.ended.get(release) ?? null,
   };
 }

@@ -1,5 +1,5 @@
 import { nameOf } from './replay/coverings.ts';
-import type { GivenRelease, SaidClosing, State, TakenBack } from './replay/state.ts';
+import type { GivenRelease, Said, SaidClosing, State, TakenBack } from './replay/state.ts';
 
 /** A covering that was released or closed, as the ledger tells it: no page of the archive has a say in it. */
 export interface ToldCovering {
@@ -15,18 +15,24 @@ export interface ToldCovering {
 export interface ToldRelease extends GivenRelease {
   /** null while it stands. */
   readonly takenBack: TakenBack | null;
+  /** The word that the covering is ready anew, said while it stood. */
+  readonly ended: Said | null;
 }
 
 /** In the order in which they were first released or closed. */
 export function tellCoverings(state: State): ToldCovering[] {
-  const { given, closings, takenBack } = state;
+  const { given, closings, takenBack, ended } = state;
   const said = [...given, ...closings].sort((one, other) => one.seq - other.seq);
   return [...new Set(said.map(({ covering }) => covering))].map((covering) => ({
     covering,
     name: nameOf(state, covering),
     releases: given
       .filter((one) => one.covering === covering)
-      .map((one) => ({ ...one, takenBack: takenBack.get(one.release) ?? null })),
+      .map((one) => ({
+        ...one,
+        takenBack: takenBack.get(one.release) ?? null,
+        ended: ended.get(one.release) ?? null,
+      })),
     closings: closings.filter((one) => one.covering === covering),
   }));
 }

@@ -131,3 +131,19 @@ it('says that nothing was released or closed', async () => {
   expect(verdict.told).toEqual([]);
   expect(sayVerdict(verdict)).toContain('The ledger says of no covering that it was released or closed.');
 });
+
+it('tells of a release that ended when the covering was ready anew, and of no other', async () => {
+  const reopened = word('covering.reopened', { reason: 'まだ塗っていない' });
+  const ready = word('covering.ready', { note: '' });
+  const more = [reopened, ready, ready];
+  const seq = SAID.length + 2;
+  const open = { closedAt: null, closedBy: null, closeNote: null, release: null, without: null };
+  const files = archiveWith(more, { ...open, hold: { said: 'covering.ready', seq } }, TABLES['releases']!);
+  const verdict = await verdictOf(files);
+  // Said twice, it is the first that ended it.
+  const ended = { seq: SAID.length + 1, by: 'kei' };
+  expect(verdict.told).toMatchObject([{ releases: [{ release: RELEASE, takenBack: null, ended }] }]);
+  expect(sayVerdict(verdict).join('\n')).toContain(
+    `It ended: ready for inspection was said anew on 1 Apr 2026, 09:00 by kei`,
+  );
+});

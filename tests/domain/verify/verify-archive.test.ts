@@ -63,6 +63,7 @@ describe('an archive in which nothing is wrong', () => {
               head: { size: 9, hash: HEADS[9] },
               members: [{ mark: 'い二', records: 1, isHiddenBefore: false }],
               takenBack: null,
+              ended: null,
             },
           ],
           closings: [
@@ -114,9 +115,19 @@ describe('what stands on paper', () => {
 
   it('is found in the archive', async () => {
     const read = (given: Paper) => verifyArchive(inMemory(someArchive()), hashing, { paper: given });
-    expect((await read(paper)).paper).toEqual({ ...paper, includesRelease: true, withdrawn: null });
+    expect((await read(paper)).paper).toEqual({
+      ...paper,
+      includesRelease: true,
+      withdrawn: null,
+      ended: null,
+    });
     const before = { size: 9, head: HEADS[9] ?? '', release: RELEASE };
-    expect((await read(before)).paper).toEqual({ ...before, includesRelease: false, withdrawn: null });
+    expect((await read(before)).paper).toEqual({
+      ...before,
+      includesRelease: false,
+      withdrawn: null,
+      ended: null,
+    });
     expect((await read({ ...paper, release: null })).paper?.release).toBeNull();
   });
 

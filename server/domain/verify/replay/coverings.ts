@@ -51,6 +51,15 @@ const reopen: Act = (state, payload, entry) => {
   amend(state.coverings, covering, OPEN);
 };
 
+/** What is ready anew has no release that stands: the one that stood ends with it. */
+const ready: Act = (state, payload, entry) => {
+  const { given, takenBack, ended } = state;
+  const last = given.findLast(({ covering }) => covering === payload.text('covering'));
+  const stands = last && !takenBack.has(last.release) && !ended.has(last.release);
+  if (stands) ended.set(last.release, saidOf(state, entry));
+  hold(state, payload, entry);
+};
+
 /** As it is called now; one that nobody planned has no name. */
 export function nameOf({ coverings }: Pick<State, 'coverings'>, covering: string): string {
   const name: Json = coverings.get(covering)?.['name'] ?? covering;
@@ -66,7 +75,7 @@ export const COVERING_ACTS: Acts = {
   'covering.changed': { 1: state, 2: state },
   'covering.closed': { 1: close, 2: close },
   'covering.reopened': { 1: reopen },
-  'covering.ready': { 1: hold },
+  'covering.ready': { 1: ready },
   'covering.ready-withdrawn': { 1: hold },
   'covering.refused': { 1: hold },
 };

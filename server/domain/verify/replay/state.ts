@@ -18,6 +18,8 @@ export interface State {
   readonly given: GivenRelease[];
   /** By release. */
   readonly takenBack: Map<string, TakenBack>;
+  /** By release: the word that the covering is ready anew, said while it stood. */
+  readonly ended: Map<string, Said>;
   /** In the order in which they were said, also those that were taken back. */
   readonly closings: SaidClosing[];
   /** Person → role. */
@@ -95,6 +97,7 @@ export function emptyState(): State {
     placed: new Set(),
     given: [],
     takenBack: new Map(),
+    ended: new Map(),
     closings: [],
     roles: new Map(),
     stamped: [],
