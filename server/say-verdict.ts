@@ -40,11 +40,13 @@ function sayChecked({ house, name, entries, head, madeAt, originals, bytes, ...v
     takenBack === 0 ? '' : `, of which ${takenBack} ${takenBack === 1 ? 'was' : 'were'} taken back`;
   return [
     `Nothing is wrong with this archive of “${name}” (house ${house}), made at ${madeAt}.`,
-    `${entries} entries of the ledger, each with its hash and its tree head.`,
-    `${originals} originals, ${bytes} bytes; ${records} tags that stand; ${counted(releases, 'release')}${stand}.`,
+    `${counted(entries, 'entry', 'entries')} of the ledger, each with its hash and its tree head.`,
+    `${counted(originals, 'original')}, ${bytes} bytes; ${counted(records, 'tag')} standing; ${counted(releases, 'release')}${stand}.`,
     ...(back.length === 0
       ? []
-      : [`Times of ${back.length} entries lie before the one before, first on line ${(back[0] ?? 0) + 1}.`]),
+      : [
+          `Not in the order of their times: ${counted(back.length, 'entry', 'entries')}, first on line ${(back[0] ?? 0) + 1}.`,
+        ]),
     `Tree head: ${head}`,
     ...(paper === null
       ? [
@@ -136,10 +138,11 @@ const saidWhen = ({ when }: Speech, said: Said) =>
 
 function personOf({ by, role }: Said): string {
   if (by === null) return 'the program itself';
-  return role === null ? by : `${by} (${ROLES.get(role) ?? role})`;
+  return `${by} (${role === null ? 'no role in the house' : (ROLES.get(role) ?? role)})`;
 }
 
-const counted = (count: number, thing: string) => `${count} ${thing}${count === 1 ? '' : 's'}`;
+const counted = (count: number, thing: string, things = `${thing}s`) =>
+  `${count} ${count === 1 ? thing : things}`;
 
 /** Whoever made the ledger may have put signs into it that this program never would. */
 const printable = (line: string) =>

@@ -13,15 +13,21 @@ export interface Speech {
 }
 
 const ROLES: Readonly<Record<Role, true>> = { owner: true, carpenter: true, inspector: true, builder: true };
+/** Never left out: a name can look like one with a role. */
+function roleWords({ t }: Speech, role: string | null): string {
+  if (role === null) return t('check.told.noRole');
+  return isRole(role) ? t(`common.role.${role}`) : role;
+}
+
 const isRole = (role: string): role is Role => Object.hasOwn(ROLES, role);
 
 /** By whom and when, in the role of then. */
-export function saidWords({ t, lang, zone }: Speech, { at, by, role }: Said): string {
-  const name = by ?? t('check.paper.program');
+export function saidWords(speech: Speech, { at, by, role }: Said): string {
+  const { t, lang, zone } = speech;
   const who =
-    role === null
-      ? name
-      : t('check.told.person', { name, role: isRole(role) ? t(`common.role.${role}`) : role });
+    by === null
+      ? t('check.paper.program')
+      : t('check.told.person', { name: by, role: roleWords(speech, role) });
   return t('check.told.said', { who, when: formatInstant(at, zone, lang) });
 }
 

@@ -87,6 +87,7 @@ export const check = {
     without: 'Without release: {{reason}}',
     unsaid: 'Without release, and nobody said why.',
     person: '{{name}} ({{role}})',
+    noRole: 'no role in the house',
     said: '{{who}}, {{when}}',
     placed: '{{said}}, ledger entry No. {{number}}',
     withReason: '{{said}}: {{reason}}',

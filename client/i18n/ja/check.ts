@@ -84,6 +84,7 @@ export const check = {
     without: '承認なしにふさいだ。理由：{{reason}}',
     unsaid: '承認なしにふさいだ。理由は入力されていない。',
     person: '{{name}}（{{role}}）',
+    noRole: '建物での役割なし',
     said: '{{who}}、{{when}}',
     placed: '{{said}}、台帳の第{{number}}項目',
     withReason: '{{said}}。理由：{{reason}}',

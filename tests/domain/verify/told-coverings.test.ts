@@ -118,6 +118,22 @@ it('tells what was taken back, what a gap was accepted for, and what closed with
   ]);
 });
 
+it('says of whoever had no role that they had none, whatever the name looks like', async () => {
+  const mayor = { id: 'mayor', name: 'Mayor (inspector)' };
+  const reason = '見ていない';
+  const withdrawn = { seq: SAID.length, at: timeOf(SAID.length), by: mayor, reason };
+  const files = archiveWith(
+    [word('release.withdrawn', { release: RELEASE, reason }, mayor)],
+    { hold: { said: 'release.withdrawn', seq: SAID.length } },
+    [{ ...TABLES['releases']![0], withdrawn }],
+  );
+  const said = sayVerdict(await verdictOf(files)).join('\n');
+  expect(said).toContain('1 release, of which 1 was taken back.');
+  expect(said).toMatch(
+    /Taken back on .* by Mayor \(inspector\) \(no role in the house\), ledger entry No\. 15/u,
+  );
+});
+
 it('says that nothing was released or closed', async () => {
   const files = makeArchive({
     said: SAID.slice(0, 3),
