@@ -4,7 +4,7 @@ import type { CoveringView } from '#domain/contract/views';
 import { formatInstant } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
-import { HoldReason } from './hold-reason.tsx';
+import { HoldReason, hasReason } from './hold-reason.tsx';
 import { HoldWord } from './hold-word.tsx';
 import { LackingList } from './lacking-list.tsx';
 import { outrunWords } from './outrun-words.ts';
@@ -28,7 +28,7 @@ export function HoldPart({ covering, standing }: HoldPartProps) {
           <HoldWord phase={standing.phase} />
         </strong>
       </p>
-      {closed ? (
+      {hasReason(standing.phase) ? (
         <p>
           <HoldReason standing={standing} />
         </p>

@@ -1,7 +1,13 @@
 import type { Standing } from '#domain/contract/hold';
+import type { HoldPhase } from '#domain/record/hold-phase';
 import { formatInstant } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { useHouse } from '../../shell/use-house.ts';
+
+/** Where somebody had to say why. */
+export function hasReason(phase: HoldPhase): boolean {
+  return phase === 'without-release' || phase === 'under-taken-back';
+}
 
 /** Why it closed without a release, or why the one that it closed under was taken back, and by whom. */
 export function HoldReason({ standing }: { standing: Pick<Standing, 'phase' | 'without' | 'takenBack'> }) {
