@@ -14,7 +14,7 @@ import { truthOf } from '../support/demo-truth.ts';
 import { ROOT } from '../support/project-files.ts';
 import { describeInBrowser, DESKTOP, HARMLESS, inOneGo } from './app.ts';
 import { chooseTool, openOnBench, pointOn, said, sayByKey, stageOf, type Spot } from './bench-hands.ts';
-import { button, eventually, goTo, heading, link } from './hands.ts';
+import { answerButton, eventually, goTo, heading, link } from './hands.ts';
 import { photograph } from './screens.ts';
 
 /** Nobody has tagged it, and the newest photo of the west wall shows it. */
@@ -140,8 +140,8 @@ describeInBrowser('ten minutes with the demo', () => {
     const tour = inspector.getByRole('region', { name: t('days.tour.title') });
     await link(tour, t('days.tour.review')).click();
     await heading(inspector, `Review of ${WEST_WALL}`).waitFor();
-    await button(inspector, t('hold.review.accept'))
-      .or(button(inspector, t('hold.review.seen')))
+    await answerButton(inspector, t('hold.review.accept'))
+      .or(answerButton(inspector, t('hold.review.seen')))
       .first()
       .waitFor();
     await photograph(inspector, 'demo-7-review');

@@ -12,6 +12,9 @@ export const eventually = <T>(read: () => Promise<T> | T) => expect.poll(read, {
 
 export const button = (within: Page | Locator, name: string | RegExp) =>
   within.getByRole('button', { name, exact: true });
+/** What is said in a review of the member that is looked at, whichever it is. */
+export const answerButton = (within: Page | Locator, words: string) =>
+  within.getByRole('button', { name: new RegExp(`^\\S+ ${words}$`) });
 export const link = (within: Page | Locator, name: string | RegExp) =>
   within.getByRole('link', { name, exact: true });
 export const heading = (page: Page, name: string | RegExp) =>

@@ -13,7 +13,7 @@ import type { Words } from '../../client/i18n/words.ts';
 import { wordsOf } from '../client/words.ts';
 import { Client } from '../support/server.ts';
 import { describeInBrowser, inOneGo, startApp, type App } from './app.ts';
-import { button, eventually, field, heading, link, PASSWORD, signIn } from './hands.ts';
+import { answerButton, button, eventually, field, heading, link, PASSWORD, signIn } from './hands.ts';
 import { isLookedAt, openScreen, photograph, resultFile } from './screens.ts';
 import { KEEPER } from './site.ts';
 import { sitePhotos } from './site-photos.ts';
@@ -163,7 +163,7 @@ describeInBrowser('reviewing a covering', () => {
     await field(dialog, t('clock.reason')).fill('This is 北59.');
     await button(dialog, t('hold.doubt.submit')).click();
     await dialog.waitFor({ state: 'detached' });
-    await button(inspector, t('hold.review.accept')).waitFor();
+    await button(inspector, `北60 ${t('hold.review.accept')}`).waitFor();
     // It is a gap now, which comes first when the screen is opened anew; until then nothing moves.
     expect(await place(inspector)).toContain('60 of 60');
     expect(await inspector.locator('.review-choose strong').last().innerText()).toBe('北60');
@@ -229,7 +229,7 @@ describeInBrowser('reviewing a covering', () => {
     await button(last, '北60').click();
     await inspector.getByText(/Refused on .* by sato: “This is 北59\. Another photo\.”/).waitFor();
     await inspector.getByText(t('hold.review.before.news')).waitFor();
-    await button(inspector, t('hold.review.seen')).waitFor();
+    await answerButton(inspector, t('hold.review.seen')).waitFor();
     await photograph(inspector, 'review-again-refused');
     await inspector.locator('.review-list').getByRole('button', { name: /^北02/ }).click();
     await eventually(() => field(inspector, t('hold.review.why')).inputValue()).toBe('seen on site');
@@ -280,11 +280,11 @@ describeInBrowser('reviewing a covering', () => {
       await signIn(page, words, 'sato@example.org');
       await openScreen(page, review(id));
       await field(page, words('hold.review.why')).fill(lang === 'ja' ? '現場で確認' : 'seen on site');
-      await button(page, words('hold.review.accept')).click();
+      await button(page, `北01 ${words('hold.review.accept')}`).click();
       await eventually(() => place(page)).toContain('2');
       await photographWindow(page, `review-gap-${lang}-${viewport.width}`);
       await expectAllAtOnce(page);
-      await button(page, words('hold.review.missing')).click();
+      await button(page, `北02 ${words('hold.review.missing')}`).click();
       await page.getByRole('img', { name: /北10/ }).first().waitFor();
       await photographWindow(page, `review-fits-${lang}-${viewport.width}`);
       await expectAllAtOnce(page);
@@ -301,7 +301,7 @@ describeInBrowser('reviewing a covering', () => {
     await openScreen(mio, review(id));
     await mio.getByText(t('hold.review.own')).waitFor();
     for (const answered of [1, 2]) {
-      await button(mio, t('hold.review.seen')).click();
+      await answerButton(mio, t('hold.review.seen')).click();
       await mio.getByText(t('hold.review.answered', { answered, all: 2 })).waitFor();
     }
     await mio.getByText(t('hold.review.end.own', { count: 1 })).waitFor();
@@ -316,7 +316,7 @@ describeInBrowser('reviewing a covering', () => {
     await openScreen(carpenter, review(id));
     await carpenter.getByText(inJapanese('hold.review.readOnly')).waitFor();
     await photograph(carpenter, 'review-phone-ja');
-    expect(await button(carpenter, inJapanese('hold.review.seen')).count()).toBe(0);
+    expect(await answerButton(carpenter, inJapanese('hold.review.seen')).count()).toBe(0);
   });
 });
 

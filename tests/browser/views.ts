@@ -8,7 +8,7 @@ import { releaseAsSeen } from '../support/release.ts';
 import { Client } from '../support/server.ts';
 import { addAlike } from './alike-photos.ts';
 import { chooseTool, dragBox, markField, pictureDrawn, stageOf } from './bench-hands.ts';
-import { button, chooseFiles, field, link, PASSWORD, tick } from './hands.ts';
+import { answerButton, button, chooseFiles, field, link, PASSWORD, tick } from './hands.ts';
 import { houseScreens } from './screens.ts';
 import { damagedPhoto, doubtfulPhoto } from './site-photos.ts';
 import { KEEPER, type Site } from './site.ts';
@@ -395,8 +395,8 @@ export function momentsOf({ things, photos }: Site, more: MoreThings): View[] {
       name: 'review-record',
       address: review,
       enter: async (page, t) => {
-        await press(page, t('hold.review.missing'));
-        await button(page, t('hold.review.seen')).waitFor();
+        await answerButton(page, t('hold.review.missing')).click();
+        await answerButton(page, t('hold.review.seen')).waitFor();
       },
     },
     {

@@ -96,7 +96,7 @@ export const hold = {
     lacks: '不備がある…',
     whatLacks: '不備の内容',
     needReason: '記録なしで認める理由を入れてください。承認に残ります。',
-    accept: '認めて次へ',
+    accept: '記録なしで認める',
     missing: '不備として次へ',
     lastReasons: '前に入れた理由',
     acceptAs: '{{number}}：{{reason}}',

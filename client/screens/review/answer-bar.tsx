@@ -4,6 +4,7 @@ import { needsWaiver } from '#domain/record/release';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { AcceptWords } from './accept-words.tsx';
+import { AnswerName } from './answer-name.tsx';
 import { LackWords } from './lack-words.tsx';
 import type { Offered } from './offered.ts';
 import type { Answer } from './review-draft.ts';
@@ -50,6 +51,7 @@ function Answering({ line, offered, reasons, fields, onAnswer }: AnsweringProps)
   const [lacks, setLacks] = useState<string | null>(null);
   const lacking = (
     <LackWords
+      mark={line.mark}
       text={lacks ?? offered.lacks}
       onText={setLacks}
       field={fields.lacks}
@@ -61,6 +63,7 @@ function Answering({ line, offered, reasons, fields, onAnswer }: AnsweringProps)
     return (
       <>
         <AcceptWords
+          mark={line.mark}
           text={reason ?? offered.reason}
           onText={setReason}
           reasons={reasons}
@@ -73,7 +76,7 @@ function Answering({ line, offered, reasons, fields, onAnswer }: AnsweringProps)
   return (
     <>
       <Button look="act" onPress={() => onAnswer({ is: 'seen' })}>
-        {t('hold.review.seen')}
+        <AnswerName mark={line.mark}>{t('hold.review.seen')}</AnswerName>
       </Button>
       <details className="disclosure" open={offered.lacks !== ''}>
         <summary>{t('hold.review.lacks')}</summary>

@@ -1,9 +1,11 @@
 import type { RefObject } from 'react';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
+import { AnswerName } from './answer-name.tsx';
 import { WordsField } from './words-field.tsx';
 
 interface LackWordsProps {
+  mark: string;
   text: string;
   onText: (text: string) => void;
   field: RefObject<HTMLTextAreaElement | null>;
@@ -16,7 +18,7 @@ interface LackWordsProps {
 export const NOTE_LIMIT = 500;
 
 /** What is missing of a member, if anybody wants to say it. */
-export function LackWords({ text, onText, field, onAnswer, isFolded }: LackWordsProps) {
+export function LackWords({ mark, text, onText, field, onAnswer, isFolded }: LackWordsProps) {
   const { t } = useWords();
   return (
     <form
@@ -34,7 +36,9 @@ export function LackWords({ text, onText, field, onAnswer, isFolded }: LackWords
         maxLength={NOTE_LIMIT}
         field={field}
       />
-      <Button type="submit">{t('hold.review.missing')}</Button>
+      <Button type="submit">
+        <AnswerName mark={mark}>{t('hold.review.missing')}</AnswerName>
+      </Button>
     </form>
   );
 }

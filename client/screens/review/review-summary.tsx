@@ -35,7 +35,7 @@ export function ReviewSummary({ review, draft, mayAnswer, onNote, onGoTo, onSaid
   return (
     <div className="stack">
       <h2>{t('hold.review.end.title')}</h2>
-      <p>{t('hold.review.end.seen', { count: seen.length })}</p>
+      <h3>{t('hold.review.end.seen', { count: seen.length })}</h3>
       <SaidList
         {...go}
         title={t('hold.review.end.waived', { count: waived.length })}

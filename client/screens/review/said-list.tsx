@@ -19,9 +19,9 @@ export function SaidList({ title, said, onGoTo }: SaidListProps) {
   const isPlain = said.every(({ words }) => words === '');
   const named = isWhole ? said : said.slice(0, NAMED);
   return (
-    <div>
+    <div className="review-said-of">
       <h3>{title}</h3>
-      <ul className={isPlain ? 'plain-list row' : 'plain-list review-said-list'}>
+      <ul className={isPlain ? 'plain-list review-said-marks' : 'plain-list review-said-list'}>
         {named.map(({ mark, words }) => (
           <li key={mark}>
             <Button look="quiet" onPress={() => onGoTo(mark)}>

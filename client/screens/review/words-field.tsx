@@ -25,7 +25,7 @@ export function WordsField(props: WordsFieldProps) {
       isInvalid={error !== null}
     >
       <Label className={isLabelHeard ? 'out-of-sight' : 'field-label'}>{label}</Label>
-      <TextArea ref={field} className="field-input review-field" rows={1} onKeyDown={sayByEnter} />
+      <TextArea ref={field} className="field-input review-field" rows={2} onKeyDown={sayByEnter} />
       <FieldError className="field-error">{error}</FieldError>
     </TextField>
   );
