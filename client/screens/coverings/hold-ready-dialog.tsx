@@ -9,6 +9,7 @@ import { ProblemNotice } from '../../parts/notice.tsx';
 import { TextArea } from '../../parts/text-area.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 import { HoldNobody } from './hold-nobody.tsx';
+import { HoldRefusal } from './hold-refusal.tsx';
 import { useCoveringChange } from './use-covering-change.ts';
 
 interface HoldReadyDialogProps {
@@ -19,7 +20,8 @@ interface HoldReadyDialogProps {
 }
 
 /** Says that a covering is ready for inspection, with a word to whoever inspects. */
-export function HoldReadyDialog({ covering: { id, name }, standing, gaps, onClose }: HoldReadyDialogProps) {
+export function HoldReadyDialog({ covering, standing, gaps, onClose }: HoldReadyDialogProps) {
+  const { id, name, hold } = covering;
   const { t } = useWords();
   const { id: house } = useHouse();
   const [note, setNote] = useState('');
@@ -38,6 +40,7 @@ export function HoldReadyDialog({ covering: { id, name }, standing, gaps, onClos
         }}
       >
         <p>{t('hold.ready.text')}</p>
+        <HoldRefusal hold={hold} />
         {standing.phase === 'outrun' ? <p>{t('hold.ready.outrun')}</p> : null}
         {gaps > 0 ? <p className="act-text">{t('hold.ready.gaps', { count: gaps })}</p> : null}
         <HoldNobody />
