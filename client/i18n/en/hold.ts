@@ -194,8 +194,10 @@ export const hold = {
   close: {
     outrun: 'The release does not cover {{marks}} as it stands now.',
     under: 'It closes under the release of {{when}} by {{who}}.',
-    waived_one: 'It accepts {{count, number}} member without a record: {{marks}}.',
-    waived_other: 'It accepts {{count, number}} members without a record: {{marks}}.',
+    waived_one: 'It accepts {{count, number}} member without a record:',
+    waived_other: 'It accepts {{count, number}} members without a record:',
+    noOtherGaps: 'Nothing is a gap but what the release accepts without a record:',
+    waiver: '{{marks}}: accepted by {{who}}: “{{reason}}”',
     without:
       'No release stands for all that it hides. Work may go on; the record will say for good that it closed without release, and why.',
     reason: 'Why it closes without release',

@@ -28,7 +28,7 @@ export const hold = {
     'ふさいだ日時より後の{{when}}に{{who}}さんが承認しています。この承認は、このふさぎ方には及びません。',
   waiverBack:
     '{{who}}さんが{{when}}に認めた（{{reason}}）が、{{backWhen}}に{{backWho}}さんが承認を取り消した（{{backReason}}）',
-  waiver: '{{who}}が{{when}}に認めた（{{reason}}）',
+  waiver: '{{who}}さんが{{when}}に認めた（{{reason}}）',
   history: 'この工事についての台帳',
   takenBack: 'ふさいだ後、{{when}}に{{who}}さんが承認を取り消しました（理由：{{reason}}）。',
   toRelease: '承認書を見る',
@@ -183,7 +183,9 @@ export const hold = {
   close: {
     outrun: '承認は、いまの状態では次の部材に及びません：{{marks}}。',
     under: '{{when}}の{{who}}さんの承認を受けてふさぎます。',
-    waived_other: '記録なしで認められた部材 {{count, number}}本：{{marks}}',
+    waived_other: '承認で記録なしに認められた部材 {{count, number}}本：',
+    noOtherGaps: '承認で記録なしに認められた次の部材のほかに、未記録の部材はありません。',
+    waiver: '{{marks}}：{{who}}さんが認めた（{{reason}}）',
     without:
       '隠れる部材すべてについての承認はまだありません。工事は進められますが、承認なしにふさいだことと理由が、消えない記録として残ります。',
     reason: '承認なしにふさぐ理由',

@@ -22,10 +22,12 @@ import {
   type When,
 } from './closing-preview.ts';
 import { ClosingRelease, isForLackOfRelease, isReleasedAt } from './closing-release.tsx';
+import { ClosingReleaseWaived } from './closing-release-waived.tsx';
 import { ClosingWhen } from './closing-when.tsx';
 import { LossList } from './loss-list.tsx';
 import { standingOf } from './standing-of.ts';
 import { useCoveringChange } from './use-covering-change.ts';
+import { waivedByReason } from './waived-by-reason.ts';
 import { WeighList } from './weigh-list.tsx';
 
 interface CloseDialogProps {
@@ -83,11 +85,12 @@ function CloseForm({
   );
   const judged = hasRelease ? lines : acceptingNothing(lines);
   const lost = lostByClosing(judged, closedAt ?? asOf);
+  const left = leftByClosing(judged, closedAt ?? asOf).length;
   const isReady = () =>
     whenFault(when, new Date()) === null && (lost.length === 0 || knows) && withoutRelease !== '';
   return (
     <form
-      className="stack"
+      className="stack coverings-close"
       onSubmit={(event) => {
         event.preventDefault();
         setWasTried(true);
@@ -97,7 +100,6 @@ function CloseForm({
     >
       <ClosingWhen when={when} wasTried={wasTried} onChange={setWhen} />
       <ClosingRelease
-        lines={judged}
         hold={covering.hold}
         beyond={hasRelease ? standing.beyond : []}
         isReleased={isReleased}
@@ -106,7 +108,10 @@ function CloseForm({
         onChange={setReason}
       />
       <TextArea label={t('coverings.close.note')} value={note} onChange={setNote} rows={2} maxLength={2000} />
-      <LossList lines={lost} left={leftByClosing(judged, closedAt ?? asOf).length} />
+      <ClosingReleaseWaived lines={judged} isAll={lost.length + left === 0} />
+      {lost.length + left === 0 && waivedByReason(judged).length > 0 ? null : (
+        <LossList lines={lost} left={left} />
+      )}
       {lost.length > 0 ? (
         <>
           <Checkbox isSelected={knows} onChange={setKnows}>

@@ -1,15 +1,11 @@
 import type { Standing } from '#domain/contract/hold';
 import type { CoveringView } from '#domain/contract/views';
 import { ProblemError } from '../../api/errors.ts';
-import { formatInstant, formatList } from '../../i18n/format.ts';
+import { formatInstant } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Field } from '../../parts/field.tsx';
 import { useHouse } from '../../shell/use-house.ts';
-import type { CoveringLine } from './closing-preview.ts';
 import { beyondMarks } from './outrun-words.ts';
-
-/** Of what is accepted without a record so many marks are named; the rest is counted. */
-const NAMED = 12;
 
 /** Whether a release stands at an instant (UTC text; null: now). Whether it is for all that is hidden, the server knows. */
 export function isReleasedAt({ hold }: Pick<CoveringView, 'hold'>, closedAt: string | null): boolean {
@@ -24,7 +20,6 @@ export function isForLackOfRelease(error: unknown): boolean {
 }
 
 interface ClosingReleaseProps {
-  lines: readonly CoveringLine[];
   hold: CoveringView['hold'];
   isReleased: boolean;
   /** Of a release that is outrun. */
@@ -36,19 +31,12 @@ interface ClosingReleaseProps {
 
 /** Under which release a covering closes; where none stands, why it closes all the same. */
 export function ClosingRelease(props: ClosingReleaseProps) {
-  const { lines, hold, isReleased, beyond, reason, isShort, onChange } = props;
+  const { hold, isReleased, beyond, reason, isShort, onChange } = props;
   const { t, lang } = useWords();
   const { zone } = useHouse();
   if (isReleased && hold.said) {
     const when = formatInstant(hold.said.at, zone, lang);
-    const waived = lines.filter(({ state }) => state === 'waived').map(({ mark }) => mark);
-    const marks = formatList(waived.slice(0, NAMED), lang);
-    return (
-      <>
-        <p>{t('hold.close.under', { when, who: hold.said.by?.name ?? t('common.nobody') })}</p>
-        {waived.length > 0 ? <p>{t('hold.close.waived', { count: waived.length, marks })}</p> : null}
-      </>
-    );
+    return <p>{t('hold.close.under', { when, who: hold.said.by?.name ?? t('common.nobody') })}</p>;
   }
   return (
     <>
