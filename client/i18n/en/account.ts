@@ -7,6 +7,7 @@ export const account = {
     email: 'E-mail',
     password: 'Password',
     submit: 'Sign in',
+    lost: 'Lost your password? The keeper of the record of a house that you work on makes a link for a new one, under People. Whoever runs the server can make one for any account: npm run reset-link -- your e-mail.',
     noAccount:
       'No account yet? The keeper of a house’s record can give you a one-time link. The very first account is made with the link that the server prints when it starts.',
   },

@@ -59,6 +59,7 @@ export function SignInScreen() {
           </Button>
         </div>
       </form>
+      <p className="lead">{t('account.signIn.lost')}</p>
       <p className="lead">{t('account.signIn.noAccount')}</p>
     </Page>
   );

@@ -53,7 +53,8 @@ export function PeopleTable({ people, invited, mayChange }: PeopleTableProps) {
                       {t('common.remove')}
                     </Button>
                   )}
-                  {person.id === me ? null : (
+                  {/* Without an account there is no password. */}
+                  {person.id === me || person.email === null ? null : (
                     <Button
                       look="quiet"
                       aria-label={t('people.password.openNamed', { name: person.name })}
