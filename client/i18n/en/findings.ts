@@ -99,7 +99,7 @@ export const findings = {
       'clock-set-between-marks':
         'The camera’s clock was set between two of its clock marks, and nobody knows when: the time may be wrong by {{within}}.',
     },
-    'before-first-day': 'The photo’s date ({{taken}}) lies before the first day on site.',
+    'before-first-day': 'The photo’s date ({{taken}}) lies before the first day on site, {{first}}.',
     'after-upload': 'The photo’s date ({{taken}}) lies later than the photo was added.',
     'no-date': {
       none: 'The file holds no time that can be used.',

@@ -47,7 +47,7 @@ export const photos = {
     against: {
       undated: 'It has no date that can be used and counts as no record.',
       'after-upload': 'It is dated later than it was added and counts as no record.',
-      'before-first-day': 'It is dated before the first day on site and counts as no record.',
+      'before-first-day': 'It is dated before the first day on site ({{first}}) and counts as no record.',
       'off-site': 'By its position it was not taken on site.',
     },
     waiting: 'waits for its turn',
@@ -134,7 +134,7 @@ export const photos = {
         'Somebody set the camera’s clock between the two clock marks around this photo, and nobody knows when: the time is that uncertain.',
       'dated-by-hand': 'Dated by hand.',
       'before-first-day':
-        'This lies before the first day on site, so the photo counts as no record. If the first day is wrong, correct it in the house’s settings.',
+        'This lies before the first day on site ({{first}}), so the photo counts as no record. If the first day is wrong, correct it in the house’s settings.',
       'after-upload':
         'This lies later than the photo was added, so the camera’s clock was wrong and the photo counts as no record.',
     },

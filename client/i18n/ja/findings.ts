@@ -22,8 +22,9 @@ export const findings = {
   tag: '{{mark}}：{{stage}}',
   moreTags_other: 'ほか記入{{count, number}}件',
   moreMarks_other: 'ほか{{count, number}}本',
-  wasAccepted: '{{who}}が{{when}}に認めた：{{reason}}',
-  wasAcceptedBefore: '{{who}}が{{when}}に認めました（{{reason}}）が、その後、もとになる事柄が変わりました。',
+  wasAccepted: '{{who}}さんが{{when}}に認めた：{{reason}}',
+  wasAcceptedBefore:
+    '{{who}}さんが{{when}}に認めました（{{reason}}）が、その後、もとになる事柄が変わりました。',
   accept: '認める…',
   acceptNamed: '認める：{{what}}',
   acceptAll_other: 'この{{count, number}}件をまとめて認める…',
@@ -91,7 +92,7 @@ export const findings = {
       'clock-set-between-marks':
         '二つの時計の照合の間にカメラの時計が直されていて、いつかは分かりません。{{within}}ずれているかもしれません。',
     },
-    'before-first-day': '写真の日付（{{taken}}）が現場の初日より前です。',
+    'before-first-day': '写真の日付（{{taken}}）が現場の初日（{{first}}）より前です。',
     'after-upload': '写真の日付（{{taken}}）が取り込みより後です。',
     'no-date': {
       none: 'ファイルに使える時刻がありません。',

@@ -52,6 +52,9 @@ export function TagWords(props: TagWordsProps) {
   const lines = axis && props.space ? linesAlong(axis, props.space.reader).map(({ label }) => label) : [];
   const isNew = draft.replaces === null;
   const suggested = isNew ? suggestedIn(entry, fresh) : null;
+  // Also a key chooses the stage, past this form: what is wrong is looked at anew.
+  const now = problem?.field === 'stage' ? checkEntry(entry, index) : null;
+  const stageFault = now && !now.ok && now.field === 'stage' ? now.problem : null;
   const write = (part: Partial<Entry>) => {
     setProblem(null);
     tell({ type: 'write', entry: part });
@@ -116,7 +119,7 @@ export function TagWords(props: TagWordsProps) {
         onChange={(stage) => write({ stage })}
       />
       <p className="soft bench-hint bench-keyboard">{t('bench.form.stageKeys')}</p>
-      {problem?.field === 'stage' ? <StageProblem entry={entry} problem={problem.problem} /> : null}
+      {stageFault ? <StageProblem entry={entry} problem={stageFault} /> : null}
       {lines.length > 0 ? (
         <StretchField
           lines={lines}

@@ -9,8 +9,8 @@ import { TimeActs } from './time-acts.tsx';
 /** When the photo was taken, how that is known, what speaks against it, and what can be said about it. */
 export function TakenFact({ photo }: { photo: PhotoView }) {
   const { t, lang } = useWords();
-  const { id: house, zone } = useHouse();
-  const against = againstLines(t, photo.capture);
+  const { id: house, zone, firstDay } = useHouse();
+  const against = againstLines(t, lang, firstDay, photo.capture);
   const rejected = rejectedLines(t, lang, zone, photo.capture);
   return (
     <>

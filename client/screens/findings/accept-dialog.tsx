@@ -63,8 +63,8 @@ export function AcceptDialog({ findings, onClose }: AcceptDialogProps) {
 
 function AcceptedSentences({ findings }: Pick<AcceptDialogProps, 'findings'>) {
   const { t, lang } = useWords();
-  const { zone } = useHouse();
-  const said = [...new Set(findings.map((finding) => findingSentence(t, lang, zone, finding)))];
+  const house = useHouse();
+  const said = [...new Set(findings.map((finding) => findingSentence(t, lang, house, finding)))];
   return (
     <ul className="plain-list stack">
       {said.slice(0, SHOWN).map((sentence) => (

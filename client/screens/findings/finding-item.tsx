@@ -27,8 +27,9 @@ export interface FindingItemProps {
 /** What does not fit, of which photos and tags, where it can be put right, and the answer to it. */
 export function FindingItem({ finding, answering, isBrief = false, at }: FindingItemProps) {
   const { t, lang } = useWords();
-  const { id: house, zone } = useHouse();
-  const sentence = findingSentence(t, lang, zone, finding);
+  const aboutHouse = useHouse();
+  const house = aboutHouse.id;
+  const sentence = findingSentence(t, lang, aboutHouse, finding);
   const ways = findingWays(house, finding).filter(({ word }) => word !== 'member' || finding.marks[0] !== at);
   return (
     <article className="finding" tabIndex={-1}>

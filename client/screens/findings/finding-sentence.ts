@@ -1,11 +1,17 @@
 import type { FindingView } from '#domain/contract/findings';
-import { formatInstant, formatList } from '../../i18n/format.ts';
+import type { HouseView } from '#domain/contract/views';
+import { formatDay, formatInstant, formatList } from '../../i18n/format.ts';
 import type { Language } from '../../i18n/language.ts';
 import type { Words } from '../../i18n/words.ts';
 import { RIVAL_FIELDS, rivalSentence } from '../bench/unread-words.ts';
 
 /** What a finding says, in one sentence. */
-export function findingSentence(t: Words, lang: Language, zone: string, finding: FindingView): string {
+export function findingSentence(
+  t: Words,
+  lang: Language,
+  { zone, firstDay }: Pick<HouseView, 'zone' | 'firstDay'>,
+  finding: FindingView,
+): string {
   const { kind, facts, marks, tags } = finding;
   const [mark = ''] = marks;
   const when = (fact: string) => formatInstant(String(facts[fact]), zone, lang);
@@ -39,8 +45,12 @@ export function findingSentence(t: Words, lang: Language, zone: string, finding:
         within: spanOf(t, Number(facts['within'])),
       });
     case 'before-first-day':
+      return t('findings.say.before-first-day', {
+        taken: when('taken'),
+        first: firstDay === null ? t('common.none') : formatDay(firstDay, lang),
+      });
     case 'after-upload':
-      return t(`findings.say.${kind}`, { taken: when('taken') });
+      return t('findings.say.after-upload', { taken: when('taken') });
     case 'disputed': {
       const said = { by: String(facts['by']), why: String(facts['reason']) };
       return t('findings.say.disputed', { mark, when: when('at'), ...said });

@@ -9,9 +9,10 @@ import { useReopen } from './use-findings.ts';
 /** An acceptance, perhaps somebody else's, is taken back with a reason. */
 export function ReopenDialog({ finding, onClose }: { finding: FindingView; onClose: () => void }) {
   const { t, lang } = useWords();
-  const { id: house, zone } = useHouse();
+  const aboutHouse = useHouse();
+  const house = aboutHouse.id;
   const reopen = useReopen(house, finding, onClose);
-  const what = findingSentence(t, lang, zone, finding);
+  const what = findingSentence(t, lang, aboutHouse, finding);
   return (
     <ReasonDialog
       title={t('findings.reopen.title')}

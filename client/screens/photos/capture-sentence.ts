@@ -1,6 +1,6 @@
 import type { Capture } from '#domain/contract/capture';
 import { restsOnClockAlone } from '#domain/photo/clock-alone';
-import { formatInstant } from '../../i18n/format.ts';
+import { formatDay, formatInstant } from '../../i18n/format.ts';
 import type { Language } from '../../i18n/language.ts';
 import { signedSpan, withinSpan } from '../../i18n/span-words.ts';
 import type { Words } from '../../i18n/words.ts';
@@ -27,11 +27,12 @@ function withinSentence(t: Words, capture: Dated): string[] {
 }
 
 /** What is odd about the time, a line each; what marks and people did is no oddity and stands in the sentence. */
-export function againstLines(t: Words, capture: Capture): string[] {
+export function againstLines(t: Words, lang: Language, firstDay: string | null, capture: Capture): string[] {
   if (capture.state === 'undated') return [];
+  const first = firstDay === null ? t('common.none') : formatDay(firstDay, lang);
   return capture.flags
     .filter((flag) => flag !== 'clock-corrected' && flag !== 'dated-by-hand')
-    .map((flag) => t(`photos.capture.flag.${flag}`));
+    .map((flag) => t(`photos.capture.flag.${flag}`, { first }));
 }
 
 /** For lists: the flag that says that the time is not simply the camera's, if one does. */

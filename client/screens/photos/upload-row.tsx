@@ -1,6 +1,8 @@
+import { formatDay } from '../../i18n/format.ts';
 import { sentenceOf } from '../../i18n/problem-sentence.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
+import { useHouse } from '../../shell/use-house.ts';
 import { canSendAgain, type UploadItem } from '../../upload/upload-queue.ts';
 import type { Uploads } from '../../upload/upload-driver.ts';
 
@@ -41,6 +43,7 @@ const ADDED = {
 
 function UploadWords({ item: { fileName: file, bytes, state } }: { item: UploadItem }) {
   const { t, lang } = useWords();
+  const { firstDay } = useHouse();
   switch (state.is) {
     case 'waiting':
       return <span className="soft">{t('photos.outcome.waiting')}</span>;
@@ -57,17 +60,19 @@ function UploadWords({ item: { fileName: file, bytes, state } }: { item: UploadI
         </span>
       );
     }
-    case 'added':
+    case 'added': {
+      const first = firstDay === null ? t('common.none') : formatDay(firstDay, lang);
       return (
         <span>
           <span>{t(ADDED[state.position])}</span>
           {state.against.map((trouble) => (
             <span key={trouble} className="act-text photos-upload-against">
-              {t(`photos.outcome.against.${trouble}`)}
+              {t(`photos.outcome.against.${trouble}`, { first })}
             </span>
           ))}
         </span>
       );
+    }
     case 'already-here':
     case 'elsewhere':
       return null;

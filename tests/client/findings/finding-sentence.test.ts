@@ -50,7 +50,7 @@ const finding = (kind: FindingKind, more: Partial<FindingView> = {}): FindingVie
   ...more,
 });
 const say = async (lang: Language, found: FindingView) =>
-  findingSentence(await wordsOf(lang), lang, 'Asia/Tokyo', found);
+  findingSentence(await wordsOf(lang), lang, { zone: 'Asia/Tokyo', firstDay: '2026-04-01' }, found);
 
 describe('what a finding says', () => {
   test.each(LANGUAGES)(
@@ -91,5 +91,10 @@ describe('what a finding says', () => {
     for (const kind of FINDING_KINDS)
       for (const { to } of findingWays('h', finding(kind)))
         expect(to).toMatch(/^\/houses\/h\/(settings|cameras|members(\/%E3%81%84%E4%B8%89)?|coverings\/c)$/);
+  });
+
+  test('names the first day that a photo lies before', async () => {
+    const [early = {}] = FACTS['before-first-day'] ?? [];
+    expect(await say('en', finding('before-first-day', { facts: early }))).toContain('1 Apr 2026');
   });
 });

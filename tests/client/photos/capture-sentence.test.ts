@@ -31,7 +31,7 @@ describe.each(LANGUAGES)('when a photo was taken, in %s', async (lang) => {
   test('says what is odd', () => {
     const said = ['clock-corrected', 'dated-by-hand'];
     for (const flag of CAPTURE_FLAGS) {
-      const lines = againstLines(t, { ...dated, flags: [flag] });
+      const lines = againstLines(t, lang, '2026-04-01', { ...dated, flags: [flag] });
       expect(lines.length, flag).toBe(said.includes(flag) ? 0 : 1);
       for (const line of lines) expect(line).toMatch(/^(?!.*photos\.).{6,}/);
     }
