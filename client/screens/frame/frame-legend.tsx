@@ -4,6 +4,11 @@ import { useWords } from '../../i18n/use-words.ts';
 import { InkPatterns } from './ink-patterns.tsx';
 
 const STATES = ['held', 'not-yet', 'gap', 'lost', 'waived'] as const;
+/** Others are a part of the bar. */
+const SAMPLES: Readonly<Record<string, string>> = {
+  held: 'M8 12H32',
+  lost: 'M8 6H32V18H8ZM8 6L32 18M8 18L32 6',
+};
 const ZONES = ['open', 'closed'] as const;
 const HATCHED: readonly string[] = ['cut', 'raised', 'pegged', 'lath-on'];
 const BAR = 'M2 6H38V18H2Z';
@@ -31,10 +36,7 @@ export function FrameLegend() {
           <li key={state}>
             <Sample>
               <path className="frame-ink frame-ink-none" d={BAR} />
-              <path
-                className={`frame-ink frame-ink-${state}`}
-                d={state === 'held' ? 'M8 12H32' : 'M8 6H32V18H8Z'}
-              />
+              <path className={`frame-ink frame-ink-${state}`} d={SAMPLES[state] ?? 'M8 6H32V18H8Z'} />
             </Sample>
             {t(`frame.legend.${state}`)}
           </li>

@@ -71,7 +71,7 @@ function inkHidden(
   const stretches = hidden.stretches ?? [{ from: 0, to: drawn.length }];
   const isMissing = state === 'gap' || state === 'lost' || state === 'waived';
   const inked = isMissing ? (missingOn(hidden, member, day) ?? stretches) : stretches;
-  parts[ink].push(drawnOnce(drawn, inked, ink === 'held' ? middleOf : outlineOf));
+  parts[ink].push(drawnOnce(drawn, inked, shapeOfInk(ink)));
   // Of what is not complete only today is known which parts have a record.
   if (isMissing && day >= today)
     parts.held.push(
@@ -118,6 +118,18 @@ const middleOf: Shape = ({ from, to }, start, end) => {
   });
   return polyline([at(start), at(end)]);
 };
+
+/** Struck out: told from what was accepted by its form. */
+const struckOf: Shape = (drawn, from, to) => {
+  const [a, b, c, d] = cornersOf(drawn, from, to);
+  const strokes = a && b && c && d ? polyline([a, c]) + polyline([b, d]) : '';
+  return outlineOf(drawn, from, to) + strokes;
+};
+
+function shapeOfInk(ink: Ink): Shape {
+  if (ink === 'held') return middleOf;
+  return ink === 'lost' ? struckOf : outlineOf;
+}
 
 /** Whole millimetres are finer than any screen or paper shows. */
 export function polyline(points: readonly Flat[]): string {

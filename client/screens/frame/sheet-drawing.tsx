@@ -3,7 +3,7 @@ import type { Sheet } from '#domain/frame/drawing/sheet';
 import { InkPatterns } from './ink-patterns.tsx';
 import { INKS, polyline, type Paths } from './ink.ts';
 import { SheetRules } from './sheet-rules.tsx';
-import { viewBoxOf, type SheetWindow, type Size } from './sheet-window.ts';
+import { seenIn, viewBoxOf, type SheetWindow, type Size } from './sheet-window.ts';
 import { zoneLabels } from './zone-labels.ts';
 import type { ZoneLook } from './zone-look.ts';
 
@@ -37,14 +37,16 @@ export function SheetDrawing({
       <Zones id={id} sheet={sheet} zoneOf={zoneOf} />
       <SheetInk id={id} paths={paths} />
       <g fontSize={13 * unit} className="frame-zone-labels">
-        {zoneLabels(sheet.zones, zoneOf, unit).map(({ covering, text, u, v, width, height }) => (
-          <g key={covering}>
-            <rect {...{ x: u, y: v, width, height }} />
-            <text x={u + width / 2} y={v + height * 0.7} textAnchor="middle">
-              {text}
-            </text>
-          </g>
-        ))}
+        {zoneLabels(sheet.zones, zoneOf, unit, seenIn(window, size)).map(
+          ({ covering, text, u, v, width, height }) => (
+            <g key={covering}>
+              <rect {...{ x: u, y: v, width, height }} />
+              <text x={u + width / 2} y={v + height * 0.7} textAnchor="middle">
+                {text}
+              </text>
+            </g>
+          ),
+        )}
       </g>
       {children}
       <SheetRules sheet={sheet} window={window} size={size} part="labels" />

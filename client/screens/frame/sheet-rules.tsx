@@ -33,11 +33,23 @@ export function SheetRules({ sheet, window, size, part }: SheetRulesProps) {
   return (
     <g className="frame-labels" fontSize={13 * unit}>
       {shown.map(({ label, at }) => (
-        <Bubble key={label} u={at} v={top + 20 * unit} label={label} unit={unit} />
+        <Bubble
+          key={label}
+          u={insideBy(bubbleWidth(label, unit) / 2 + unit, at, left, left + wide)}
+          v={top + 20 * unit}
+          label={label}
+          unit={unit}
+        />
       ))}
       {rows.map(({ label, at, stated }) =>
         isPlan ? (
-          <Bubble key={label} u={left + 20 * unit} v={at} label={label} unit={unit} />
+          <Bubble
+            key={label}
+            u={left + Math.max(20 * unit, bubbleWidth(label, unit) / 2 + unit)}
+            v={insideBy(13 * unit, at, top, top + high)}
+            label={label}
+            unit={unit}
+          />
         ) : (
           <g key={label}>
             <text x={left + 4 * unit} y={at - 5 * unit} strokeWidth={4 * unit} className="frame-level">
@@ -45,7 +57,7 @@ export function SheetRules({ sheet, window, size, part }: SheetRulesProps) {
             </text>
             <text
               x={left + 4 * unit}
-              y={at + 13 * unit}
+              y={Math.min(at + 13 * unit, top + high - 4 * unit)}
               strokeWidth={4 * unit}
               className="frame-level-height"
               fontSize={11 * unit}
@@ -66,9 +78,15 @@ interface BubbleProps {
   readonly unit: number;
 }
 
+const bubbleWidth = (label: string, unit: number) => Math.max(24, widthOf(label) + 12) * unit;
+
+/** So far from both edges, or as near to that as the window allows: a label at the edge is not cut. */
+const insideBy = (room: number, at: number, from: number, to: number) =>
+  Math.max(from + room, Math.min(at, to - room));
+
 /** The name of a line in a circle, longer ones in a rounded box. */
 function Bubble({ u, v, label, unit }: BubbleProps) {
-  const wide = Math.max(24, widthOf(label) + 12) * unit;
+  const wide = bubbleWidth(label, unit);
   return (
     <g>
       <rect

@@ -73,3 +73,9 @@ export function viewBoxOf({ middle, unit }: SheetWindow, { width, height }: Size
     ' ',
   );
 }
+
+/** The part of the sheet that the window shows, in its own measure. */
+export function seenIn({ middle: { u, v }, unit }: SheetWindow, { width, height }: Size): Box {
+  const [wide, high] = [(width * unit) / 2, (height * unit) / 2];
+  return { left: u - wide, right: u + wide, top: v - high, bottom: v + high };
+}

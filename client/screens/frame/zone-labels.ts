@@ -1,4 +1,4 @@
-import { boxAround } from '#domain/frame/drawing/flat';
+import { boxAround, type Box } from '#domain/frame/drawing/flat';
 import type { Sheet } from '#domain/frame/drawing/sheet';
 import type { ZoneLook } from './zone-look.ts';
 
@@ -24,11 +24,12 @@ export function widthOf(text: string): number {
   );
 }
 
-/** Names in the middles of zones, one below the other where they would lie over each other. */
+/** Names in the middles of zones, one below the other where they would lie over each other; none is cut by the edge of the window. */
 export function zoneLabels(
   zones: Sheet['zones'],
   lookOf: (covering: string) => Pick<ZoneLook, 'name' | 'text'>,
   unit: number,
+  seen: Box | null = null,
 ): ZoneLabel[] {
   const placed: ZoneLabel[] = [];
   const height = LINE_PX * unit;
@@ -39,12 +40,20 @@ export function zoneLabels(
     const { name, text: whole } = lookOf(covering);
     const text = widthOf(whole) <= room ? whole : shortened(name, room);
     const width = (widthOf(text) + 2 * PADDING_PX) * unit;
-    const u = (box.left + box.right - width) / 2;
-    let v = (box.top + box.bottom - height) / 2;
+    const edges = seen && meet(box, seen) ? seen : null;
+    const u = between((box.left + box.right - width) / 2, edges?.left, edges && edges.right - width);
+    let v = between((box.top + box.bottom - height) / 2, edges?.top, edges && edges.bottom - height);
     while (placed.some((other) => isOver({ u, v, width, height }, other))) v += height;
     if (text !== '') placed.push({ covering, text, u, v, width, height });
   }
   return placed;
+}
+
+const meet = (a: Box, b: Box) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+
+/** Where neither end is given, as it is. */
+function between(at: number, least: number | undefined, most: number | null): number {
+  return Math.max(least ?? at, Math.min(at, most ?? at));
 }
 
 type Place = Pick<ZoneLabel, 'u' | 'v' | 'width' | 'height'>;

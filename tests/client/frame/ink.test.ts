@@ -34,6 +34,8 @@ describe('the ink of a sheet', () => {
     const closed = someFrame([], [plaster({ closedDay: '2026-04-25' })]);
     expect(inkOn('2026-04-25', closed)).toMatchObject({ gap: '' });
     expect(inkOn('2026-04-25', closed).lost).not.toBe('');
+    // Struck out: an outline with two strokes.
+    expect(inkOn('2026-04-25', closed).lost.match(/M/g)?.length).toBe(3);
     const since = { state: 'on-record', missing: [], onRecordSince: '2026-04-10' };
     const complete = someFrame([], [plaster({}, since)]);
     expect(inkOn('2026-04-09', complete)['not-yet']).not.toBe('');
@@ -61,6 +63,13 @@ describe('the names of zones', () => {
   ];
 
   const look = (name: string) => ({ name, text: `${name}、あと3日` });
+
+  it('stay within the window, where their zones reach out of it', () => {
+    const seen = { left: 800, right: 1600, top: -400, bottom: 300 };
+    const [label] = zoneLabels(zones.slice(0, 1), () => look('北の壁'), 2, seen);
+    expect(label?.u).toBeGreaterThanOrEqual(seen.left);
+    expect((label?.v ?? 0) + (label?.height ?? 0)).toBeLessThanOrEqual(seen.bottom);
+  });
 
   it('do not lie over each other', () => {
     const [a, b] = zoneLabels(zones, (id) => look(`wall ${id}`), 2);
