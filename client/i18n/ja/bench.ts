@@ -160,8 +160,8 @@ export const bench = {
       '元の同じ記入が同時に二度改められ、どちらの記入も残っています。もう一方は {{others}} です。間違っているほうがあれば取り消してください。',
     history: '{{mark}} の履歴',
     ended: '改めたもの・取り消したものも表示（{{count}}件）',
-    superseded: '{{when}} {{who}} が改めた',
-    withdrawn: '{{when}} {{who}} が取り消した',
+    superseded: '{{when}} {{who}}さんが改めた',
+    withdrawn: '{{when}} {{who}}さんが取り消した',
     reason: '理由：{{reason}}',
   },
   withdraw: {

@@ -42,7 +42,7 @@ export const clock = {
     'before-first-mark': 'このカメラの最初の照合より前の写真です。',
     'after-last-mark': 'このカメラの最後の照合より後の写真です。',
   },
-  byHand: '{{who}}が {{when}} に日時を入力：{{reason}}',
+  byHand: '{{who}}さんが {{when}} に日時を入力：{{reason}}',
   brief: { 'clock-corrected': '時計を補正', 'dated-by-hand': '人が入力' },
   against: '疑わしい点',
   mark: {

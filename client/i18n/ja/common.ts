@@ -17,7 +17,7 @@ export const common = {
   signedOut:
     'サインインが切れました。表示中の内容はそのまま残っています。続けるには、もう一度サインインしてください。',
   otherAccount:
-    'このブラウザーには今、{{name}} さんがサインインしています。これからの記入は {{name}} さんの名前になります。ほかの人のまだ送れていない記入は、送らずに残してあります。',
+    'このブラウザーには今、{{name}}さんがサインインしています。これからの記入は {{name}}さんの名前になります。ほかの人のまだ送れていない記入は、送らずに残してあります。',
   account: 'アカウント',
   menu: 'メニュー',
   houseMenu: 'この建物の記録',
@@ -86,7 +86,7 @@ export const common = {
     tags_other: '記入 {{count, number}}件',
     coverings_other: 'ふさぎ工事 {{count, number}}件',
     notes_other: '覚え書き {{count, number}}件',
-    gaps_other: '未記録 {{count, number}}件',
+    gaps_other: '未記録 {{count, number}}本',
     statements_other: '入力 {{count, number}}件',
   },
   unsaved: {

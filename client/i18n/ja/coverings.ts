@@ -19,8 +19,8 @@ export const coverings = {
   },
   recordState: {
     complete: 'すべて記録あり',
-    gaps_other: '未記録 {{count}}件',
-    lost_other: '記録不能 {{count}}件',
+    gaps_other: '未記録 {{count}}本',
+    lost_other: '記録不能 {{count}}本',
     empty: '隠れる部材は未定',
   },
   andMore_other: 'ほか{{count, number}}本',

@@ -12,7 +12,7 @@ export const days = {
   plan: 'ふさぎ工事を予定する',
   gapsLeft_other: '隠れる{{hidden}}のうち、未記録 {{count, number}}本',
   noPlace: '場所の指定なし',
-  moreMissing_other: 'ほかに未記録 {{count, number}}件',
+  moreMissing_other: 'ほかに未記録 {{count, number}}本',
   hold: { ready: '検査待ち：', refused: '差し戻し（不備あり）：', outrun: '承認後に変わったもの：' },
   later: 'その先：',
   complete: '未記録なし：',

@@ -11,7 +11,7 @@ export const frame = {
   sheets: '軸組図と伏図',
   elevations: '軸組図',
   plans: '伏図',
-  gaps_other: '未記録 {{count, number}}件',
+  gaps_other: '未記録 {{count, number}}本',
   noGaps: '未記録なし',
   drawing: '{{sheet}}、{{day}}現在：{{members}}、{{missing}}',
   members_other: '部材 {{count, number}}本',

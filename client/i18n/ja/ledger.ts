@@ -64,16 +64,16 @@ export const ledger = {
       stamped_other: '全{{count, number}}項目の最上位ハッシュに、{{by}}のタイムスタンプが付いた：{{when}}。',
     },
     role: {
-      granted: '{{person}}に「{{role}}」の役割を与えた。',
-      withdrawn: '{{person}}の役割を外した。',
+      granted: '{{person}}さんに「{{role}}」の役割を与えた。',
+      withdrawn: '{{person}}さんの役割を外した。',
     },
     guest: {
       admitted: '{{label}}のために、{{what}}の閲覧リンクを作った（期限 {{when}}）。',
       ended: '閲覧リンクを無効にした。',
     },
     password: {
-      'link-made': '{{person}}がパスワードを作り直すためのリンクを作った（期限 {{when}}）。',
-      renewed: '{{by}}の作ったリンクで、{{person}}がパスワードを作り直した。',
+      'link-made': '{{person}}さんがパスワードを作り直すためのリンクを作った（期限 {{when}}）。',
+      renewed: '{{by}}さんの作ったリンクで、{{person}}さんがパスワードを作り直した。',
     },
     schedule: {
       imported:

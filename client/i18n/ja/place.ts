@@ -68,7 +68,7 @@ export const place = {
   view: '左右に {{degrees}}°の範囲が写っています。',
   device: {
     title: '端末',
-    text: '{{who}}が追加したときの端末の位置：{{lat}}, {{lon}}、誤差 ±{{error}}、測位 {{when}}。その時に端末のあった場所で、撮影場所ではなく、判定には使いません。',
+    text: '{{who}}さんが追加したときの端末の位置：{{lat}}, {{lon}}、誤差 ±{{error}}、測位 {{when}}。その時に端末のあった場所で、撮影場所ではなく、判定には使いません。',
     from: '現場の中心から{{point}}へ {{distance}} の所です。',
     inPlan: '端末：{{words}}',
   },

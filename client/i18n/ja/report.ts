@@ -15,9 +15,9 @@ export const report = {
   nothingMissing: '足りないものはありません。',
   nothingMissingText: '隠れる部材はすべて、記録があるか、記録なしで認められています。',
   whole:
-    '合計：隠れる部材{{hidden}}本、記録あり{{onRecord}}本、未記録{{gaps}}件、記録不能{{lost}}本。二つのふさぎ工事に入る部材は両方に数えます。',
+    '合計：隠れる部材{{hidden}}本、記録あり{{onRecord}}本、未記録{{gaps}}本、記録不能{{lost}}本。二つのふさぎ工事に入る部材は両方に数えます。',
   wholeWaived:
-    '合計：隠れる部材{{hidden}}本、記録あり{{onRecord}}本、未記録{{gaps}}件、記録不能{{lost}}本、記録なしで認めたもの{{waived}}本。二つのふさぎ工事に入る部材は両方に数えます。',
+    '合計：隠れる部材{{hidden}}本、記録あり{{onRecord}}本、未記録{{gaps}}本、記録不能{{lost}}本、記録なしで認めたもの{{waived}}本。二つのふさぎ工事に入る部材は両方に数えます。',
   weigh_other:
     '記録のあるもののうち{{count}}本は要検討です。記録には数えますが、要確認の事項があるか、読み取りにくいか、時刻を人が入れたものです。',
   unhidden_other: '部材表のうち{{count}}本は、どのふさぎ工事にも入っていません（隠れる予定がありません）。',
@@ -27,7 +27,7 @@ export const report = {
   counted: '{{hidden}}本のうち{{onRecord}}本は記録あり',
   count: {
     weigh_other: 'うち要検討 {{count}}本',
-    gaps_other: '未記録 {{count}}件',
+    gaps_other: '未記録 {{count}}本',
     lost_other: '記録不能 {{count}}本',
     waived_other: '記録なしで認めた {{count}}本',
     retired_other: '取りやめ {{count}}本',
@@ -60,7 +60,7 @@ export const report = {
   },
   findings: {
     open: '要確認：{{what}}',
-    accepted: '{{who}}が認めた：{{what}}（{{reason}}）',
+    accepted: '{{who}}さんが認めた：{{what}}（{{reason}}）',
     doubted: '{{by}}さんが疑義：「{{why}}」',
     answered: '{{by}}さんの疑義「{{why}}」に{{who}}さんが回答：「{{reason}}」',
   },

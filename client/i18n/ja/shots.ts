@@ -11,7 +11,7 @@ export const shots = {
   all: 'ふさいでいないものすべて',
   nothing: 'それまでにふさぐものに、足りない記録はありません。',
   nothingAtAll: '足りない記録はありません。これから隠れる部材に未記録はありません。',
-  later_other: 'ほかに未記録が{{count}}件あります（ふさぐのが後か、日が未定）。',
+  later_other: 'ほかに未記録が{{count}}本あります（ふさぐのが後か、日が未定）。',
   showAll: 'すべて表示',
   progress: '記録あり：{{total}}件のうち{{done}}件',
   lost_other: '{{count}}件は記録のないままふさがれました。',
@@ -19,7 +19,7 @@ export const shots = {
   closedSince_other:
     'この順路を作った後に{{names}}がふさがれました。立ち位置から見えなくなったものがあるかもしれません。順路を作り直してください。',
   since: '{{when}} の順路です。記録が届くと印が付き、並びは変わりません。',
-  added_other: 'この順路にない未記録が{{count}}件あります。',
+  added_other: 'この順路にない未記録が{{count}}本あります。',
   order: '順路を作り直す',
   level: '{{level}}',
   noLevel: '立ち位置',
