@@ -3,6 +3,7 @@ import type { AccountView } from '#domain/contract/views';
 import type { ScheduleImportView, SchedulePreviewView } from '#domain/contract/schedule-views';
 import type { StatedGrid } from '#domain/contract/frame-shapes';
 import { axisOf } from '#domain/frame/axis-of';
+import { facesOf, isPlausibleDepth } from '#domain/frame/faces-of';
 import { gridReader } from '#domain/frame/grid-reader';
 import { lexiconOf, type Lexicon } from '#domain/lexicon/lexicon';
 import { usualLie } from '#domain/lexicon/usual-lie';
@@ -44,6 +45,7 @@ export async function previewSchedule(
   const grid = await context.store.read.grid(house);
   const read = readSchedule(sheet.rows, choices.mapping, grid?.unit);
   const { diff, tags } = await compare(context.store.read, house, read, choices);
+  const lexicon = lexiconOf(await context.store.read.terms(house));
   return {
     columns: read.columns.map(({ index, header, field }) => ({ index, header, field })),
     rows: read.rows,
@@ -54,7 +56,8 @@ export async function previewSchedule(
     changed: diff.changed.map((change) => ({ ...change })),
     retired: diff.retired.map((mark) => ({ mark, tags: tags.get(mark) ?? 0 })),
     unchanged: diff.unchanged,
-    ...placesOf(diff, read, grid, lexiconOf(await context.store.read.terms(house))),
+    ...placesOf(diff, read, grid, lexicon),
+    doubtfulHeights: doubtfulHeights(diff, read, lexicon),
     digest: digestOf(diff),
   };
 }
@@ -124,14 +127,29 @@ async function compare(
   };
 }
 
+const saidBy = ({ added, changed }: ScheduleDiff) => [...added, ...changed.map(({ after }) => after)];
+
+/** Level members whose two heights are no faces of one piece, as where they are meant for its ends. */
+function doubtfulHeights(
+  diff: ScheduleDiff,
+  { mentioned }: ReadSchedule,
+  lexicon: Lexicon,
+): SchedulePreviewView['doubtfulHeights'] {
+  return saidBy(diff).flatMap(({ mark, kind, setOut }) => {
+    const faces = setOut && facesOf(setOut, usualLie(kind, lexicon));
+    if (!faces || isPlausibleDepth(faces, setOut.depth)) return [];
+    return [{ line: mentioned.get(mark) ?? 0, mark, ...faces, depth: setOut.depth }];
+  });
+}
+
 /** What of the stated places cannot be: those members are imported all the same, and have none. */
 function placesOf(
-  { added, changed }: ScheduleDiff,
+  diff: ScheduleDiff,
   { mentioned }: ReadSchedule,
   grid: StatedGrid | null,
   lexicon: Lexicon,
 ): Pick<SchedulePreviewView, 'outOfFrame' | 'lacksGrid'> {
-  const placed = [...added, ...changed.map(({ after }) => after)].filter(({ setOut }) => setOut?.from);
+  const placed = saidBy(diff).filter(({ setOut }) => setOut?.from);
   if (grid === null) return { outOfFrame: [], lacksGrid: placed.length > 0 };
   const reader = gridReader(grid);
   const outOfFrame = placed.flatMap(({ mark, kind, setOut }) => {

@@ -53,9 +53,9 @@ describeOverEitherDatabase('the frame in space, over HTTP', (make) => {
     await server.close();
     await place.remove();
   });
-  const sendSchedule = async <T>(query = ''): Promise<T> => {
+  const sendSchedule = async <T>(query = '', body = SCHEDULE): Promise<T> => {
     const response = await owner.raw('POST', `/houses/${house.id}/schedule?fileName=frame.csv${query}`, {
-      body: SCHEDULE,
+      body,
       headers: { 'content-type': 'text/csv' },
     });
     return (await response.json()) as T;
@@ -122,6 +122,33 @@ describeOverEitherDatabase('the frame in space, over HTTP', (make) => {
     expect(await sendSchedule<SchedulePreviewView>('&preview=1')).toMatchObject({
       ...{ outOfFrame: [], lacksGrid: true },
     });
+  });
+
+  it('says of which level members underside and top are no faces, and lays them level', async () => {
+    const rows = [
+      '番付,種類,始点,終点,階,下端,上端,断面',
+      'ろ通り梁,梁,ろ一,ろ四,1F,2500,2800,120×300',
+      '東の梁,梁,い一,い四,1F,0,1820,120×300',
+      '東の貫,貫,い一,い四,1F,0,1820,',
+      'ろ三,柱,ろ三,,1F,0,2500,120角',
+    ].join('\n');
+    const { doubtfulHeights, outOfFrame } = await sendSchedule<SchedulePreviewView>('&preview=1', rows);
+    expect(outOfFrame).toEqual([]);
+    expect(doubtfulHeights).toEqual([
+      { line: 3, mark: '東の梁', underside: 0, top: 1820, depth: 300 },
+      { line: 4, mark: '東の貫', underside: 0, top: 1820, depth: null },
+    ]);
+    await sendSchedule('', rows);
+    const { members } = await owner.get<FrameView>(`/houses/${house.id}/frame`);
+    const heights = ['ろ通り梁', '東の貫', 'ろ三'].map((mark) => {
+      const axis = members.find((one) => one.mark === mark)?.axis;
+      return [axis?.start.z, axis?.end.z];
+    });
+    expect(heights).toEqual([
+      [3100, 3100],
+      [1360, 1360],
+      [450, 2950],
+    ]);
   });
 
   it('works out what a zone hides, bay by bay, by kind and form', async () => {

@@ -29,8 +29,8 @@ export const schedule = {
     from: 'From mark',
     to: 'To mark',
     level: 'Level',
-    base: 'Height at the lower end',
-    top: 'Height at the upper end',
+    base: 'Height of the lower end, or of the underside',
+    top: 'Height of the upper end, or of the top side',
     width: 'Width or thickness',
     depth: 'Depth or height',
     section: 'Section',
@@ -63,6 +63,14 @@ export const schedule = {
       'The table says where members lie, but the house has no grid yet. What it says is kept; state the grid, and the frame can be drawn.',
     toGrid: 'State the grid',
     said: '{{field}}: {{value}}',
+  },
+  heights: {
+    title_one: 'The heights of {{count, number}} level member are to be looked at',
+    title_other: 'The heights of {{count, number}} level members are to be looked at',
+    lead: 'What lies level has an underside and a top side, as far apart as its section is deep. These members are imported all the same and drawn level, midway between the two heights.',
+    unlike:
+      'Line {{line}}: between underside ({{underside, number}} mm) and top side ({{top, number}} mm) of {{mark}} lie {{between, number}} mm, but its section is {{depth, number}} mm deep.',
+    deep: 'Line {{line}}: between underside ({{underside, number}} mm) and top side ({{top, number}} mm) of {{mark}} lie {{between, number}} mm, which is no depth of a section.',
   },
   why: {
     'from-missing': 'It does not say where it begins.',

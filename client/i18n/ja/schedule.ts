@@ -64,6 +64,13 @@ export const schedule = {
     toGrid: '通り芯を入力する',
     said: '{{field}}：{{value}}',
   },
+  heights: {
+    title_other: '高さを確かめたい水平材が{{count, number}}本',
+    lead: '水平材の下端と上端の差は、断面の成になります。取り込みはされ、二つの高さの中間に水平に描きます。',
+    unlike:
+      '{{line}}行目：{{mark}}は、下端（{{underside, number}} mm）と上端（{{top, number}} mm）の差が{{between, number}} mmですが、断面の成は{{depth, number}} mmです。',
+    deep: '{{line}}行目：{{mark}}は、下端（{{underside, number}} mm）と上端（{{top, number}} mm）の差が{{between, number}} mmあり、断面の成とは考えられません。',
+  },
   why: {
     'from-missing': '始点がありません。',
     'to-missing': '終点がありません。',

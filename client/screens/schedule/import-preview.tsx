@@ -6,6 +6,7 @@ import { AgreeToImport } from './agree-to-import.tsx';
 import { BadRows } from './bad-rows.tsx';
 import { FIRST_CHOICES, type ChosenTable, type ImportChoices } from './chosen-table.ts';
 import { ColumnTable } from './column-table.tsx';
+import { DoubtfulHeights } from './doubtful-heights.tsx';
 import { ImportOutcome } from './import-outcome.tsx';
 import { MissingMembers } from './missing-members.tsx';
 import { hasMarkColumn } from './preview-words.ts';
@@ -44,6 +45,7 @@ export function ImportPreview({ table, onDone }: ImportPreviewProps) {
             />
           ) : null}
           <OutOfFrame preview={preview} />
+          <DoubtfulHeights members={preview.doubtfulHeights} />
           {preview.rows > 0 && hasMarkColumn(preview) ? (
             <MissingMembers
               retired={preview.retired}

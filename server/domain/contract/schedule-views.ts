@@ -70,6 +70,20 @@ export const SchedulePreviewView = z
         description:
           'Members that are imported, but whose place in the frame cannot be as it stands in the table, or with what the record has.',
       }),
+    doubtfulHeights: z
+      .array(
+        z.object({
+          line: z.int(),
+          mark: MarkShape,
+          underside: z.number(),
+          top: z.number(),
+          depth: z.number().nullable().meta({ description: 'Stated depth of the section.' }),
+        }),
+      )
+      .meta({
+        description:
+          'Level members whose stated underside and top (mm) cannot be the faces of one piece. They are imported, and drawn level midway between the two.',
+      }),
     lacksGrid: z
       .boolean()
       .meta({ description: 'Places are stated, but the house has no grid to read them by.' }),

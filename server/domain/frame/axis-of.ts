@@ -1,5 +1,6 @@
 import type { Crossing, Level } from './grid.ts';
 import type { GridReader } from './grid-reader.ts';
+import { facesOf, isPlausibleDepth } from './faces-of.ts';
 import { roundMm, type Mm } from './length.ts';
 import type { Axis, AxisProblem, Point, SetOut, UsualLie } from './set-out.ts';
 
@@ -14,17 +15,19 @@ const STEEP_DEG = 85;
 
 /**
  * The axis of a member from what the schedule states, the grid, and what is usual for its kind: what
- * stands goes from its level to the next, what lies is at its level, unless heights are stated; what slopes
- * needs a top. Which way it runs follows from its two ends. Says the first thing that cannot be.
+ * stands goes from its level to the next, what lies is at its level, unless heights are stated; midway
+ * between its faces where these are; what slopes needs a top. Which way it runs follows from its two ends.
+ * Says the first thing that cannot be.
  */
-export function axisOf(setOut: SetOut, usual: UsualLie, reader: GridReader): ReadAxis {
-  const from = readEnd(setOut.from, 'from', reader);
+export function axisOf(stated: SetOut, usual: UsualLie, reader: GridReader): ReadAxis {
+  const from = readEnd(stated.from, 'from', reader);
   if ('reason' in from) return refuse(from);
-  const stands = setOut.to.trim() === '';
+  const stands = stated.to.trim() === '';
   if (stands && (usual.lies === 'level' || usual.lies === 'sloping')) return problem('to-missing', 'to');
-  const to = stands ? from : readEnd(setOut.to, 'to', reader);
+  const to = stands ? from : readEnd(stated.to, 'to', reader);
   if ('reason' in to) return refuse(to);
   const isUpright = from.x === to.x && from.y === to.y;
+  const setOut = isUpright ? stated : betweenFaces(stated, usual);
   if (setOut.top === null && usual.lies === 'level' && isUpright) return problem('no-length', 'to');
   // Drawn flat, a rafter would lie outside the roof that hides it.
   if (setOut.top === null && usual.lies === 'sloping') return problem('top-missing', 'top');
@@ -48,6 +51,25 @@ export function axisOf(setOut: SetOut, usual: UsualLie, reader: GridReader): Rea
     },
   };
 }
+
+/**
+ * What lies is midway between its faces, which say its depth too where the schedule does not; below a top
+ * alone by half of its depth.
+ */
+function betweenFaces(stated: SetOut, usual: UsualLie): SetOut {
+  if (usual.lies !== 'level' || stated.top === null) return stated;
+  const faces = facesOf(stated, usual);
+  if (faces) {
+    const isDepth = stated.depth === null && isPlausibleDepth(faces, null);
+    const depth = isDepth ? faces.top - faces.underside : stated.depth;
+    return { ...stated, ...levelAt((faces.underside + faces.top) / 2), depth };
+  }
+  if (stated.base !== null) return stated;
+  const [, usualDepth] = usual.section ?? PLAIN_SECTION;
+  return { ...stated, ...levelAt(stated.top - (stated.depth ?? usualDepth) / 2) };
+}
+
+const levelAt = (height: number) => ({ base: height, top: height });
 
 const problem = (reason: AxisProblem['reason'], field: AxisProblem['field']) =>
   ({ ok: false, problem: { reason, field } }) as const;

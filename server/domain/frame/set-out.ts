@@ -3,7 +3,8 @@ import type { Mm } from './length.ts';
 /**
  * Where a member lies, as the schedule states it. `from` and `to` are crossings of the grid, `from` the
  * lower end; base and top are the heights of its axis at these two ends above the level, or above the
- * datum where no level is named. Section in mm: width × depth in plan (along the first and the second
+ * datum where no level is named; of what lies, where both are stated, its underside and its top
+ * (faces-of.ts). Section in mm: width × depth in plan (along the first and the second
  * lines' positions) of what stands, thickness × height of what lies or slopes. null: not stated.
  */
 export interface SetOut {

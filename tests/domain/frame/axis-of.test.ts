@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
 import { axisOf, pointOn } from '#domain/frame/axis-of';
+import { facesOf, isPlausibleDepth } from '#domain/frame/faces-of';
 import { gridReader } from '#domain/frame/grid-reader';
 import type { Mm } from '#domain/frame/length';
 import { AXIS_PROBLEMS, type SetOut, type UsualLie } from '#domain/frame/set-out';
@@ -9,6 +10,7 @@ import { axisBetween, BAY, pointAt, someGrid, someReader } from '../../support/s
 const UNSAID: SetOut = { from: '', to: '', level: '', base: null, top: null, width: null, depth: null };
 const POST: UsualLie = { lies: 'upright', section: [120, 120] };
 const RAIL: UsualLie = { lies: 'level', section: [15, 105] };
+const BEAM: UsualLie = { lies: 'level', section: [120, 240] };
 const RAFTER: UsualLie = { lies: 'sloping', section: [45, 60] };
 const ANY: UsualLie = { lies: 'none', section: null };
 
@@ -111,10 +113,59 @@ describe('a rail', () => {
   });
   it('below all levels belongs to the lowest', () =>
     expect(axis({ from: 'い一', to: 'ろ一', base: -3000 }, RAIL).level).toBe('1F'));
-  it('falls a little to drain and is level, and by more slopes', () => {
+  it('or whatever falls a little to drain is level, and by more slopes', () => {
     // tan 5° = 0.0875: 159 mm in a bay.
-    const fall = (top: number) => axis({ from: 'い一', to: 'ろ一', base: 0, top }, RAIL).runs;
+    const fall = (top: number) => axis({ from: 'い一', to: 'ろ一', base: 0, top }, ANY).runs;
     expect([fall(159), fall(160)]).toEqual(['level', 'sloping']);
+  });
+});
+
+/** 下端 and 上端 of what lies are the faces of its section. Common practice of timber lists. */
+describe('a level piece with underside and top', () => {
+  const lie = { from: 'い一', to: 'へ一', level: '2F' };
+  it('lies midway between the two, as deep as they are apart', () => {
+    expect(axis({ ...lie, base: -300, top: 0, width: 120 }, BEAM)).toMatchObject({
+      ...{ start: { z: 3100 }, end: { z: 3100 }, runs: 'level', depth: 300, width: 120, assumed: [] },
+    });
+    expect(axis({ ...lie, base: -300, top: 0, depth: 290 }, BEAM)).toMatchObject({
+      ...{ start: { z: 3100 }, end: { z: 3100 }, depth: 290 },
+    });
+  });
+  it('of which only the top is stated hangs from it by half its depth', () =>
+    expect(axis({ ...lie, top: 0, depth: 240 }, BEAM)).toMatchObject({
+      ...{ start: { z: 3130 }, end: { z: 3130 }, runs: 'level' },
+    }));
+  it('is level also where they are no faces, and then not as deep', () => {
+    const faces = facesOf({ ...UNSAID, ...lie, base: 0, top: 1820 }, BEAM);
+    expect(faces && isPlausibleDepth(faces, null)).toBe(false);
+    expect(axis({ ...lie, base: 0, top: 1820 }, BEAM)).toMatchObject({
+      ...{ start: { z: 4160 }, end: { z: 4160 }, runs: 'level', depth: 240 },
+    });
+  });
+  it('is compared with the stated depth, give or take what planing takes', () => {
+    const plausible = (depth: number | null) => isPlausibleDepth({ underside: -300, top: 0 }, depth);
+    expect([270, 300, 330, null].map(plausible)).toEqual([true, true, true, true]);
+    expect([105, 269, 331].map(plausible)).toEqual([false, false, false]);
+    expect(isPlausibleDepth({ underside: 0, top: 1001 }, null)).toBe(false);
+  });
+  it('has no faces where it stands, slopes or is nobody’s kind', () => {
+    const heights = { ...UNSAID, from: 'い一', to: 'へ一', base: 0, top: 300 };
+    expect([POST, RAFTER, ANY].map((usual) => facesOf(heights, usual))).toEqual([null, null, null]);
+    expect(facesOf({ ...heights, to: '' }, RAIL)).toBeNull();
+    expect(axis(heights, RAFTER).end.z).toBe(300);
+  });
+  it('never slopes, whatever is stated', () => {
+    const height = fc.option(fc.integer({ min: -1000, max: 9000 }));
+    fc.assert(
+      fc.property(height, height, fc.option(fc.integer({ min: 1, max: 900 })), (base, top, depth) => {
+        const found = read({ ...lie, base, top, depth }, BEAM);
+        if (!found.ok) return;
+        expect(found.axis.runs).toBe('level');
+        expect(found.axis.start.z).toBe(found.axis.end.z);
+        if (base === null || top === null) return;
+        expect(found.axis.start.z - 3250).toBeCloseTo((base + top) / 2, 2);
+      }),
+    );
   });
 });
 
@@ -234,8 +285,10 @@ describe('any statement', () => {
         expect(end.z).toBeGreaterThanOrEqual(start.z);
         expect(length).toBeCloseTo(Math.hypot(end.x - start.x, end.y - start.y, end.z - start.z), 2);
         expect(Math.min(length, width, depth)).toBeGreaterThan(0);
-        expect(assumed.includes('base')).toBe(stated.base === null);
-        expect(assumed.includes('section')).toBe(stated.width === null || stated.depth === null);
+        const hangsFromItsTop = usual === RAIL && stated.top !== null && stated.from !== stated.to;
+        expect(assumed.includes('base')).toBe(stated.base === null && !hangsFromItsTop);
+        if (stated.width !== null && stated.depth !== null) expect(assumed).not.toContain('section');
+        if (stated.width === null) expect(assumed).toContain('section');
       }),
       { numRuns: 2000 },
     );
