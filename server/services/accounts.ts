@@ -10,11 +10,11 @@ export interface Accounts {
   /** The cookies that end the session. Whatever streams the person still has open are ended, too. */
   signOut(headers: Headers): Promise<string[]>;
   sessions(person: string, headers: Headers): Promise<SessionView[]>;
-  /** Every session of the person, and the access tokens where that is asked. */
+  /** Every session and calendar address of the person, and the access tokens where that is asked. */
   endSessions(person: string, also: { tokens: boolean }): Promise<void>;
-  /** Ends all sessions. Throws Failure('present-password-wrong'). */
+  /** Ends all sessions and calendar addresses. Throws Failure('present-password-wrong'). */
   changePassword(person: string, change: PasswordChange): Promise<void>;
-  /** Spends a one-time link, sets the password and ends all sessions and tokens. Throws 'link-used-or-expired'. */
+  /** Spends a one-time link, sets the password and ends all sessions, calendar addresses and tokens. Throws 'link-used-or-expired'. */
   renewPassword(secret: string, password: string): Promise<void>;
   /** Throws Failure('email-in-use'). */
   create(person: NewPerson & { keeper: boolean }): Promise<AccountView>;

@@ -182,6 +182,17 @@ describeOverEitherDatabase('closings as a calendar', (make) => {
     expect(await refused.json()).toMatchObject({ code: 'not-found', params: { what: 'calendar' } });
   });
 
+  // OWASP ASVS 4.0.3, 3.3.3 (from memory): whoever changes a password can end all else that was open.
+  it('ends with the password and with all sessions of whoever made the address, of nobody else', async () => {
+    const other = await link();
+    const carpenter = await server.join(house.id, 'leaves@example.org');
+    const first = await link(carpenter);
+    clock += 60_000;
+    await carpenter.delete('/sessions?tokens=0');
+    expect((await get(first)).status).toBe(404);
+    expect((await get(other)).status).toBe(200);
+  });
+
   it('refuses whoever tries many secrets for a while, and then answers again', async () => {
     const secret = await link();
     for (let i = 0; i < 10; i++) await get(randomUUID());

@@ -26,8 +26,13 @@ export async function listSessions(
   }));
 }
 
+/**
+ * Ends the calendar addresses too: whoever ends everything does not trust what is about, and an address
+ * reads the house without a sign-in (OWASP ASVS 4.0.3, 3.3.3, from memory).
+ */
 export async function endSessions(db: Db, person: string, { tokens }: { tokens: boolean }): Promise<void> {
   await db.deleteFrom('personSession').where('userId', '=', person).execute();
+  await db.deleteFrom('calendarLink').where('personId', '=', person).execute();
   if (tokens) await db.deleteFrom('accessToken').where('personId', '=', person).execute();
   await announceEnd(db, person);
 }

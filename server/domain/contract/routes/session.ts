@@ -69,7 +69,7 @@ export const SESSION_ROUTES = {
   endSessions: route({
     method: 'DELETE',
     path: '/sessions',
-    summary: 'Sign out everywhere; tokens=1 ends the access tokens as well.',
+    summary: 'Sign out everywhere and end your calendar addresses; tokens=1 ends the access tokens as well.',
     access: 'account',
     query: z.object({ tokens: flag }),
     status: 204,
@@ -97,7 +97,8 @@ export const SESSION_ROUTES = {
   renewPassword: route({
     method: 'POST',
     path: '/links/{link}/password',
-    summary: 'Set a new password with a one-time link. All sessions and access tokens of the account end.',
+    summary:
+      'Set a new password with a one-time link. All sessions, calendar addresses and access tokens of the account end.',
     access: 'anyone',
     body: z.strictObject({ password }),
     status: 200,
