@@ -16,6 +16,8 @@ interface Words {
   readonly noDay: string;
   readonly closed: string;
   readonly lost: (count: number) => string;
+  /** Of what has closed: so many gaps were accepted before. */
+  readonly accepted: (count: number) => string;
   readonly gaps: (count: number) => string;
   readonly empty: string;
   readonly complete: string;
@@ -38,6 +40,7 @@ const WORDS: Readonly<Record<CalendarLang, Words>> = {
     noDay: 'no closing day any more',
     closed: 'closed',
     lost: (count) => `closed, ${count} lost`,
+    accepted: (count) => `${count} accepted without a record`,
     gaps: (count) => (count === 1 ? '1 gap' : `${count} gaps`),
     empty: 'hides nothing yet',
     complete: 'no gaps, all on record',
@@ -67,6 +70,7 @@ const WORDS: Readonly<Record<CalendarLang, Words>> = {
     noDay: 'ふさぐ日は未定に戻った',
     closed: 'ふさぎ済み',
     lost: (count) => `ふさぎ済み、記録不能${count}本`,
+    accepted: (count) => `記録なしで認めた部材${count}本`,
     gaps: (count) => `未記録${count}本`,
     empty: '隠れる部材は未定',
     complete: '未記録なし、すべて記録あり',
@@ -100,11 +104,16 @@ function standing(covering: CalendarCovering, day: string | null, words: Words):
 }
 
 function recordOf({ closedAt, counts }: CalendarCovering, day: string | null, words: Words): string {
-  if (closedAt !== null) return counts.lost > 0 ? words.lost(counts.lost) : words.closed;
+  if (closedAt !== null) return closedAs(counts, words);
   if (day === null) return words.noDay;
   if (counts.gaps > 0) return words.gaps(counts.gaps);
   if (counts.hidden + counts.before === 0) return words.empty;
   return counts.waived > 0 ? words.waived(counts.waived) : words.complete;
+}
+
+function closedAs({ lost, waived }: CalendarCovering['counts'], words: Words): string {
+  const closed = lost > 0 ? words.lost(lost) : words.closed;
+  return waived > 0 ? `${closed}${words.and}${words.accepted(waived)}` : closed;
 }
 
 /** `day` is null where a day that was told before is no longer planned. */

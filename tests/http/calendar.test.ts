@@ -1,6 +1,7 @@
 import ICAL from 'ical.js';
 import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, beforeEach, expect, it } from 'vitest';
+import type { ReviewView } from '#domain/contract/review-views';
 import type { HouseView } from '#domain/contract/views';
 import { describeOverEitherDatabase, type PlaceForDatabase } from '../support/databases.ts';
 import { newHouse, startServer, type Client, type TestServer } from '../support/server.ts';
@@ -191,6 +192,21 @@ describeOverEitherDatabase('closings as a calendar', (make) => {
     await carpenter.delete('/sessions?tokens=0');
     expect((await get(first)).status).toBe(404);
     expect((await get(other)).status).toBe(200);
+  });
+
+  it('keeps in the title of what has closed how many gaps were accepted', async () => {
+    const id = await plan('2026-04-20', ['い一', 'い二'], 'Floor');
+    const inspector = await server.join(house.id, 'looks@example.org', 'inspector');
+    const secret = await link();
+    await server.owner.post(`/coverings/${id}/ready`, {});
+    const { lines } = await inspector.get<ReviewView>(`/coverings/${id}/review`);
+    const members = lines.map(({ mark, basis }) => ({ mark, basis, waived: 'Seen on site.' }));
+    await inspector.post(`/coverings/${id}/releases`, { id: randomUUID(), members });
+    clock += 60_000;
+    await server.owner.post(`/coverings/${id}/close`, { closedAt: null });
+    expect((await events(secret)).map(({ summary }) => summary)).toEqual([
+      'Floor: closed, 2 accepted without a record, under release',
+    ]);
   });
 
   it('refuses whoever tries many secrets for a while, and then answers again', async () => {
