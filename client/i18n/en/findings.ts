@@ -3,9 +3,10 @@ import { FINDING_NAMES } from '#domain/record/findings/names';
 export const findings = {
   title: 'Findings',
   lead: 'What does not fit together, or cannot be known. Nothing is put right silently: correct what is wrong, or accept it by your name with a reason. Both stay on record.',
-  none: 'Nothing to look at',
-  noneText:
-    'All that is on record fits together, as far as the program can tell. That does not replace looking at the frame.',
+  none: 'Nothing found',
+  noneText_one: 'The {{count, number}} check of this page found nothing that is open: {{checks}}.',
+  noneText_other: 'The {{count, number}} checks of this page found nothing that is open: {{checks}}.',
+  noneBeyond: 'What nobody photographed or tagged they do not see. Look at the frame itself.',
   noneAccepted: 'Nothing was accepted yet',
   noneAcceptedText: 'What somebody accepts is listed here, with the name and the reason.',
   open: 'To be looked at ({{count, number}})',

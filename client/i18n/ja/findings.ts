@@ -5,8 +5,10 @@ import type { findings as english } from '../en/findings.ts';
 export const findings = {
   title: '要確認',
   lead: '食い違うもの、確かめられないものの一覧です。黙って直すことはありません。誤りは直し、そのままでよいものは名前と理由を添えて認めてください。どちらも記録に残ります。',
-  none: '確認するものはありません',
-  noneText: 'プログラムに分かる範囲では、記録に食い違いはありません。現物を見ることの代わりにはなりません。',
+  none: '該当するものはありません',
+  noneText_other:
+    'この画面の{{count, number}}項目の確認では、未解決のものは見つかりませんでした（{{checks}}）。',
+  noneBeyond: '撮影や記入のないものは、この確認では分かりません。現物を見てください。',
   noneAccepted: '認めたものはまだありません',
   noneAcceptedText: '認めたものは、名前と理由とともにここに載ります。',
   open: '未確認（{{count, number}}件）',

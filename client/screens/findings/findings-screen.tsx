@@ -1,7 +1,8 @@
 import { Link, useSearchParams } from 'react-router';
 import type { FindingsView } from '#domain/contract/findings';
 import { groupBy } from '#domain/group-by';
-import { FINDING_KINDS } from '#domain/record/findings/kinds';
+import { FINDING_KINDS, type FindingKind } from '#domain/record/findings/kinds';
+import { formatList } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { EmptyState } from '../../parts/empty-state.tsx';
@@ -31,7 +32,7 @@ export function FindingsScreen() {
   return (
     <Page title={t('findings.title')} lead={t('findings.lead')}>
       {counts ? <Choice counts={counts} state={state} kind={kind} /> : <Spinner />}
-      {counts && found.length === 0 ? <Nothing state={state} /> : null}
+      {counts && found.length === 0 ? <Nothing state={state} kind={kind} /> : null}
       {[...groupBy(found, (finding) => finding.kind)].map(([of, findings]) => (
         <FindingGroup key={of} kind={of} findings={findings} answering={answering} />
       ))}
@@ -49,12 +50,20 @@ export function FindingsScreen() {
   );
 }
 
-function Nothing({ state }: { state: 'open' | 'accepted' }) {
-  const { t } = useWords();
-  return state === 'open' ? (
-    <EmptyState title={t('findings.none')}>{t('findings.noneText')}</EmptyState>
-  ) : (
-    <EmptyState title={t('findings.noneAccepted')}>{t('findings.noneAcceptedText')}</EmptyState>
+/** Says what was looked for, so that nobody takes it for a word about the rest. */
+function Nothing({ state, kind }: { state: 'open' | 'accepted'; kind: FindingKind | undefined }) {
+  const { t, lang } = useWords();
+  if (state === 'accepted')
+    return <EmptyState title={t('findings.noneAccepted')}>{t('findings.noneAcceptedText')}</EmptyState>;
+  const looked = kind === undefined ? FINDING_KINDS : [kind];
+  const checks = formatList(
+    looked.map((one) => t(`findings.kind.${one}`)),
+    lang,
+  );
+  return (
+    <EmptyState title={t('findings.none')}>
+      {t('findings.noneText', { count: looked.length, checks })} {t('findings.noneBeyond')}
+    </EmptyState>
   );
 }
 
