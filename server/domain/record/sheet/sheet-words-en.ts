@@ -85,7 +85,8 @@ export const SHEET_WORDS_EN: SheetWords = {
   doubts: (said) => `Before the release: ${said.join('; ')}`,
   later: {
     heading: 'Later than the release',
-    lead: (when) => `As of ${when}. What stands here alters nothing of the release.`,
+    lead: (when) =>
+      `As of ${when}. The release itself reads as it was given; whether it still stands is said here.`,
     stands: 'Standing',
     standing: 'It stands.',
     closing: 'Closing',

@@ -83,7 +83,7 @@ export const SHEET_WORDS_JA: SheetWords = {
   doubts: (said) => `承認の前に疑義あり：${said.join('。')}`,
   later: {
     heading: '承認より後のこと',
-    lead: (when) => `${when}現在。ここにあることは、承認の内容を変えません。`,
+    lead: (when) => `${when}現在。承認の記載は当時のままです。今も有効かどうかはここに示します。`,
     stands: '承認',
     standing: '有効です。',
     closing: 'ふさいだ日時',
