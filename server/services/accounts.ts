@@ -40,8 +40,8 @@ export interface Accounts {
   guestOf(secret: string): Promise<string | undefined>;
   /** That the guest was there now. */
   noteGuest(secret: string): Promise<void>;
-  /** When each of these guests was last there, as far as they were. */
-  guestUses(guests: readonly string[]): Promise<ReadonlyMap<string, string>>;
+  /** When each of these guests was last there, null for never; nothing of those for whom there is no secret here. */
+  guestUses(guests: readonly string[]): Promise<ReadonlyMap<string, string | null>>;
 
   tokens(person: string): Promise<TokenView[]>;
   createToken(person: string, token: NewToken): Promise<{ token: TokenView; secret: string }>;

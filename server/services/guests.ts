@@ -6,11 +6,13 @@ import { Failure } from './failure.ts';
 import type { Guest, HouseWriting } from './record-store.ts';
 import { assertRepeated } from './same-content.ts';
 
-/** Links that can be used, with when they last were. */
+/** Links that hold, with when they were last used; of a restored house also those that open nothing here. */
 export async function listGuests(context: Context, house: string): Promise<GuestView[]> {
   const guests = await context.store.read.guests(house, context.now());
   const uses = await context.accounts.guestUses(guests.map(({ id }) => id));
-  return guests.map((guest) => toView(guest, uses.get(guest.id) ?? null));
+  return guests.map((guest) =>
+    toView(guest, { lastUsedAt: uses.get(guest.id) ?? null, opensHere: uses.has(guest.id) }),
+  );
 }
 
 /**
@@ -34,7 +36,10 @@ export async function admitGuest(
     await writing.say({ kind: 'guest.admitted', version: 1, payload: { guest: id, shows, label, until } });
     return required(writing, id);
   });
-  return { guest: toView(guest, null), secret: await context.accounts.makeGuestSecret(id) };
+  return {
+    guest: toView(guest, { lastUsedAt: null, opensHere: true }),
+    secret: await context.accounts.makeGuestSecret(id),
+  };
 }
 
 export async function endGuest(
@@ -79,7 +84,7 @@ async function required(writing: HouseWriting, id: string): Promise<Guest> {
 
 function toView(
   { id, shows, name, label, by, admittedAt, until }: Guest,
-  lastUsedAt: string | null,
+  secret: Pick<GuestView, 'lastUsedAt' | 'opensHere'>,
 ): GuestView {
-  return { id, shows, name, label, by: by && by.name, admittedAt, until, lastUsedAt };
+  return { id, shows, name, label, by: by && by.name, admittedAt, until, ...secret };
 }

@@ -1,9 +1,11 @@
 import { execFile } from 'node:child_process';
+import { randomUUID } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { readFile, writeFile } from 'node:fs/promises';
 import path from 'node:path';
 import { promisify } from 'node:util';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { GuestView } from '#domain/contract/guests';
 import type { HouseView, PhotoView } from '#domain/contract/views';
 import { verifyArchive } from '#domain/verify/verify-archive';
 import { compose } from '../../server/compose.ts';
@@ -25,6 +27,10 @@ async function download({ owner }: TestServer, house: string, to: string): Promi
   return to;
 }
 
+async function guestsOf({ owner }: TestServer, house: string): Promise<GuestView[]> {
+  return (await owner.get<{ guests: GuestView[] }>(`/houses/${house}/guests`)).guests;
+}
+
 async function originalsOf({ owner }: TestServer, house: string): Promise<string[]> {
   const { photos } = await owner.get<{ photos: PhotoView[] }>(`/houses/${house}/photos`);
   expect(photos.length).toBe(2);
@@ -42,6 +48,9 @@ describeOverBothDatabases('a house restored from its archive', (make, kind) => {
     place = await make();
     server = await startServer(place);
     house = await sampleHouse(server.owner);
+    await server.owner.post(`/houses/${house.id}/guests`, {
+      ...{ id: randomUUID(), shows: { mark: 'い一' }, label: 'The family' },
+    });
     ({ folder, remove } = await temporaryFolder());
     file = await download(server, house.id, path.join(folder, 'house.zip'));
   });
@@ -86,6 +95,9 @@ describeOverBothDatabases('a house restored from its archive', (make, kind) => {
         const { houses } = await again.owner.get<{ houses: HouseView[] }>('/houses');
         expect(houses).toMatchObject([{ id: house.id, role: 'owner', counts: { photos: 2, members: 3 } }]);
         expect(await again.owner.get(`/houses/${house.id}/ledger`)).toMatchObject({ size: state.size + 1 });
+        // Secrets are in no archive: the links hold, and open nothing here.
+        expect(await guestsOf(server, house.id)).toMatchObject([{ label: 'The family', opensHere: true }]);
+        expect(await guestsOf(again, house.id)).toMatchObject([{ label: 'The family', opensHere: false }]);
         const paper = { ...state, release: null };
         const copy = await download(again, house.id, path.join(folder, 'again.zip'));
         expect((await verifyFile(copy, { paper })).paper?.size).toBe(state.size);

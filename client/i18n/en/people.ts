@@ -58,6 +58,7 @@ export const people = {
     until: 'Holds until',
     used: 'Last used',
     never: 'never',
+    notHere: 'Does not work here: the house was restored from an archive. Make a new link.',
     by: 'by {{name}}',
     end: 'End',
     endNamed: 'End the guest link for {{label}}',

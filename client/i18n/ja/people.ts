@@ -58,6 +58,7 @@ export const people = {
     until: '期限',
     used: '最終使用',
     never: 'なし',
+    notHere: 'ここでは使えません。記録一式から復元した建物のためです。新しいリンクを作ってください。',
     by: '作成：{{name}}',
     end: '無効にする',
     endNamed: '{{label}}の閲覧リンクを無効にする',

@@ -15,6 +15,7 @@ export function GuestTable({ guests }: { guests: readonly GuestView[] }) {
   const { zone } = useHouse();
   const [ending, setEnding] = useState<GuestView | null>(null);
   const time = (at: string) => formatInstant(at, zone, lang);
+  const lastUse = (at: string | null) => (at === null ? t('people.guests.never') : time(at));
   const { label, what, until, used } = t('people.guests', { returnObjects: true });
   return (
     <>
@@ -35,7 +36,7 @@ export function GuestTable({ guests }: { guests: readonly GuestView[] }) {
               )}
             </td>
             <td data-label={used}>
-              {guest.lastUsedAt === null ? t('people.guests.never') : time(guest.lastUsedAt)}
+              {guest.opensHere ? lastUse(guest.lastUsedAt) : t('people.guests.notHere')}
             </td>
             <td>
               <Button

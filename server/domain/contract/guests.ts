@@ -29,6 +29,9 @@ export const GuestView = GuestFacts.extend({
   admittedAt: Instant,
   until: Instant,
   lastUsedAt: Instant.nullable(),
+  opensHere: z.boolean().meta({
+    description: 'false in a house restored from an archive, which holds no secrets: make a new link.',
+  }),
 }).meta({ id: 'Guest' });
 export type GuestView = z.infer<typeof GuestView>;
 

@@ -32,7 +32,10 @@ export async function noteGuest(db: Db, now: Date, secret: string): Promise<void
     .execute();
 }
 
-export async function guestUses(db: Db, guests: readonly string[]): Promise<ReadonlyMap<string, string>> {
+export async function guestUses(
+  db: Db,
+  guests: readonly string[],
+): Promise<ReadonlyMap<string, string | null>> {
   if (guests.length === 0) return new Map();
   const rows = await db
     .selectFrom('guestSecret')
@@ -40,7 +43,5 @@ export async function guestUses(db: Db, guests: readonly string[]): Promise<Read
     .where('guestId', 'in', guests)
     .groupBy('guestId')
     .execute();
-  return new Map(
-    rows.flatMap(({ guestId, lastUsedAt }) => (lastUsedAt ? [[guestId, lastUsedAt.toISOString()]] : [])),
-  );
+  return new Map(rows.map(({ guestId, lastUsedAt }) => [guestId, lastUsedAt && lastUsedAt.toISOString()]));
 }
