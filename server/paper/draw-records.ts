@@ -4,8 +4,9 @@ import { HAIRLINE, INK, LINE_WIDTH, MARGIN, SOFT, keepTogether, type Pdf } from 
 
 const GAP = 12;
 const COLUMN = (LINE_WIDTH - GAP) / 2;
-const PICTURE = 82;
-const BESIDE = PICTURE + 8;
+/** Two in a row over the width of the text: a joint is recognised on paper. */
+const PICTURE = { width: COLUMN, height: 150 };
+const BELOW = 4;
 /** Signs of a record that would make a tower of a narrow column. */
 const MUCH = 220;
 
@@ -31,13 +32,11 @@ const saysMuch = ({ lines }: SheetRecord) => lines.join('').length > MUCH;
 /** Of all that is drawn of a row, which does not go over a page. */
 export function heightOfRow(pdf: Pdf, row: readonly SheetRecord[]): number {
   pdf.font('plain').fontSize(8);
-  const heights = row.map((record) =>
-    Math.max(heightOfLines(pdf, record.lines, widthOf(record)), record.isPictured ? PICTURE : 0),
-  );
+  const heights = row.map((record) => heightOfLines(pdf, record.lines, widthOf(record)) + overWords(record));
   return Math.max(0, ...heights);
 }
 
-/** Each with its picture before its words. */
+/** Each with its picture over its words. */
 export function drawRow(pdf: Pdf, row: readonly Pictured[]): void {
   const height = heightOfRow(
     pdf,
@@ -51,23 +50,27 @@ export function drawRow(pdf: Pdf, row: readonly Pictured[]): void {
 }
 
 function widthOf(record: SheetRecord): number {
-  return (saysMuch(record) ? LINE_WIDTH : COLUMN) - (record.isPictured ? BESIDE : 0);
+  return saysMuch(record) ? LINE_WIDTH : COLUMN;
+}
+
+function overWords({ isPictured }: SheetRecord): number {
+  return isPictured ? PICTURE.height + BELOW : 0;
 }
 
 function drawRecord(pdf: Pdf, { record, picture }: Pictured, x: number, y: number): void {
   if (record.isPictured) drawPicture(pdf, picture, x, y);
   pdf.font('plain').fontSize(8).fillColor(INK);
-  drawLines(pdf, record.lines, { x: record.isPictured ? x + BESIDE : x, y, width: widthOf(record) });
+  drawLines(pdf, record.lines, { x, y: y + overWords(record), width: widthOf(record) });
 }
 
 function drawPicture(pdf: Pdf, picture: Uint8Array | null, x: number, y: number): void {
   if (picture) {
-    pdf.image(Buffer.from(picture), x, y, { fit: [PICTURE, PICTURE] });
+    pdf.image(Buffer.from(picture), x, y, { fit: [PICTURE.width, PICTURE.height] });
     return;
   }
-  pdf.rect(x, y, PICTURE, PICTURE).lineWidth(0.5).strokeColor(HAIRLINE).stroke();
+  pdf.rect(x, y, PICTURE.width, PICTURE.height).lineWidth(0.5).strokeColor(HAIRLINE).stroke();
   pdf
     .fontSize(12)
     .fillColor(SOFT)
-    .text('—', x, y + PICTURE / 2 - 8, { width: PICTURE, align: 'center' });
+    .text('—', x, y + PICTURE.height / 2 - 8, { width: PICTURE.width, align: 'center' });
 }

@@ -52,8 +52,8 @@ function speechOf(lang: 'en' | 'ja', zone: string): SheetSpeech {
   };
 }
 
-/** Pixels of the longer side: 30 mm at 300 dots to the inch. */
-const SIDE = 360;
+/** Pixels of the longer side: 86 mm, half the text's width, at 200 dots to the inch. */
+const SIDE = 680;
 
 /** Of the small picture where that has as many pixels: it is there, and whole originals take long to decode. */
 async function pictureOf(
