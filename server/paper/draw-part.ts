@@ -29,6 +29,14 @@ export function drawWaived(pdf: Pdf, waived: Sheet['waived']): void {
   for (const waiver of waived.items) drawMarked(pdf, waiver);
 }
 
+export function drawRefused(pdf: Pdf, refused: Sheet['refused']): void {
+  if (refused === null) return;
+  const items = refused.items.map(({ said, lines }) => ({ mark: said, lines }));
+  const [first] = items;
+  drawHeading(pdf, refused, first ? heightOfMarked(pdf, first) : 0);
+  for (const one of items) drawMarked(pdf, one);
+}
+
 export function drawLater(pdf: Pdf, later: Sheet['later']): void {
   drawHeading(pdf, later, FIRST_FACT);
   drawFacts(pdf, later.facts, LINE_WIDTH);
@@ -61,11 +69,11 @@ export function heightOfMember(pdf: Pdf, { text }: Pick<SheetMember, 'text'>): n
 }
 
 /** `below`: the height of the first of its records. */
-export function drawMember(pdf: Pdf, { mark, state, text, isWaived }: MemberLine, below: number): void {
+export function drawMember(pdf: Pdf, { mark, kind, state, text, isWaived }: MemberLine, below: number): void {
   keepTogether(pdf, heightOfMember(pdf, { text }) + below);
   pdf.y += 4;
   pdf.font('strong').fontSize(10.5).fillColor(INK);
-  pdf.text(mark, MARGIN.left, pdf.y, { width: LINE_WIDTH, continued: true });
+  pdf.text([mark, kind].join(' ').trim(), MARGIN.left, pdf.y, { width: LINE_WIDTH, continued: true });
   pdf
     .font('plain')
     .fontSize(9)
@@ -75,6 +83,6 @@ export function drawMember(pdf: Pdf, { mark, state, text, isWaived }: MemberLine
   pdf.y += 2;
 }
 
-interface MemberLine extends Pick<SheetMember, 'mark' | 'state' | 'text'> {
+interface MemberLine extends Pick<SheetMember, 'mark' | 'kind' | 'state' | 'text'> {
   readonly isWaived: boolean;
 }

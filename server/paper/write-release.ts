@@ -4,7 +4,7 @@ import { pipeline } from 'node:stream/promises';
 import type { SheetMember, SheetRecord } from '#domain/record/sheet/sheet';
 import type { PaperWish } from '../services/ports.ts';
 import { drawHead } from './draw-head.ts';
-import { drawHeading, drawLater, drawMember, drawWaived, heightOfMember } from './draw-part.ts';
+import { drawHeading, drawLater, drawMember, drawRefused, drawWaived, heightOfMember } from './draw-part.ts';
 import { drawRow, heightOfRow, rowsOf, type Pictured } from './draw-records.ts';
 import { newPaper, numberPages, type Pdf } from './page.ts';
 
@@ -27,6 +27,7 @@ async function draw(pdf: Pdf, wish: PaperWish, to: Writable): Promise<void> {
   const { sheet, check } = wish;
   drawHead(pdf, sheet, check);
   drawWaived(pdf, sheet.waived);
+  drawRefused(pdf, sheet.refused);
   const [first] = sheet.members.items;
   drawHeading(pdf, sheet.members, first ? heightOfMember(pdf, first) + firstRow(pdf, first) : 0);
   const waived = new Set(sheet.waived.items.map(({ mark }) => mark));

@@ -1,5 +1,8 @@
 import type { Writable } from 'node:stream';
 import type { PhotoView } from '#domain/contract/views';
+import { lexiconOf, type Lexicon } from '#domain/lexicon/lexicon';
+import { kindIn } from '#domain/lexicon/make-lexicon';
+import { nameOfKind } from '#domain/lexicon/name-of-kind';
 import { checkAddress } from '#domain/record/sheet/check-address';
 import { releaseSheet, type SheetSpeech } from '#domain/record/sheet/release-sheet';
 import type { SheetRecord } from '#domain/record/sheet/sheet';
@@ -25,7 +28,11 @@ export async function releasePaper(
 ): Promise<ReleasePaper> {
   const view = await readRelease(context, release);
   const at = context.now();
-  const sheet = releaseSheet(view, speechOf(lang, view.house.zone), at.toISOString());
+  const sheet = releaseSheet(
+    view,
+    speechOf(lang, view.house.zone, lexiconOf(await context.store.read.terms(view.house.id))),
+    at.toISOString(),
+  );
   return {
     name: safeFileName(sheet.title, 'pdf', 'release'),
     write: (to) =>
@@ -42,13 +49,17 @@ export async function releasePaper(
   };
 }
 
-function speechOf(lang: 'en' | 'ja', zone: string): SheetSpeech {
+function speechOf(lang: 'en' | 'ja', zone: string, lexicon: Lexicon): SheetSpeech {
   const words = REPORT_WORDS[lang];
   return {
     lang,
     when: (instant) => toldTime(instant, zone, lang),
     stage: (stage) => words.stage[stage],
     kind: (kind) => words.kind[kind],
+    member: (kind) => {
+      const known = kindIn(lexicon, kind);
+      return known ? nameOfKind(known, lang) : kind;
+    },
   };
 }
 

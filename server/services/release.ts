@@ -9,6 +9,7 @@ import { readCoveringLines } from './covering-lines.ts';
 import { Failure } from './failure.ts';
 import { readOpen } from './holds.ts';
 import type { KeptRelease, RecordReader, ReleaseGround, Sighting } from './record-store.ts';
+import { refusalsBefore } from './refusals-before.ts';
 import { reviewable, toEvidence } from './review.ts';
 import { sameContent } from './same-content.ts';
 import { someMarks } from './some-marks.ts';
@@ -166,15 +167,19 @@ function byMark<T extends { mark: string }>(marked: readonly T[]): T[] {
 async function viewOf(context: Context, read: RecordReader, kept: KeptRelease): Promise<ReleaseView> {
   const { facts, house } = kept;
   const { release: id, covering, ...said } = facts;
-  const { lines } = await readCoveringLines(context, read, { house: house.id, covering });
+  const { lines, members } = await readCoveringLines(context, read, { house: house.id, covering });
   const since = changesSince(facts.hides, lines);
   const named = [...facts.hides.flatMap(({ tags }) => tags), ...since.flatMap(({ come }) => come)];
   const evidence = await read.sightingsOf([...new Set(named)]);
   const ground = await groundOf(read, kept, evidence);
+  const kinds = new Map<string, string>(members.map(({ mark, kind }) => [mark, kind]));
   const { seq, headAfter, at, by, withdrawn, ended } = kept;
   return {
     ...said,
-    hides: facts.hides.map((member) => inWords(member, ground)),
+    hides: facts.hides.map((member) => ({
+      ...inWords(member, ground),
+      kind: kinds.get(member.mark) ?? null,
+    })),
     id,
     seq,
     headAfter,
@@ -185,6 +190,7 @@ async function viewOf(context: Context, read: RecordReader, kept: KeptRelease): 
     withdrawn,
     ended,
     evidence: evidence.map(toEvidence),
+    refusals: await refusalsBefore(read, { house: house.id, covering, seq }),
     doubts: [...ground.doubts],
     roles: [...ground.roles],
     since,
@@ -206,7 +212,7 @@ function groundOf(
 }
 
 /** By the grid as it was stated then: what was released does not move with a grid that is stated anew. */
-function inWords(member: ReleasedMember, { axes, reader }: ReleaseGround): ReleasedMemberView {
+function inWords(member: ReleasedMember, { axes, reader }: ReleaseGround): Omit<ReleasedMemberView, 'kind'> {
   const axis = axes.get(member.mark) ?? null;
   const name = (stretch: Stretch) => nameStretch(stretch, axis, reader);
   const { stretch, missing } = member;

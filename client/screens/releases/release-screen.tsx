@@ -4,11 +4,13 @@ import { checkAddress } from '#domain/record/sheet/check-address';
 import { releaseSheet } from '#domain/record/sheet/release-sheet';
 import { addressOf } from '../../api/address.ts';
 import { formatInstant } from '../../i18n/format.ts';
+import { kindLabel } from '../../i18n/kind-label.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
 import { Page } from '../../parts/page.tsx';
 import { QueryState } from '../../parts/query-state.tsx';
 import { useHouse, useMay } from '../../shell/use-house.ts';
+import { useLexicon } from '../../shell/use-lexicon.ts';
 import { printWhole } from './print-whole.ts';
 import { SheetView } from './sheet-view.tsx';
 import { TakeBack } from './take-back.tsx';
@@ -30,6 +32,7 @@ export function ReleaseScreen() {
 function OneRelease({ release, asOf }: { release: ReleaseView; asOf: string }) {
   const { t, lang } = useWords();
   const { id: house, zone } = useHouse();
+  const lexicon = useLexicon();
   const mayTakeBack = useMay('review');
   const { id, covering, withdrawn } = release;
   const when = (instant: string) => formatInstant(instant, zone, lang);
@@ -40,6 +43,7 @@ function OneRelease({ release, asOf }: { release: ReleaseView; asOf: string }) {
       when,
       stage: (stage) => t(`common.stage.${stage}`),
       kind: (kind) => t(`common.coveringKind.${kind}`),
+      member: (kind) => kindLabel(kind, lang, lexicon),
     },
     asOf,
   );

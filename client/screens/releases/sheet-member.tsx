@@ -5,11 +5,11 @@ import { MemberLink } from './member-link.tsx';
 
 /** One member as it was when the covering was released, with its records. */
 export function SheetMemberItem({ member, isWaived }: { member: SheetMember; isWaived: boolean }) {
-  const { mark, state, text, records } = member;
+  const { mark, kind, state, text, records } = member;
   return (
     <li className="release-member">
       <h3>
-        <MemberLink mark={mark} /> <span className={isWaived ? 'act-text' : 'soft'}>{state}</span>
+        <MemberLink mark={mark} /> {kind} <span className={isWaived ? 'act-text' : 'soft'}>{state}</span>
       </h3>
       <p>{text}</p>
       {records.length === 0 ? null : (

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { SheetChange, SheetPart, SheetWaiver } from '#domain/record/sheet/sheet';
+import type { SheetChange, SheetPart, SheetRefusal, SheetWaiver } from '#domain/record/sheet/sheet';
 import { MemberLink } from './member-link.tsx';
 
 export interface SheetPartSectionProps {
@@ -29,6 +29,22 @@ export function MarkedLines({ items }: { items: readonly (SheetWaiver | SheetCha
           <h3>
             <MemberLink mark={mark} />
           </h3>
+          {lines.map((line) => (
+            <p key={line}>{line}</p>
+          ))}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** Refusals in order, each with what was missing. */
+export function RefusedLines({ items }: { items: readonly SheetRefusal[] }) {
+  return (
+    <ul className="plain-list release-marked">
+      {items.map(({ said, lines }) => (
+        <li key={said}>
+          <h3>{said}</h3>
           {lines.map((line) => (
             <p key={line}>{line}</p>
           ))}

@@ -2,11 +2,11 @@ import type { Sheet } from '#domain/record/sheet/sheet';
 import { CheckCode } from './check-code.tsx';
 import { SheetFacts } from './sheet-facts.tsx';
 import { SheetMemberItem } from './sheet-member.tsx';
-import { MarkedLines, SheetPartSection } from './sheet-part.tsx';
+import { MarkedLines, RefusedLines, SheetPartSection } from './sheet-part.tsx';
 
 /** The sheet below its title, in the order of the PDF. */
 export function SheetView({ sheet, check }: { sheet: Sheet; check: string }) {
-  const { withdrawn, facts, proof, caution, waived, members, later } = sheet;
+  const { withdrawn, facts, proof, caution, waived, refused, members, later } = sheet;
   const isWaived = new Set(waived.items.map(({ mark }) => mark));
   return (
     <div className="stack release">
@@ -23,6 +23,11 @@ export function SheetView({ sheet, check }: { sheet: Sheet; check: string }) {
       <SheetPartSection part={waived}>
         <MarkedLines items={waived.items} />
       </SheetPartSection>
+      {refused === null ? null : (
+        <SheetPartSection part={refused}>
+          <RefusedLines items={refused.items} />
+        </SheetPartSection>
+      )}
       <SheetPartSection part={members}>
         <ul className="plain-list release-members">
           {members.items.map((member) => (

@@ -75,6 +75,7 @@ export type ReleaseChangeView = z.infer<typeof ReleaseChangeView>;
 
 /** A released member whose parts are named by the grid as it was stated then. */
 export const ReleasedMemberView = ReleasedMember.extend({
+  kind: z.string().nullable().meta({ description: 'As the schedule has it now; null: it has it no more.' }),
   stretch: NamedStretch.nullable().meta({ description: 'What of it is hidden; null: all of it.' }),
   missing: z.array(NamedStretch).meta({ description: 'Of a waiver: the parts; empty: all of it.' }),
   isWhole: z.boolean().meta({ description: 'All of it is hidden, as long as it was then.' }),
@@ -121,6 +122,9 @@ export const ReleaseView = z
     evidence: z.array(EvidenceTagView).meta({
       description: 'The tags that it rests on, as they were said, and those that have come since.',
     }),
+    refusals: z
+      .array(z.object({ ...said, note: z.string(), lacking: z.array(Lacking) }))
+      .meta({ description: 'What had been found missing of the covering before, in order.' }),
     doubts: z.array(TagDoubtView).meta({
       description: 'What had been said against its tags and for them when it was given, in order.',
     }),

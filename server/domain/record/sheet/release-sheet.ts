@@ -26,6 +26,8 @@ export interface SheetSpeech {
   readonly when: (instant: string) => string;
   readonly stage: (stage: Stage) => string;
   readonly kind: (kind: CoveringKind) => string;
+  /** What a member is. */
+  readonly member: (kind: string) => string;
 }
 
 interface Telling extends SheetSpeech {
@@ -63,6 +65,7 @@ export function releaseSheet(release: ReleaseView, speech: SheetSpeech, asOf: st
       lead: waivers.length === 0 ? words.waived.none : words.waived.lead(nameOf(telling, release)),
       items: waivers,
     },
+    refused: refusedOf(telling, release),
     members: {
       heading: words.members.heading(hides.length),
       lead: words.members.lead,
@@ -104,6 +107,16 @@ function waiversOf({ words }: Telling, { hides, waived }: ReleaseView): SheetWai
   }));
 }
 
+function refusedOf(telling: Telling, { refusals }: ReleaseView): Sheet['refused'] {
+  const { heading, lead, lacks } = telling.words.refused;
+  if (refusals.length === 0) return null;
+  const items = refusals.map(({ note, lacking, ...saying }) => ({
+    said: telling.words.said(saidOf(telling, saying)),
+    lines: [...(note.trim() === '' ? [] : [note.trim()]), ...lacking.map((one) => lacks(one.mark, one.note))],
+  }));
+  return { heading, lead, items };
+}
+
 function missingWords(words: SheetWords, member: ReleasedMemberView | undefined): string {
   if (!member || member.missing.length === 0) return words.missingAll;
   return words.missing(member.missing.map((part) => partWords(words, part, member.isUpright)));
@@ -124,6 +137,7 @@ function memberOf(telling: Telling, member: ReleasedMemberView): SheetMember {
     stretch === null || isWhole ? words.whole : words.hidden(partWords(words, stretch, isUpright));
   return {
     mark,
+    kind: member.kind === null ? '' : telling.member(member.kind),
     state: words.state[state],
     text: [words.least(stage(least), views), hidden].join(words.and),
     records: tags.flatMap((tag, n) => recordOf(telling, tag, n < PICTURED)),

@@ -45,6 +45,11 @@ export const SHEET_WORDS_EN: SheetWords = {
     none: 'No member was accepted without a record.',
     lead: (who) => `Accepted by ${who}, each by name and with a reason.`,
   },
+  refused: {
+    heading: 'Refused before',
+    lead: 'What was missing when the covering was reviewed earlier.',
+    lacks: (mark, note) => (note === '' ? mark : `${mark}: ${note}`),
+  },
   members: {
     heading: (count) => `What it hides: ${count} ${count === 1 ? 'member' : 'members'}`,
     lead: 'With the records that counted when the covering was released. Times of photos are as they are worked out today.',

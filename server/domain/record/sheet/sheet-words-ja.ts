@@ -43,6 +43,11 @@ export const SHEET_WORDS_JA: SheetWords = {
     none: '記録なしで認めた部材はありません。',
     lead: (who) => `${who}が、一本ずつ理由を付けて認めました。`,
   },
+  refused: {
+    heading: '承認より前の差し戻し',
+    lead: '前の検査で不備とされたことです。',
+    lacks: (mark, note) => (note === '' ? mark : `${mark}：${note}`),
+  },
   members: {
     heading: (count) => `隠れる部材（${count}本）`,
     lead: '承認のときに数えた記録を添えます。撮影日時は、今日の時点で求めたものです。',

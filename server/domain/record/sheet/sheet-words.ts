@@ -34,6 +34,11 @@ export interface SheetWords {
     readonly none: string;
     readonly lead: (who: string) => string;
   };
+  readonly refused: {
+    readonly heading: string;
+    readonly lead: string;
+    readonly lacks: (mark: string, note: string) => string;
+  };
   readonly members: { readonly heading: (count: number) => string; readonly lead: string };
   readonly state: Readonly<Record<ReleasedMember['state'], string>>;
   readonly least: (stage: string, views: number) => string;

@@ -10,6 +10,8 @@ export interface Sheet {
   readonly proof: SheetProof;
   readonly caution: string;
   readonly waived: SheetPart<SheetWaiver>;
+  /** What had been found missing before; null: nothing. */
+  readonly refused: SheetPart<SheetRefusal> | null;
   readonly members: SheetPart<SheetMember>;
   /** What has become otherwise later; no part of the release. */
   readonly later: SheetPart<SheetChange> & { readonly facts: readonly SheetFact[] };
@@ -39,8 +41,16 @@ export interface SheetWaiver {
   readonly lines: readonly string[];
 }
 
+/** One refusal: who said it and when, and what was missing. */
+export interface SheetRefusal {
+  readonly said: string;
+  readonly lines: readonly string[];
+}
+
 export interface SheetMember {
   readonly mark: string;
+  /** What it is; empty where the schedule does not say. */
+  readonly kind: string;
   /** As it was found when the covering was released. */
   readonly state: string;
   /** What is asked of it, and which part of it is hidden. */
