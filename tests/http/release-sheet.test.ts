@@ -16,6 +16,7 @@ import { someGrid } from '../support/some-grid.ts';
 import { codeOf, newHouse, startServer, type Client, type TestServer } from '../support/server.ts';
 
 const MARKS = ['い一', 'い二', 'い三', 'ろ一'] as const;
+const REFUSED = '根元が写っていない';
 const WAIVED = 'Seen on site, stands dry.';
 const CAUTIONS = {
   en: 'It does not replace an inspection that the law requires',
@@ -72,6 +73,9 @@ describeOverEitherDatabase('a release on paper', (make) => {
     const facts = { name: '北の壁 / 荒壁', kind: 'plaster', plannedDay: '2099-05-01', hides };
     await owner.post(`/houses/${house.id}/coverings`, { id: covering, ...facts });
     await carpenter.post(`/coverings/${covering}/ready`, {});
+    const lacking = [{ mark: 'い一', note: REFUSED }];
+    await inspector.post(`/coverings/${covering}/refusal`, { lacking, note: '' });
+    await carpenter.post(`/coverings/${covering}/ready`, {});
     release = await releaseAsSeen(inspector, covering, { い一: WAIVED }, '込み栓は全部見た。');
   });
   afterAll(async () => {
@@ -108,6 +112,7 @@ describeOverEitherDatabase('a release on paper', (make) => {
     async (lang) => {
       const file = await onDisk(lang);
       const needles = [...MARKS, '谷の舟小屋', WAIVED, '込み栓は全部見た。', 'sato', 'haru', 'north.jpg'];
+      needles.push(`い一${lang === 'ja' ? '：' : ': '}${REFUSED}`);
       needles.push(release.headAfter, release.id, CAUTIONS[lang], ...SAID[lang]);
       const text = textOf(file);
       for (const needle of needles) expect(text).toContain(unbroken(needle));
@@ -136,7 +141,7 @@ describeOverEitherDatabase('a release on paper', (make) => {
     await carpenter.delete(`/tags/${changed?.id}?reason=${encodeURIComponent('The wrong post.')}`);
     const text = textOf(await onDisk('en'));
     const [before, after] = text.split(unbroken('Later than the release'));
-    expect(before).toContain(unbroken('い二  on record'));
+    expect(before).toContain(unbroken('い二 柱 hashira, post on record'));
     expect(after).toContain(unbroken('Other records count now.'));
     expect(after).toMatch(/Countsnomore:north\.jpg.*takenbackbyharu/u);
     const reason = encodeURIComponent('The wrong wall.');
@@ -192,7 +197,7 @@ describeOverEitherDatabase('a release on paper', (make) => {
       const [before = '', after = ''] = await text('ja');
       expect(before).toContain(unbroken('隠れる部分は一〜三'));
       expect(before).toContain(unbroken('隠れる部分は下端から0.00〜2.80 m'));
-      expect(before).toContain(unbroken('い一 記録あり 必要な段階「緊結」、全長が隠れる'));
+      expect(before).toContain(unbroken('い一 柱（はしら） 記録あり 必要な段階「緊結」、全長が隠れる'));
       expect(before).toContain(unbroken('記録がない部分：二〜三'));
       expect(before).toMatch(
         /承認の前に疑義あり：.*、kei（検査員）が疑義「仕口が写っていない」。.*、.*（記録の責任者）が回答「右端に写っている」/u,
