@@ -19,11 +19,14 @@ const axisOf = (mark: string): Axis => {
   return axis;
 };
 const sizes = [
-  [2, 2],
-  [3, 4],
-  [4, 4],
-  [10, 12],
-  [24, 30],
+  [2, 2, 2],
+  [3, 4, 2],
+  [4, 4, 2],
+  [10, 12, 2],
+  [24, 30, 2],
+  [2, 2, 1],
+  [3, 4, 1],
+  [10, 12, 1],
 ] as const;
 
 it('measures by the shaku of 10/33 m', () => {
@@ -38,15 +41,17 @@ it('measures by the shaku of 10/33 m', () => {
   ]);
 });
 
-describe.each(sizes)('a boathouse of %i by %i bays', (along, across) => {
-  const house = boathouse('2026-04-01', { ...USUAL_SIZE, bays: [along, across] });
+describe.each(sizes)('a boathouse of %i by %i bays and %i storeys', (along, across, storeys) => {
+  const size = { ...USUAL_SIZE, bays: [along, across], storeys } as const;
+  const house = boathouse('2026-04-01', size);
   const members = membersInSpace(house);
   it('has a place and a mark of its own for each member', () => {
     expect(gridProblem(house.grid)).toBeNull();
     expect(new Set(house.members.map(({ mark }) => mark)).size).toBe(house.members.length);
     for (const { mark } of house.members) expect(parseMark(mark)).toEqual({ ok: true, mark });
-    // Posts of two storeys on every crossing.
-    expect(house.members.filter(({ kind }) => kind === '管柱')).toHaveLength((along + 1) * (across + 1) * 2);
+    // Posts of each storey on every crossing.
+    const posts = house.members.filter(({ kind }) => kind === '管柱');
+    expect(posts).toHaveLength((along + 1) * (across + 1) * storeys);
     // On each roof beam a strut at every half bay between the eaves, and rafters at every half bay, on both sides.
     const struts = house.members.filter(({ kind }) => kind === '小屋束' || kind === '棟束');
     expect(struts).toHaveLength((along + 1) * (across * 2 - 1));
@@ -59,6 +64,17 @@ describe.each(sizes)('a boathouse of %i by %i bays', (along, across) => {
       expect(unhidden).not.toContain(kind);
     // Posts of earthen walls stay in sight, and so do roof struts under an open roof. Common practice.
     expect(unhidden).toEqual(expect.arrayContaining(['kudabashira', 'koyazuka']));
+  });
+  it('stands, and comes to its stages, on levels that its grid has', () => {
+    const labels = house.grid.levels.map(({ label }) => label);
+    expect(labels).toEqual(storeys === 2 ? ['1F', '2F', '軒'] : ['1F', '軒']);
+    const daysOf = buildDaysOf(linesOf(size));
+    for (const member of house.members) {
+      expect(labels).toContain(member.setOut.level);
+      expect(daysOf(member).pegged).toBeGreaterThan(0);
+    }
+    const loft = house.coverings.filter(({ name }) => name.includes('二階') || name.includes('妻壁'));
+    expect(loft).toHaveLength(storeys === 2 ? 5 : 0);
   });
 });
 
@@ -106,15 +122,40 @@ describe('its pieces meet as a carpenter sets them out', () => {
   });
 });
 
+describe('one without a loft', () => {
+  const shed = boathouse('2026-04-01', { ...USUAL_SIZE, storeys: 1 });
+  const axes = new Map(membersInSpace(shed).map(({ mark, axis }) => [mark, axis]));
+  const at = (mark: string): Axis => {
+    const axis = axes.get(mark);
+    if (!axis) throw new Error(`${mark} has no place`);
+    return axis;
+  };
+  it('bears its plates and its roof beams on posts from the stones', () => {
+    const meet = (one: number, other: number) => expect(Math.abs(one - other)).toBeLessThanOrEqual(1);
+    const under = ({ start, depth }: Axis) => start.z - depth / 2;
+    expect(at('い一').start.z).toBe(160);
+    meet(at('い一').end.z, under(at('一通り桁')));
+    meet(at('は三').end.z, under(at('は通り小屋梁')));
+    meet(at('は又一小屋束').start.z, at('は通り小屋梁').start.z + at('は通り小屋梁').depth / 2);
+  });
+  it('has none of what makes a loft', () => {
+    const kinds = new Set(shed.members.map(({ kind }) => kind));
+    for (const kind of ['床梁', '胴差', '間柱', '筋かい']) expect(kinds).not.toContain(kind);
+    expect(JSON.stringify(shed)).toBe(JSON.stringify(boathouse('2026-04-01', { ...USUAL_SIZE, storeys: 1 })));
+  });
+});
+
 /** The published figures of an earthen wall: sources stand in frame/wall-rules. */
-it('has rails in its earthen walls of the thickness, width, spacing and number that is published', () => {
-  const kinds = new Map(membersInSpace(HOUSE).map(({ mark, kind }) => [mark, kind?.id ?? null]));
-  const pieces = [...AXES].map(([mark, axis]) => ({ mark, axis }));
-  const lower = HOUSE.coverings.filter(({ kind, name }) => kind === 'plaster' && !name.startsWith('二階'));
+it.each([1, 2] as const)('has rails in its earthen walls as is published, with %i storeys', (storeys) => {
+  const house = boathouse('2026-04-01', { ...USUAL_SIZE, storeys });
+  const inSpace = membersInSpace(house);
+  const kinds = new Map(inSpace.map(({ mark, kind }) => [mark, kind?.id ?? null]));
+  const pieces = inSpace.flatMap(({ mark, axis }) => (axis ? [{ mark, axis }] : []));
+  const lower = house.coverings.filter(({ kind, name }) => kind === 'plaster' && !name.startsWith('二階'));
   expect(lower).toHaveLength(5);
   for (const { zone } of lower) {
     if (zone.shape !== 'wall') throw new Error(zone.shape);
-    const read = wallCheck(zone, pieces, (mark) => kinds.get(mark) ?? null, gridReader(HOUSE.grid));
+    const read = wallCheck(zone, pieces, (mark) => kinds.get(mark) ?? null, gridReader(house.grid));
     if (!read.ok) throw new Error(read.problem.reason);
     const verdicts = read.results.filter(({ rule }) => rule.startsWith('rail')).map(({ verdict }) => verdict);
     expect(verdicts).toEqual(Array(4).fill('as published'));

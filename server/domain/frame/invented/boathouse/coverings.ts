@@ -1,7 +1,7 @@
 import { dayAfter, type InventedCovering } from '../invented-house.ts';
 import { slope, wall, flat } from '../parts.ts';
 import type { Lines } from './lines.ts';
-import { HEIGHTS, LEVELS, SECTIONS, roofMeasures, type BoathouseSize } from './measures.ts';
+import { HEIGHTS, SECTIONS, groundFloorOf, levelsOf, roofMeasures, type BoathouseSize } from './measures.ts';
 import { gables, kneeWalls, lowerWalls, type WallRun } from './walls.ts';
 
 /** Days after the raising on which each kind of work is planned: roof first, then walls, then floors. */
@@ -27,23 +27,26 @@ export function coveringsOf(lines: Lines, size: BoathouseSize, firstDay: string)
       ...{ name: `${name} 荒壁`, kind: 'plaster', plannedDay: day(from + i) },
       zone: wall('between-posts', family, [line, start, to], [bottom, top]),
     }));
-  const [floor, loft] = [LEVELS['1F'], LEVELS['2F']];
+  const { '1F': floor, '2F': loft } = levelsOf(size);
   return [
     ...roofs(lines, size, day),
-    ...walls(lowerWalls(lines), COVERING_DAYS.lowerWall, [floor, floor + HEIGHTS.lowerWall]),
-    ...walls(kneeWalls(lines), COVERING_DAYS.kneeWall, [loft, loft + HEIGHTS.upperWall]),
-    ...gables(lines).map(({ family, line, from, to, name }, i): InventedCovering => ({
-      ...{ name: `${name} 板張り`, kind: 'other', plannedDay: day(COVERING_DAYS.gable + i) },
-      zone: wall('over-posts', family, [line, from, to], [loft, LEVELS['軒']]),
-    })),
+    ...walls(lowerWalls(lines), COVERING_DAYS.lowerWall, [floor, floor + groundFloorOf(size).wall]),
+    ...(loft === undefined
+      ? []
+      : walls(kneeWalls(lines), COVERING_DAYS.kneeWall, [loft, loft + HEIGHTS.upperWall])),
+    ...(loft === undefined ? [] : gables(lines)).map(
+      ({ family, line, from, to, name }, i): InventedCovering => ({
+        ...{ name: `${name} 板張り`, kind: 'other', plannedDay: day(COVERING_DAYS.gable + i) },
+        zone: wall('over-posts', family, [line, from, to], [loft ?? 0, levelsOf(size)['軒']]),
+      }),
+    ),
     {
       ...{ name: '一階 荒床', kind: 'floor', plannedDay: day(COVERING_DAYS.floor) },
       zone: flat({ corners: ground, ...at(floor, -SECTIONS.joist[1] - 200, -30) }),
     },
-    {
-      ...{ name: '二階 床板', kind: 'floor', plannedDay: day(COVERING_DAYS.loft) },
-      zone: flat({ corners: whole, ...at(loft, -SECTIONS.joist[1] - 200, 0) }),
-    },
+    ...(loft === undefined
+      ? []
+      : [loftFloor(day(COVERING_DAYS.loft), whole, at(loft, -SECTIONS.joist[1] - 200, 0))]),
     {
       ...{ name: '一階 床板', kind: 'floor', plannedDay: day(COVERING_DAYS.finish) },
       zone: flat({ corners: ground, ...at(floor, -SECTIONS.joist[1] - 200, 0) }),
@@ -51,10 +54,18 @@ export function coveringsOf(lines: Lines, size: BoathouseSize, firstDay: string)
   ];
 }
 
+function loftFloor(
+  plannedDay: string,
+  corners: [string, string],
+  heights: { bottom: number; top: number },
+): InventedCovering {
+  return { ...{ name: '二階 床板', kind: 'floor', plannedDay }, zone: flat({ corners, ...heights }) };
+}
+
 function roofs(lines: Lines, size: BoathouseSize, day: (days: number) => string): InventedCovering[] {
   const { westmost, eastmost, lakeside, hillside, ridge, across } = lines;
   const { rafter } = roofMeasures(size);
-  const over = (halfBays: number) => LEVELS['軒'] + rafter(halfBays) + SECTIONS.rafter[1];
+  const over = (halfBays: number) => levelsOf(size)['軒'] + rafter(halfBays) + SECTIONS.rafter[1];
   return [
     ['湖側', lakeside],
     ['山側', hillside],

@@ -1,11 +1,11 @@
 import type { InventedMember } from '../invented-house.ts';
 import type { Lines } from './lines.ts';
-import { HEIGHTS, STONE_MM, LEVELS, SECTIONS } from './measures.ts';
+import { HEIGHTS, SECTIONS, type BoathouseSize } from './measures.ts';
 import { piecesOf } from './pieces.ts';
 
-/** The ground floor as far as the slip, and the loft's over all of the house. */
-export function floorsOf(lines: Lines): InventedMember[] {
-  return [...groundFloor(lines), ...loftFloor(lines)];
+/** The ground floor as far as the slip, and the loft's over all of the house, where there is one. */
+export function floorsOf(lines: Lines, { storeys }: BoathouseSize): InventedMember[] {
+  return [...groundFloor(lines), ...(storeys === 2 ? loftFloor(lines) : [])];
 }
 
 /** Bearers at each half bay between the foot ties, on floor posts; joists across them. */
@@ -17,7 +17,7 @@ function groundFloor({ first, across, along, westmost, slip, lakeside, hillside 
   ];
   const halves = across.filter((s) => s.startsWith('又'));
   const inner = first.slice(1, first.indexOf(slip));
-  const foot = { base: STONE_MM - LEVELS['1F'], top: HEIGHTS.bearer - SECTIONS.bearer[1] / 2 };
+  const foot = { base: HEIGHTS.foot, top: HEIGHTS.bearer - SECTIONS.bearer[1] / 2 };
   const place = '床下';
   return [
     ...halves.map((s) =>

@@ -1,39 +1,44 @@
 import type { InventedMember } from '../invented-house.ts';
 import type { Lines } from './lines.ts';
-import { HEIGHTS, railHeights } from './measures.ts';
+import { HEIGHTS, groundFloorOf, railHeights, type BoathouseSize } from './measures.ts';
 import { piecesOf } from './pieces.ts';
 import { gables, kneeWalls, lowerWalls, type WallRun } from './walls.ts';
 
 const RAIL_NAMES = ['地貫', '腰貫', '内法貫', '天井貫'];
 const [DOWN, UP] = ['一階', '二階'] as const;
 
-/** Posts of both storeys, foot ties, rails, beams and braces. */
-export function frameOf(lines: Lines): InventedMember[] {
+/** Posts of each storey, foot ties, rails, beams and braces. */
+export function frameOf(lines: Lines, size: BoathouseSize): InventedMember[] {
+  const hasLoft = size.storeys === 2;
+  const { wall } = groundFloorOf(size);
   return [
-    ...posts(lines),
+    ...posts(lines, size),
     ...footTies(lines),
-    ...lowerWalls(lines).flatMap((run) =>
-      rails(run, { level: '1F', place: DOWN, wall: HEIGHTS.lowerWall, least: 3 }),
-    ),
-    ...[...kneeWalls(lines), ...gables(lines)].flatMap((run) =>
+    ...lowerWalls(lines).flatMap((run) => rails(run, { level: '1F', place: DOWN, wall, least: 3 })),
+    ...(hasLoft ? [...kneeWalls(lines), ...gables(lines)] : []).flatMap((run) =>
       rails(run, { level: '2F', place: UP, wall: HEIGHTS.upperWall, least: 2 }),
     ),
-    ...beams(lines),
-    ...studsAndBraces(lines),
-    ...kneeBraces(lines),
-    ...angles(lines),
+    ...(hasLoft ? floorBeams(lines) : []),
+    ...roofBeams(lines, hasLoft ? UP : DOWN),
+    ...(hasLoft ? studsAndBraces(lines) : []),
+    ...kneeBraces(lines, wall),
+    ...angles(lines, hasLoft),
   ];
 }
 
-function posts({ first, second }: Lines): InventedMember[] {
+function posts({ first, second, lakeside, hillside }: Lines, size: BoathouseSize): InventedMember[] {
   const post = piecesOf('管柱', 'post');
-  const crossings = first.flatMap((f) => second.map((s) => f + s));
-  return [
-    ...crossings.map((mark) => post(mark, { from: mark, level: '1F', ...HEIGHTS.lowerPost, place: DOWN })),
-    ...crossings.map((mark) =>
-      post(`二階 ${mark}`, { from: mark, level: '2F', ...HEIGHTS.upperPost, place: UP }),
-    ),
-  ];
+  const { postUnderEaves, postWithin } = groundFloorOf(size);
+  const crossings = first.flatMap((f) => second.map((s) => ({ mark: f + s, s })));
+  const lower = crossings.map(({ mark, s }) => {
+    const top = s === lakeside || s === hillside ? postUnderEaves : postWithin;
+    return post(mark, { from: mark, level: '1F', base: HEIGHTS.foot, top, place: DOWN });
+  });
+  if (size.storeys === 1) return lower;
+  const upper = crossings.map(({ mark }) =>
+    post(`二階 ${mark}`, { from: mark, level: '2F', ...HEIGHTS.upperPost, place: UP }),
+  );
+  return [...lower, ...upper];
 }
 
 /** Through the posts above their stones; none across the mouth of the slip, where the boat comes in. */
@@ -62,25 +67,30 @@ function rails({ line, ends: [from, to] }: WallRun, { level, place, wall, least 
   });
 }
 
-function beams({ first, westmost, eastmost, lakeside, hillside }: Lines): InventedMember[] {
-  const [floorBeam, roofBeam] = [piecesOf('床梁', 'beam'), piecesOf('小屋梁', 'beam')];
-  const [girt, plate] = [piecesOf('胴差', 'beam'), piecesOf('桁', 'plate')];
-  const over = (f: string) => ({ from: f + lakeside, to: f + hillside });
-  const side = (s: string) => ({ from: westmost + s, to: eastmost + s });
-  const sides = [lakeside, hillside];
+function floorBeams(lines: Lines): InventedMember[] {
+  const [floorBeam, girt] = [piecesOf('床梁', 'beam'), piecesOf('胴差', 'beam')];
+  const lie = { level: '2F', base: HEIGHTS.floorBeam, place: DOWN } as const;
   return [
-    ...first.map((f) =>
-      floorBeam(`${f}通り床梁`, { ...over(f), level: '2F', base: HEIGHTS.floorBeam, place: DOWN }),
-    ),
-    ...sides.map((s) =>
-      girt(`${s}通り胴差`, { ...side(s), level: '2F', base: HEIGHTS.floorBeam, place: DOWN }),
-    ),
-    ...sides.map((s) => plate(`${s}通り桁`, { ...side(s), level: '軒', base: HEIGHTS.plate, place: UP })),
-    ...first.map((f) =>
-      roofBeam(`${f}通り小屋梁`, { ...over(f), level: '軒', base: HEIGHTS.roofBeam, place: '小屋' }),
-    ),
+    ...lines.first.map((f) => floorBeam(`${f}通り床梁`, { ...acrossAt(lines, f), ...lie })),
+    ...sidesOf(lines).map((s) => girt(`${s}通り胴差`, { ...alongAt(lines, s), ...lie })),
   ];
 }
+
+/** Plates over the posts of the long walls, and the beams that lie across on them. */
+function roofBeams(lines: Lines, place: string): InventedMember[] {
+  const [plate, roofBeam] = [piecesOf('桁', 'plate'), piecesOf('小屋梁', 'beam')];
+  const beam = { level: '軒', base: HEIGHTS.roofBeam, place: '小屋' } as const;
+  return [
+    ...sidesOf(lines).map((s) =>
+      plate(`${s}通り桁`, { ...alongAt(lines, s), level: '軒', base: HEIGHTS.plate, place }),
+    ),
+    ...lines.first.map((f) => roofBeam(`${f}通り小屋梁`, { ...acrossAt(lines, f), ...beam })),
+  ];
+}
+
+const sidesOf = ({ lakeside, hillside }: Lines) => [lakeside, hillside];
+const acrossAt = ({ lakeside, hillside }: Lines, f: string) => ({ from: f + lakeside, to: f + hillside });
+const alongAt = ({ westmost, eastmost }: Lines, s: string) => ({ from: westmost + s, to: eastmost + s });
 
 /** The gables are boarded: studs at each half bay for the boards, and a brace at each end. */
 function studsAndBraces({ across, westmost, eastmost, second }: Lines): InventedMember[] {
@@ -100,7 +110,7 @@ function studsAndBraces({ across, westmost, eastmost, second }: Lines): Invented
 }
 
 /** At the mouth of the slip, which has neither wall nor tie: half a bay down and in. */
-function kneeBraces({ slip, eastmost, lakeside }: Lines): InventedMember[] {
+function kneeBraces({ slip, eastmost, lakeside }: Lines, wall: number): InventedMember[] {
   const knee = piecesOf('方杖', 'knee');
   const middle = `又${slip}${lakeside}`;
   const lie = (from: string) =>
@@ -108,15 +118,18 @@ function kneeBraces({ slip, eastmost, lakeside }: Lines): InventedMember[] {
       from,
       to: middle,
       level: '1F',
-      base: HEIGHTS.lowerWall - 700,
-      top: HEIGHTS.lowerWall,
+      base: wall - 700,
+      top: wall,
       place: DOWN,
     }) as const;
   return [slip, eastmost].map((f) => knee(`${f}${lakeside}方杖`, lie(f + lakeside)));
 }
 
-/** Across each corner in plan, half a bay each way, under the loft floor and at the eaves. */
-function angles({ westmost, eastmost, lakeside, hillside, slip, second }: Lines): InventedMember[] {
+/** Across each corner in plan, half a bay each way, at the eaves and under the loft floor where there is one. */
+function angles(
+  { westmost, eastmost, lakeside, hillside, slip, second }: Lines,
+  hasLoft: boolean,
+): InventedMember[] {
   const angle = piecesOf('火打', 'angle');
   const before = second.at(-2) ?? '';
   const corners = [
@@ -127,8 +140,9 @@ function angles({ westmost, eastmost, lakeside, hillside, slip, second }: Lines)
   ] as const;
   return corners.flatMap(([f, inF, s, inS]) => {
     const lie = { from: f + inS, to: inF + s };
+    const under = { ...lie, level: '2F', base: HEIGHTS.floorBeam, place: DOWN } as const;
     return [
-      angle(`${f}${s}火打`, { ...lie, level: '2F', base: HEIGHTS.floorBeam, place: DOWN }),
+      ...(hasLoft ? [angle(`${f}${s}火打`, under)] : []),
       angle(`小屋 ${f}${s}火打`, { ...lie, level: '軒', base: HEIGHTS.plate, place: '小屋' }),
     ];
   });

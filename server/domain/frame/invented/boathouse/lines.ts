@@ -1,6 +1,6 @@
 import type { StatedGrid } from '../../../contract/frame-shapes.ts';
 import type { Mm } from '../../length.ts';
-import { LEVELS, sun, type BoathouseSize } from './measures.ts';
+import { levelsOf, sun, type BoathouseSize } from './measures.ts';
 
 const IROHA = [
   ...'いろはにほへとちりぬるをわかよたれそつねならむうゐのおくやまけふこえてあさきゆめみしゑひもせす',
@@ -43,13 +43,13 @@ export function linesOf({ bays: [along, across] }: BoathouseSize): Lines {
   };
 }
 
-export function gridOf({ first, second }: Lines, { shaku }: BoathouseSize): StatedGrid {
+export function gridOf({ first, second }: Lines, size: BoathouseSize): StatedGrid {
   const lines = (labels: readonly string[]) =>
-    labels.map((label, i) => ({ label, at: sun(i * shaku * 10) as Mm }));
+    labels.map((label, i) => ({ label, at: sun(i * size.shaku * 10) as Mm }));
   return {
     first: { lines: lines(first), runs: 'leftward' },
     second: { lines: lines(second), runs: 'downward' },
-    levels: Object.entries(LEVELS).map(([label, height]) => ({ label, height: height as Mm })),
+    levels: Object.entries(levelsOf(size)).map(([label, height]) => ({ label, height: height as Mm })),
     unit: 'mm',
   };
 }

@@ -1,5 +1,5 @@
 /**
- * Measures of a boathouse with a loft, in mm. One shaku is 10/33 m (Japan's Weights and Measures Act of 1891), ten
+ * Measures of a boathouse, in mm. One shaku is 10/33 m (Japan's Weights and Measures Act of 1891), ten
  * sun a shaku. Where no source stands beside a figure it is common practice of timber framing with 4-sun posts.
  */
 const SUN_MM = 1000 / 33;
@@ -10,11 +10,13 @@ export interface BoathouseSize {
   readonly bays: readonly [along: number, across: number];
   /** Of a bay: six in most houses, six and a half where mats decide. */
   readonly shaku: number;
+  /** Two with a loft to live in; one is a shed for the boat and no more. */
+  readonly storeys: 1 | 2;
   /** Fall of the roof in sun to the shaku: 4 to 5 under tiles, 3 to 4 under metal. */
   readonly pitch: number;
 }
 
-export const USUAL_SIZE: BoathouseSize = { bays: [4, 4], shaku: 6, pitch: 4.5 };
+export const USUAL_SIZE: BoathouseSize = { bays: [4, 4], storeys: 2, shaku: 6, pitch: 4.5 };
 
 /** Width and depth as a schedule states them. */
 export const SECTIONS = {
@@ -46,7 +48,20 @@ const STOREY_MM = sun(90);
 const KNEE_WALL_MM = sun(50);
 const BOARD_MM = 30;
 
-export const LEVELS = { '1F': FLOOR_MM, '2F': FLOOR_MM + STOREY_MM, 軒: FLOOR_MM + STOREY_MM + KNEE_WALL_MM };
+const LOFT_MM = FLOOR_MM + STOREY_MM;
+
+export interface Levels {
+  readonly '1F': number;
+  /** Undefined: there is no loft. */
+  readonly '2F'?: number;
+  readonly 軒: number;
+}
+
+/** Above the ground. */
+export function levelsOf({ storeys }: Pick<BoathouseSize, 'storeys'>): Levels {
+  if (storeys === 1) return { '1F': FLOOR_MM, 軒: LOFT_MM };
+  return { '1F': FLOOR_MM, '2F': LOFT_MM, 軒: LOFT_MM + KNEE_WALL_MM };
+}
 
 const half = (section: readonly [number, number]) => section[1] / 2;
 const joistTop = -BOARD_MM;
@@ -59,16 +74,31 @@ export const HEIGHTS = {
   joist: joistTop - half(SECTIONS.joist),
   bearer: joistTop - SECTIONS.joist[1] - half(SECTIONS.bearer),
   floorBeam: beamTop - half(SECTIONS.beam),
-  /** Of the ground floor's posts: on stones, and up under the beams. */
-  lowerPost: { base: STONE_MM - FLOOR_MM, top: STOREY_MM + beamTop - SECTIONS.beam[1] },
+  /** Of the ground floor's posts, which stand on stones. */
+  foot: STONE_MM - FLOOR_MM,
   upperPost: { base: beamTop, top: KNEE_WALL_MM - SECTIONS.plate[1] },
   plate: -half(SECTIONS.plate),
   /** A roof beam is let down over the plate by a third of its height. */
   roofBeam: half(SECTIONS.beam) - SECTIONS.beam[1] / 3,
-  /** Floor to the underside of the beams. */
-  lowerWall: STOREY_MM + beamTop - SECTIONS.beam[1],
   upperWall: KNEE_WALL_MM - SECTIONS.plate[1],
 };
+
+export interface GroundFloor {
+  /** Floor to the underside of what lies over its walls. */
+  readonly wall: number;
+  /** Heads of its posts: under the eaves, and within. */
+  readonly postUnderEaves: number;
+  readonly postWithin: number;
+}
+
+/** Under the beams of a loft all is of one height; without one, the roof beams lie higher than the plates. */
+export function groundFloorOf({ storeys }: Pick<BoathouseSize, 'storeys'>): GroundFloor {
+  const underBeams = STOREY_MM + beamTop - SECTIONS.beam[1];
+  if (storeys === 2) return { wall: underBeams, postUnderEaves: underBeams, postWithin: underBeams };
+  const underPlates = STOREY_MM - SECTIONS.plate[1];
+  const underRoofBeams = STOREY_MM + HEIGHTS.roofBeam - half(SECTIONS.beam);
+  return { wall: underPlates, postUnderEaves: underPlates, postWithin: underRoofBeams };
+}
 
 export interface RoofMeasures {
   readonly halfBay: number;
