@@ -78,6 +78,10 @@ export const PROBLEM_SENTENCES: Record<ProblemCode, readonly [title: string, det
     'Somebody else answers the doubt',
     'The tag of {marks} is doubted, and you said it yourself: somebody else answers, or it is tagged anew.',
   ],
+  'doubt-under-release': [
+    'A release rests on what is doubted',
+    'A release rests on the tag of {marks}: whoever gave it, whoever doubts, or another inspector answers; or it is said to be ready anew.',
+  ],
   'ready-by-oneself': [
     'Somebody else must release this',
     'You said yourself that {covering} is ready. Somebody else must release it; the keeper of the record can change this rule.',

@@ -1,5 +1,4 @@
 import type { CalendarLang } from '#domain/contract/calendar';
-import type { Standing } from '#domain/contract/hold';
 import type { CoveringKind } from '#domain/contract/shapes';
 import type { ClosingReportView } from '#domain/contract/report-views';
 import type { HoldPhase } from '#domain/record/hold-phase';
@@ -25,8 +24,6 @@ interface Words {
   readonly waived: (count: number) => string;
   /** Of the hold; null where nothing is said of it. */
   readonly phase: Readonly<Record<HoldPhase, string | null>>;
-  readonly without: (reason: string) => string;
-  readonly takenBack: (by: string, reason: string) => string;
   readonly counted: (counts: CalendarCovering['counts']) => string;
   readonly missing: (marks: string, more: number) => string;
   readonly member: (mark: string, kind: string) => string;
@@ -55,8 +52,6 @@ const WORDS: Readonly<Record<CalendarLang, Words>> = {
       'under-taken-back': 'under a release taken back since',
       'without-release': 'without release',
     },
-    without: (reason) => `Closed without release: ${reason}`,
-    takenBack: (by, reason) => `The release was taken back by ${by}: ${reason}`,
     counted: ({ hidden, onRecord, gaps, lost, waived }) =>
       `Members hidden: ${hidden}. On record: ${onRecord}. Gaps: ${gaps}. Lost: ${lost}.` +
       (waived > 0 ? ` Accepted without a record: ${waived}.` : ''),
@@ -85,8 +80,6 @@ const WORDS: Readonly<Record<CalendarLang, Words>> = {
       'under-taken-back': '承認は後に取り消し',
       'without-release': '承認なし',
     },
-    without: (reason) => `承認なしにふさいだ理由：${reason}`,
-    takenBack: (by, reason) => `${by}さんが承認を取り消しました：${reason}`,
     counted: ({ hidden, onRecord, gaps, lost, waived }) =>
       `隠れる部材 ${hidden}本、記録あり ${onRecord}本、未記録 ${gaps}本、記録不能 ${lost}本` +
       (waived > 0 ? `、記録なしで認めた部材 ${waived}本` : ''),
@@ -131,16 +124,9 @@ export function entryText(
   const named = missed.slice(0, NAMED).map(({ mark, kind }) => words.member(mark, kind));
   return [
     words.counted(counts),
-    ...reasonOf(standing, words),
     ...(named.length > 0 ? [words.missing(named.join(words.and), missed.length - named.length)] : []),
     address,
   ].join('\n');
-}
-
-/** Why it closed without a release, or why that was taken back. */
-function reasonOf({ without, takenBack }: Standing, words: Words): string[] {
-  if (takenBack) return [words.takenBack(takenBack.by?.name ?? '', takenBack.reason)];
-  return without === null ? [] : [words.without(without)];
 }
 
 export const calendarName = (house: string, lang: CalendarLang) => WORDS[lang].calendar(house);

@@ -99,7 +99,7 @@ function contentOf(
   day: string | null,
 ): string {
   const missed = lines.filter(({ state }) => state === 'gap' || state === 'lost').map(({ mark }) => mark);
-  const said = { name, kind, closedAt, counts, missed, day, standing };
+  const said = { name, kind, closedAt, counts, missed, day, phase: standing.phase };
   return createHash('sha256').update(canonicalJson(said)).digest('hex');
 }
 

@@ -58,11 +58,41 @@ async function assertOthersDoubts(
   account: AccountView,
   findings: readonly FindingView[],
 ): Promise<void> {
-  const own = findings.filter(({ kind, taggedBy }) => kind === 'disputed' && taggedBy?.id === account.id);
-  if (own.length === 0) return;
-  const house = await writing.house(writing.houseId, account.id);
-  if (house?.fourEyes === false) return;
-  throw new Failure('doubt-of-own-tag', someMarks(own.flatMap(({ marks }) => marks)));
+  const doubts = findings.filter(({ kind }) => kind === 'disputed');
+  const house = doubts.length > 0 ? await writing.house(writing.houseId, account.id) : undefined;
+  if (!house?.fourEyes) return;
+  const own = doubts.filter(({ taggedBy }) => taggedBy?.id === account.id);
+  if (own.length > 0) throw new Failure('doubt-of-own-tag', someMarks(own.flatMap(({ marks }) => marks)));
+  if (house.role === 'inspector') return;
+  const others = await underRelease(writing, account, doubts);
+  if (others.length > 0)
+    throw new Failure('doubt-under-release', someMarks(others.flatMap(({ marks }) => marks)));
+}
+
+/**
+ * Doubts of what somebody else's release over an open covering rests on. With the answer that release would hold
+ * again, so only whoever gave it, whoever doubts, or another inspector answers.
+ */
+async function underRelease(
+  writing: HouseWriting,
+  account: AccountView,
+  doubts: readonly FindingView[],
+): Promise<FindingView[]> {
+  const open = (await writing.coverings(writing.houseId)).filter(({ closed }) => closed === null);
+  const ids = open.flatMap(({ hold }) => hold.release ?? []);
+  const releases = await Promise.all(ids.map((id) => writing.release(id)));
+  const rests = new Set(
+    releases
+      .filter((release) => release?.by?.id !== account.id)
+      .flatMap((release) => release?.facts.hides.flatMap(({ tags }) => tags) ?? []),
+  );
+  const tags = await writing.sightingsOf(doubts.flatMap((doubt) => doubt.tags.map(({ tag }) => tag)));
+  const doubted = new Set(
+    tags
+      .filter(({ tag }) => tag.disputed?.by?.id !== account.id && rests.has(tag.id))
+      .map(({ tag }) => tag.id),
+  );
+  return doubts.filter((doubt) => doubt.tags.some(({ tag }) => doubted.has(tag)));
 }
 
 /** Takes an acceptance back; without one nothing is said. */

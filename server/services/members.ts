@@ -10,6 +10,7 @@ import { speaker, type Context } from './context.ts';
 import { coveringsOver } from './coverings-over.ts';
 import { cropAddress } from './crop-address.ts';
 import { Failure } from './failure.ts';
+import { readSaidOfMember } from './said-of-member.ts';
 import type { HouseWriting, RecordReader, Sighting } from './record-store.ts';
 import { sameContent } from './same-content.ts';
 
@@ -75,7 +76,7 @@ export async function readMemberHistory(
       const over = hides.find((h) => h.mark === mark);
       return over ? [{ id, name, what, laidAt, lifted, stretch: over.stretch }] : [];
     }),
-    statements: await read.entriesAbout(house, memberSubject(mark)),
+    statements: await readSaidOfMember(read, house, mark),
   };
 }
 

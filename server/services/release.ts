@@ -2,10 +2,12 @@ import type { ReleasedMember, ReleaseFacts, ReleaseRequest, Reviewed } from '#do
 import type { ReleasedMemberView, ReleaseView, ReviewLineView } from '#domain/contract/review-views';
 import type { AccountView } from '#domain/contract/views';
 import { nameStretch } from '#domain/frame/name-stretch';
-import { changesSince, linesToRelease, needsWaiver, releasedMember } from '#domain/record/release';
+import type { Mark } from '#domain/frame/mark';
+import { changesSince, linesToRelease, needsWaiver, outrunBy, releasedMember } from '#domain/record/release';
 import { without, type Stretch } from '#domain/record/stretches';
 import { speaker, type Context } from './context.ts';
 import { readCoveringLines } from './covering-lines.ts';
+import { doubtsSince } from './doubts-since.ts';
 import { Failure } from './failure.ts';
 import { readOpen } from './holds.ts';
 import type { KeptRelease, RecordReader, ReleaseGround, Sighting } from './record-store.ts';
@@ -190,6 +192,8 @@ async function viewOf(context: Context, read: RecordReader, kept: KeptRelease): 
     withdrawn,
     ended,
     evidence: evidence.map(toEvidence),
+    beyond: withdrawn || ended ? [] : (outrunBy(facts.hides, lines) as Mark[]),
+    doubtsSince: await doubtsSince(read, { house: house.id, hides: facts.hides, seq }),
     refusals: await refusalsBefore(read, { house: house.id, covering, seq }),
     doubts: [...ground.doubts],
     roles: [...ground.roles],

@@ -225,7 +225,9 @@ describeOverBothDatabases('the hold before a covering closes', (make) => {
       line: { state: 'lost', waiver: { reason, takenBack } },
     });
     expect((await read())?.closed).toMatchObject({ release: released.id, takenBack });
-    const { coverings: after } = await owner.get<MemberHistoryView>(`/houses/${house.id}/members/い三`);
+    const history = await owner.get<MemberHistoryView>(`/houses/${house.id}/members/い三`);
+    expect(history.statements.at(-1)).toMatchObject({ kind: 'release.withdrawn' });
+    const { coverings: after } = history;
     expect(after.find(({ id }) => id === covering)?.waiver).toMatchObject({ takenBack });
     const sheet = await owner.raw('GET', `/houses/${house.id}/closing-report?format=csv&lang=en`);
     const rows = (await sheet.text()).split('\r\n').filter((row) => row.includes('taken back since'));
@@ -378,6 +380,26 @@ describeOverBothDatabases('the hold before a covering closes', (make) => {
     await inspector.post(`/tags/${tags[0]}/dispute`, { reason: 'This is い四.' });
     expect(await standing()).toMatchObject({ phase: 'outrun', beyond: ['い一'] });
     expect((await review()).standing).toMatchObject({ phase: 'outrun' });
+    const sheet = await owner.get<ReleaseView>(`/releases/${first.id}`);
+    expect(sheet).toMatchObject({
+      beyond: ['い一'],
+      doubtsSince: [{ mark: 'い一', what: 'doubted', by: { name: 'sato' }, reason: 'This is い四.' }],
+    });
+    // An answer would give the release back its word: that is for whoever gave it.
+    const [found] = await findings('disputed');
+    const answer = { findings: [{ key: found?.key, basis: found?.basis }], reason: 'It is い一.' };
+    expect(await codeOf(owner.post(`/houses/${house.id}/findings/accept`, answer))).toBe(
+      'doubt-under-release',
+    );
+    await inspector.post(`/houses/${house.id}/findings/accept`, answer);
+    expect(await standing()).toMatchObject({ phase: 'released', beyond: [] });
+    const after = await owner.get<ReleaseView>(`/releases/${first.id}`);
+    expect(after.beyond).toEqual([]);
+    expect(after.doubtsSince.map(({ what, by }) => [what, by?.name])).toEqual([
+      ['doubted', 'sato'],
+      ['answered', 'sato'],
+    ]);
+    await inspector.post(`/tags/${tags[0]}/dispute`, { reason: 'It is い四 after all.' });
     const { holds } = await owner.get<JournalView>(`/houses/${house.id}/journal`);
     expect(holds).toContainEqual({ id: covering, name: 'North wall', state: 'outrun' });
     expect(await codeOf(carpenter.post(`/coverings/${covering}/close`, {}))).toBe('released-for-less');

@@ -177,6 +177,7 @@ export const hold = {
     ready: 'Said that “{{name}}” is ready for inspection.',
     'ready-withdrawn': 'Took back that “{{name}}” is ready for inspection.',
     refused: 'Refused “{{name}}”: it may not close yet.',
+    lacks: '{{mark}} (“{{note}}”)',
     lacking: 'Refused “{{name}}”: it may not close yet. Missing: {{marks}}.',
     released: 'Released “{{name}}”: it may close. It rests on the first {{size, number}} entries.',
     waived_one:

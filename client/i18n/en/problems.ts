@@ -82,6 +82,8 @@ export const problems = {
       'You alone recorded {{marks}}. Somebody else must release “{{covering}}”, or the keeper of the record changes this rule in the house details.',
     'doubt-of-own-tag':
       'You tagged {{marks}} yourself, and that tag is doubted: let somebody else answer, or tag a better photo.',
+    'doubt-under-release':
+      'A release rests on the tag of {{marks}}, and would hold again by your answer: let whoever gave it, whoever doubts, or another inspector answer; or say that the covering is ready, and it is inspected anew.',
     'ready-by-oneself': 'You said yourself that “{{covering}}” is ready: somebody else must release it.',
     'release-withdrawn': 'This release was taken back already.',
     'tag-not-standing':

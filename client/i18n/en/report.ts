@@ -93,6 +93,7 @@ export const report = {
     contradicted: 'photographed, but something on record contradicts it ({{seen}})',
     unreadable: 'photographed, but the member cannot be read there ({{seen}})',
     joined: '{{first}}; that photo also {{rest}}',
+    alsoDoubted: '{{first}}; another photo of it is doubted, see the findings',
     and: {
       'no-photo': 'does not show it',
       'other-stretch': 'shows another part of it',

@@ -168,6 +168,7 @@ export const hold = {
     ready: '「{{name}}」の検査を依頼した。',
     'ready-withdrawn': '「{{name}}」の検査の依頼を取り下げた。',
     refused: '「{{name}}」を差し戻した。まだふさげない。',
+    lacks: '{{mark}}（{{note}}）',
     lacking: '「{{name}}」を差し戻した。まだふさげない。不備：{{marks}}。',
     released: '「{{name}}」をふさぐことを承認した。初めの{{size, number}}項目に基づく。',
     waived_other:

@@ -85,6 +85,7 @@ export const report = {
     disputed: '写真はあるが、疑義が出ている（{{seen}}）',
     contradicted: '写真はあるが、ほかの記録と食い違う（{{seen}}）',
     unreadable: '写真はあるが、部材が判別できない（{{seen}}）',
+    alsoDoubted: '{{first}}。ほかの写真には疑義が出ている（要確認を参照）',
     joined: '{{first}}。しかも、その写真は{{rest}}',
     and: {
       'no-photo': '部材が写っていない',

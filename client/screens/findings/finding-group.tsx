@@ -1,8 +1,9 @@
 import type { FindingView } from '#domain/contract/findings';
 import type { FindingKind } from '#domain/record/findings/kinds';
+import { useSession } from '../../api/use-session.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
-import { useMay } from '../../shell/use-house.ts';
+import { useHouse, useMay } from '../../shell/use-house.ts';
 import { answerWords } from './answer-words.ts';
 import { FindingItem } from './finding-item.tsx';
 import type { Answering } from './use-answering.tsx';
@@ -17,7 +18,10 @@ export interface FindingGroupProps {
 export function FindingGroup({ kind, findings, answering }: FindingGroupProps) {
   const { t } = useWords();
   const mayAnswer = useMay('contribute');
+  const me = useSession().data?.account?.id;
+  const { fourEyes } = useHouse();
   const open = findings.filter(({ answer }) => !answer?.stands);
+  const mine = open.filter(({ taggedBy }) => !fourEyes || taggedBy === null || taggedBy.id !== me);
   return (
     <section className="section finding-group">
       <h2>{t(`findings.kind.${kind}`)}</h2>
@@ -33,10 +37,10 @@ export function FindingGroup({ kind, findings, answering }: FindingGroupProps) {
           </li>
         ))}
       </ul>
-      {open.length > 1 && mayAnswer ? (
+      {mine.length > 1 && mayAnswer ? (
         <div className="row">
-          <Button onPress={() => answering.accept(open)}>
-            {t(`${answerWords(kind)}.acceptAll`, { count: open.length })}
+          <Button onPress={() => answering.accept(mine)}>
+            {t(`${answerWords(kind)}.acceptAll`, { count: mine.length })}
           </Button>
         </div>
       ) : null}

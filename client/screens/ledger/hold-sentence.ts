@@ -21,7 +21,7 @@ export function holdSentence({ t, lang, coverings }: Telling, { kind, payload }:
       return withReason(t, t('hold.say.ready-withdrawn', { name }), payload.reason);
     case 'covering.refused': {
       const marks = formatList(
-        payload.lacking.map(({ mark }) => mark),
+        payload.lacking.map(({ mark, note }) => (note === '' ? mark : t('hold.say.lacks', { mark, note }))),
         lang,
       );
       const said = marks === '' ? t('hold.say.refused', { name }) : t('hold.say.lacking', { name, marks });

@@ -14,6 +14,8 @@ export function missSentence(t: Words, lang: Language, zone: string, line: Line)
   const seen = seenText(t, lang, zone, line);
   const first = t(`report.${line.state === 'lost' ? 'lost' : 'miss'}.${main}`, { least, seen });
   if (others.length === 0) return first;
+  // Of a record that counts, and is not enough: the doubt is of another.
+  if (main === 'part-only' || main === 'too-few-views') return t('report.miss.alsoDoubted', { first });
   const rest = others.map((reason) => t(`report.miss.and.${reason}`, { least }));
   return t('report.miss.joined', { first, rest: formatList(rest, lang) });
 }

@@ -29,6 +29,7 @@ export const PROBLEMS = {
   'four-eyes': 403,
   'ready-by-oneself': 403,
   'doubt-of-own-tag': 403,
+  'doubt-under-release': 403,
   'release-withdrawn': 409,
   'tag-not-standing': 409,
   'protection-lifted': 409,

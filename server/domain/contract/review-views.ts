@@ -131,6 +131,13 @@ export const ReleaseView = z
     roles: z.array(z.object({ person: PersonShape, role: RoleShape.nullable(), since: Instant })).meta({
       description: 'Who had which role from when; null: none any more. In order.',
     }),
+    beyond: z.array(MarkShape).meta({
+      description:
+        'Of which it does not hold any more as they stand now; once it was taken back or ended, none.',
+    }),
+    doubtsSince: z.array(TagDoubtView.omit({ tag: true }).extend({ mark: MarkShape })).meta({
+      description: 'What was said against tags of its members and for them since, in order.',
+    }),
     since: z.array(ReleaseChangeView).meta({
       description: 'What is otherwise now. It does not alter the release.',
     }),

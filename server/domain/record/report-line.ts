@@ -58,7 +58,7 @@ export function reportLine(
     lengthMm: hidden ? hidden.to - hidden.from : (member.axis?.length ?? null),
     completeAt: missing.length === 0 ? completedAt(asked, records) : null,
     records: records.map(({ tag }) => evidence(tag)),
-    nearestMiss: isMissed ? (notEnough(records, hidden, missing) ?? nearestMiss(judged)) : null,
+    nearestMiss: isMissed ? (notEnough(judged, records, { hidden, missing }) ?? nearestMiss(judged)) : null,
     hiddenAt: requirement.closedAt,
     before: null,
     otherFace: null,
@@ -115,15 +115,16 @@ function liesUnder(
   return first ? { id: first.id, name: first.name, since: first.laidAt } : null;
 }
 
-/** Of records that count, and yet leave something missing, the best. */
+/** Of records that count, and yet leave something missing, the best; a doubt may be all that keeps others from it. */
 function notEnough(
+  judged: readonly Judged[],
   [best]: readonly Judged[],
-  hidden: Stretch | null,
-  missing: readonly Stretch[],
+  { hidden, missing }: { hidden: Stretch | null; missing: readonly Stretch[] },
 ): ReportLine['nearestMiss'] {
   if (!best) return null;
   const reason = hidden && isPart(missing, hidden) ? 'part-only' : 'too-few-views';
-  return { reasons: [reason], tag: evidence(best.tag) };
+  const isDoubted = judged.some(({ reasons }) => reasons.length === 1 && reasons[0] === 'disputed');
+  return { reasons: [reason, ...(isDoubted ? ['disputed' as const] : [])], tag: evidence(best.tag) };
 }
 
 function stateOf(

@@ -256,7 +256,9 @@ function oracleLine(input: ClosingReportInput, mark: string, asked: Asked): Orac
   const nearest = own.find((a) => own.every((b) => a === b || nearer(a, b, asked)));
   let miss: OracleLine['miss'] = { reasons: ['no-photo'], tag: null };
   if (nearest) miss = { reasons: reasons(nearest, asked), tag: nearest.id };
-  if (best) miss = { reasons: [isPart ? 'part-only' : 'too-few-views'], tag: best.id };
+  const isOnlyDoubted = own.some((tag) => reasons(tag, asked).join() === 'disputed');
+  const short = isPart ? 'part-only' : 'too-few-views';
+  if (best) miss = { reasons: isOnlyDoubted ? [short, 'disputed'] : [short], tag: best.id };
   return {
     ...{ covering: covering.id, mark, least, views, state },
     records: records.map(({ id }) => id).sort(),

@@ -191,20 +191,45 @@ const byHandWords = (words: SheetWords, who: string) => withOneStop(words.byHand
 
 function laterOf(telling: Telling, release: ReleaseView, asOf: string): Sheet['later'] {
   const { words, when } = telling;
-  const { since } = release;
+  const { since, doubtsSince } = release;
   return {
     heading: words.later.heading,
     lead: words.later.lead(when(asOf)),
     facts: [
       {
         name: words.later.stands,
-        text: fallenWords(telling, release) ?? words.later.standing,
+        text: fallenWords(telling, release) ?? standingWords(telling, release),
       },
       { name: words.later.closing, text: closingWords(telling, release) },
-      { name: words.later.changes, text: since.length === 0 ? words.later.unchanged : words.later.changed },
+      {
+        name: words.later.changes,
+        text: since.length + doubtsSince.length === 0 ? words.later.unchanged : words.later.changed,
+      },
     ],
-    items: since.map((change) => changeOf(telling, change)),
+    items: eachMarkOnce([
+      ...since.map((change) => changeOf(telling, change)),
+      ...doubtedSince(telling, release),
+    ]),
   };
+}
+
+function standingWords({ words }: Telling, { beyond }: ReleaseView): string {
+  return beyond.length === 0 ? words.later.standing : words.later.notFor(beyond);
+}
+
+function eachMarkOnce(items: readonly SheetChange[]): SheetChange[] {
+  return [...groupBy(items, ({ mark }) => mark)].map(([mark, same]) => ({
+    mark,
+    lines: same.flatMap(({ lines }) => lines),
+  }));
+}
+
+function doubtedSince(telling: Telling, { doubtsSince }: ReleaseView): SheetChange[] {
+  const said = groupBy(doubtsSince, ({ mark }) => mark);
+  return [...said].map(([mark, doubts]) => ({
+    mark,
+    lines: doubts.map((one) => telling.words.doubt[one.what](reasonedOf(telling, one))),
+  }));
 }
 
 function closingWords({ words, when }: Telling, { id, covering }: ReleaseView): string {

@@ -94,6 +94,8 @@ export const SHEET_WORDS_EN: SheetWords = {
       `As of ${when}. The release itself reads as it was given; whether it still stands is said here.`,
     stands: 'Standing',
     standing: 'It stands.',
+    notFor: (marks) =>
+      `It stands, but not for ${marks.join(', ')}: what is hidden or on record of that is otherwise now. It is to be inspected anew.`,
     closing: 'Closing',
     open: 'The covering has not closed yet.',
     closedUnder: (when) => `The covering closed under this release on ${when}.`,

@@ -91,6 +91,8 @@ export const SHEET_WORDS_JA: SheetWords = {
     lead: (when) => `${when}現在。承認の記載は当時のままです。今も有効かどうかはここに示します。`,
     stands: '承認',
     standing: '有効です。',
+    notFor: (marks) =>
+      `有効ですが、${marks.join('、')}には及びません。隠れる範囲や記録が変わったため、再検査が必要です。`,
     closing: 'ふさいだ日時',
     open: 'まだふさいでいません。',
     closedUnder: (when) => `${when}、この承認を受けてふさぎました。`,

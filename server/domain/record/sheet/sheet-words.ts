@@ -64,6 +64,8 @@ export interface SheetWords {
     readonly lead: (when: string) => string;
     readonly stands: string;
     readonly standing: string;
+    /** It holds for the rest. */
+    readonly notFor: (marks: readonly string[]) => string;
     readonly closing: string;
     readonly open: string;
     readonly closedUnder: (when: string) => string;
