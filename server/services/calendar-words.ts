@@ -114,11 +114,7 @@ export function entryTitle(covering: CalendarCovering, day: string | null, lang:
   return WORDS[lang].title(covering.name, standing(covering, day, WORDS[lang]));
 }
 
-export function entryText(
-  { counts, lines, standing }: CalendarCovering,
-  address: string,
-  lang: CalendarLang,
-): string {
+export function entryText({ counts, lines }: CalendarCovering, address: string, lang: CalendarLang): string {
   const words = WORDS[lang];
   const missed = lines.filter(({ state }) => state === 'gap' || state === 'lost');
   const named = missed.slice(0, NAMED).map(({ mark, kind }) => words.member(mark, kind));

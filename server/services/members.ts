@@ -1,5 +1,4 @@
 import type { Mark } from '#domain/frame/mark';
-import { memberSubject } from '#domain/ledger/subjects';
 import { compareMarkKeys, markKey } from '#domain/frame/mark-order';
 import type { MemberFacts } from '#domain/contract/shapes';
 import type { AccountView, MemberHistoryView, MemberView } from '#domain/contract/views';
