@@ -1,6 +1,7 @@
 import { stringify } from 'csv-stringify/sync';
 import { Temporal } from 'temporal-polyfill';
 import type { ClosingReportView, NamedStretch } from '#domain/contract/report-views';
+import { findingsToTell } from '#domain/record/findings-to-tell';
 import { REPORT_WORDS, type ReportWords } from './report-words.ts';
 
 type Covering = ClosingReportView['days'][number]['coverings'][number];
@@ -76,7 +77,7 @@ function lineCells(line: Line, words: ReportWords, local: (instant: string | nul
     line.records.length,
     tag?.datedBy ? words.datedBy[tag.datedBy] : '',
     tag?.legibility ? words.legibility[tag.legibility] : '',
-    findingCell(tag?.findings ?? [], words),
+    findingCell(line.records.length > 0 ? findingsToTell(line.records) : (tag?.findings ?? []), words),
     line.views,
     line.hidden ? part(line.hidden, words) : '',
     line.lengthMm === null ? '' : metres(line.lengthMm),

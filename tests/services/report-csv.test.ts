@@ -100,6 +100,30 @@ describe('reportCsv', () => {
     expect(ja?.[13]).toMatch(/、2026-04-09 09:00:00から養生の下（Sheets）$/);
   });
 
+  it('names the doubts of every record of a member, not of the best alone', () => {
+    const doubted = (by: string) => ({
+      kind: 'disputed' as const,
+      accepted: { by: 'Aki', reason: 'I drove it in.' },
+      doubt: { by, reason: 'No wedge to be seen.' },
+    });
+    const [, one] = tags;
+    if (!one) throw new Error('no tag');
+    const both = ['Sato', 'Mori'].map((by, i) => ({
+      ...one,
+      id: `d${i}`,
+      mark: 'い二',
+      findings: [doubted(by)],
+    }));
+    const report = house({
+      tags: both.map((tag) => ({ ...tag, instant: '2026-04-07T00:00:00.000Z', stage: 'pegged' as const })),
+    });
+    const row = parse(reportCsv(report, 'en', 'Asia/Tokyo'), { bom: true }).find((cells) =>
+      cells.includes('い二'),
+    );
+    for (const by of ['Sato', 'Mori'])
+      expect(row?.[20]).toContain(`doubted by ${by}: No wedge to be seen.; answered by Aki: I drove it in.`);
+  });
+
   it('tells time in the zone of the house', () =>
     expect(reportCsv(house(), 'en', 'Pacific/Chatham')).toContain(',2026-04-09 04:15:00,'));
   it('knows no made-up zone', () =>

@@ -1,4 +1,5 @@
 import type { ClosingReportView } from '#domain/contract/report-views';
+import { findingsToTell } from '#domain/record/findings-to-tell';
 import { isCertainlyBefore, isFirm } from '#domain/record/requirement';
 import { inZone, wallMs } from '#domain/photo/wall-time';
 
@@ -56,7 +57,8 @@ export function weighedByClosing(lines: readonly CoveringLine[], closedAt: strin
     const records = line.state === 'on-record' ? recordsAt(line, goneBy(line, closedAt)) : [];
     // The report puts the best first.
     const [record] = records;
-    return record && !records.some(isFirm) ? [{ line, record }] : [];
+    if (!record || records.some(isFirm)) return [];
+    return [{ line, record: { ...record, findings: findingsToTell(records) } }];
   });
 }
 
