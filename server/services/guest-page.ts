@@ -95,18 +95,12 @@ function toLine({
   for (const { tag, photo, stage, instant } of records)
     if (!pictures.has(photo)) pictures.set(photo, { tag, photo, stage, instant });
   const accepted = waiver && {
-    ...{ at: waiver.at, reason: waiver.reason, isTakenBack: waiver.takenBack !== null },
+    at: waiver.at,
+    reason: waiver.reason,
+    isTakenBack: waiver.takenBack !== null,
   };
-  return {
-    mark,
-    kind,
-    place,
-    least,
-    state,
-    missing,
-    waiver: accepted,
-    pictures: [...pictures.values()].slice(0, SHOWN),
-  };
+  const shown = [...pictures.values()].slice(0, SHOWN);
+  return { ...{ mark, kind, place, least, state, missing }, waiver: accepted, pictures: shown };
 }
 
 function memberPage({ member, stages, sightings, coverings }: MemberHistoryView): GuestMemberView {

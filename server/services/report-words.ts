@@ -1,6 +1,7 @@
 import type { DatedBy } from '#domain/contract/clock';
 import type { CoveringKind } from '#domain/contract/shapes';
 import type { ClosingReportView, MissReason } from '#domain/contract/report-views';
+import { HOLD_NAMES } from '#domain/record/hold-names';
 import type { HoldPhase } from '#domain/record/hold-phase';
 import type { FindingKind } from '#domain/record/findings/kinds';
 import { FINDING_NAMES } from '#domain/record/findings/names';
@@ -117,16 +118,7 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       `doubted by ${doubt.by}: ${doubt.reason}` +
       (answer ? `; answered by ${answer.by ?? ''}: ${answer.reason}` : ''),
     accepted: (finding, by, reason) => `${finding} (accepted by ${by}: ${reason})`,
-    phase: {
-      planned: 'not inspected yet',
-      ready: 'ready for inspection',
-      refused: 'refused',
-      released: 'released',
-      outrun: 'released, but not as it stands now',
-      'under-release': 'closed under release',
-      'under-taken-back': 'closed under a release taken back since',
-      'without-release': 'closed without release',
-    },
+    phase: HOLD_NAMES.en,
     takenBack: (by, since, reason) => `release taken back by ${by} on ${since}: ${reason}`,
     waived: (by, since, reason) => `accepted by ${by} on ${since}: ${reason}`,
     liesUnder: (name, since) => `lies under protection since ${since} (${name})`,
@@ -206,16 +198,7 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
     doubted: (doubt, answer) =>
       `${doubt.by}の疑義：${doubt.reason}` + (answer ? `、${answer.by ?? ''}の回答：${answer.reason}` : ''),
     accepted: (finding, by, reason) => `${finding}（${by}が認めた：${reason}）`,
-    phase: {
-      planned: '検査前',
-      ready: '検査待ち',
-      refused: '差し戻し',
-      released: '承認済み',
-      outrun: '承認後に変わり、再検査が必要',
-      'under-release': '承認を受けてふさいだ',
-      'under-taken-back': '承認を受けてふさいだが、承認は後に取り消された',
-      'without-release': '承認なしにふさいだ',
-    },
+    phase: HOLD_NAMES.ja,
     takenBack: (by, since, reason) => `${since}に${by}が承認を取り消し（${reason}）`,
     waived: (by, since, reason) => `${by}が認めた（${since}）：${reason}`,
     liesUnder: (name, since) => `${since}から養生の下（${name}）`,

@@ -1,15 +1,8 @@
+import { HOLD_NAMES } from '#domain/record/hold-names';
+
 export const hold = {
   title: 'Inspection before it closes',
-  state: {
-    planned: 'not inspected yet',
-    ready: 'ready for inspection',
-    refused: 'refused',
-    released: 'released',
-    outrun: 'released, but not as it stands now',
-    'under-release': 'closed under release',
-    'under-taken-back': 'closed under a release taken back since',
-    'without-release': 'closed without release',
-  },
+  state: HOLD_NAMES.en,
   said: {
     planned: 'Nobody has said yet that it is ready for inspection.',
     ready: 'Said to be ready for inspection on {{when}}, by {{who}}.',

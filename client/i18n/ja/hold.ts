@@ -1,18 +1,10 @@
+import { HOLD_NAMES } from '#domain/record/hold-names';
 import type { hold as english } from '../en/hold.ts';
 import type { TranslationOf } from '../catalog.ts';
 
 export const hold = {
   title: 'ふさぐ前の検査',
-  state: {
-    planned: '検査前',
-    ready: '検査待ち',
-    refused: '差し戻し',
-    released: '承認済み',
-    outrun: '承認後に変わり、再検査が必要',
-    'under-release': '承認を受けてふさいだ',
-    'under-taken-back': '承認を受けてふさいだが、承認は後に取り消された',
-    'without-release': '承認なしにふさいだ',
-  },
+  state: HOLD_NAMES.ja,
   said: {
     planned: '検査の依頼はまだありません。',
     ready: '{{when}}に{{who}}さんが検査を依頼しました。',
