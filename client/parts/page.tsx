@@ -13,12 +13,22 @@ export interface PageProps {
   badge?: ReactNode;
   breadcrumb?: readonly Crumb[];
   actions?: ReactNode;
+  /** Until it is known which actions there are: they keep their room unseen, so that none moves under a finger. */
+  areActionsKnown?: boolean;
   lead?: ReactNode;
   children: ReactNode;
 }
 
 /** One screen: where one is, its heading, what can be done, the content. Sets the window's title. */
-export function Page({ title, badge, breadcrumb = [], actions, lead, children }: PageProps) {
+export function Page({
+  title,
+  badge,
+  breadcrumb = [],
+  actions,
+  areActionsKnown = true,
+  lead,
+  children,
+}: PageProps) {
   const { t } = useWords();
   useEffect(() => {
     document.title = t('common.windowTitle', { title });
@@ -31,7 +41,9 @@ export function Page({ title, badge, breadcrumb = [], actions, lead, children }:
           {title}
           {badge}
         </h1>
-        {actions ? <div className="row page-actions">{actions}</div> : null}
+        {actions ? (
+          <div className={areActionsKnown ? 'row page-actions' : 'row page-actions unknown'}>{actions}</div>
+        ) : null}
       </div>
       {lead ? <p className="lead">{lead}</p> : null}
       {children}

@@ -80,6 +80,27 @@ describeInBrowser('what was typed and not saved', () => {
     expect(await page.getByText('boards from the east').count()).toBe(0);
   });
 
+  it('offers the actions of a covering once all of them are known, so that none moves under a finger', async () => {
+    let sendReport = () => {};
+    const reportIsWanted = new Promise<void>((resolve) => {
+      sendReport = resolve;
+    });
+    const asked = page.waitForRequest(/closing-report/);
+    await page.route(/closing-report/, async (route) => {
+      await reportIsWanted;
+      await route.continue();
+    });
+    await page.goto(page.url());
+    await heading(page, 'Loft floor').waitFor();
+    await asked;
+    const change = page.locator('.page-actions').getByText(t('coverings.one.change'), { exact: true });
+    await change.waitFor({ state: 'hidden' });
+    sendReport();
+    await link(page, t('coverings.one.toGaps', { count: 1 })).waitFor();
+    expect(await change.isVisible()).toBe(true);
+    await page.unroute(/closing-report/);
+  });
+
   it('is asked about in the details of the house and the form of a member', async () => {
     await openScreen(page, `${site.things.house}/settings`);
     const name = field(page, t('houses.fields.name'));

@@ -44,7 +44,9 @@ function OneCovering({ covering }: { covering: CoveringView }) {
   const mayRecord = useMay('record');
   const [asks, setAsks] = useState(false);
   const close = () => setAsks(false);
-  const report = useReport(house).data;
+  const reading = useReport(house);
+  const report = reading.data;
+  const isReportStillToCome = reading.fetchStatus === 'fetching' && reading.failureCount === 0;
   const [found, standing] = [findCovering(report, covering.id), standingOf(covering, report)];
   const gaps = found?.counts.gaps ?? 0;
   const next =
@@ -83,6 +85,7 @@ function OneCovering({ covering }: { covering: CoveringView }) {
       title={covering.name}
       breadcrumb={[{ to: `/houses/${house}/coverings`, label: t('common.nav.coverings') }]}
       actions={actions}
+      areActionsKnown={found !== undefined || !isReportStillToCome}
     >
       <CoveringDetails covering={covering} />
       {asks && covering.closed ? <ReopenDialog covering={covering} onClose={close} /> : null}
