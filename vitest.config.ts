@@ -29,6 +29,7 @@ export default defineConfig({
         name,
         include: [`tests/${name}/**/*.test.ts`],
         pool: 'forks' as const,
+        setupFiles: name === 'browser' ? ['tests/browser/where-it-was.ts'] : [],
         testTimeout: timeout,
         hookTimeout: Math.max(timeout, 60_000),
         isolate: !SHARING_MODULES.includes(name),

@@ -58,6 +58,9 @@ export async function startApp(make = makeQuick): Promise<App> {
 /** OpenSeadragon says so when a picture arrives after one has gone on to another. */
 export const HARMLESS = /^Ignoring tile .* loaded before reset/;
 
+/** Of every browser that is open now. */
+export const openPages = new Set<Page>();
+
 async function openPage(
   browser: Browser,
   options: BrowserContextOptions,
@@ -66,6 +69,8 @@ async function openPage(
   const context = await browser.newContext(options);
   context.setDefaultTimeout(20_000);
   const page = await context.newPage();
+  openPages.add(page);
+  page.on('close', () => openPages.delete(page));
   page.on('pageerror', (error) => complain(`page error: ${error.stack ?? error.message}`));
   page.on('console', (message) => {
     if (['error', 'warning'].includes(message.type()) && !HARMLESS.test(message.text()))
