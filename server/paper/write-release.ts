@@ -2,7 +2,7 @@ import { once } from 'node:events';
 import type { Writable } from 'node:stream';
 import { pipeline } from 'node:stream/promises';
 import type { SheetMember, SheetRecord } from '#domain/record/sheet/sheet';
-import type { PaperWish } from '../services/ports.ts';
+import type { PaperPicture, PaperWish } from '../services/ports.ts';
 import { drawHead } from './draw-head.ts';
 import { drawHeading, drawLater, drawMember, drawRefused, drawWaived, heightOfMember } from './draw-part.ts';
 import { drawRow, heightOfRow, rowsOf, type Pictured } from './draw-records.ts';
@@ -55,6 +55,6 @@ async function drawWhole(pdf: Pdf, member: SheetMember, isWaived: boolean, wish:
   }
 }
 
-async function pictureOf(record: SheetRecord, { picture }: PaperWish): Promise<Uint8Array | null> {
+async function pictureOf(record: SheetRecord, { picture }: PaperWish): Promise<PaperPicture | null> {
   return record.isPictured ? picture(record) : null;
 }

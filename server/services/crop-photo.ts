@@ -1,4 +1,5 @@
 import type { UnitBox } from '#domain/photo/region';
+import { cropOf } from '#domain/photo/crop-box';
 import { parseMediaFragment } from '#domain/photo/media-fragment';
 import type { Context } from './context.ts';
 import { decodablePhoto, madeOf } from './decodable-photo.ts';
@@ -16,4 +17,21 @@ export async function cropPhoto(
   if (!box) throw new Failure('crop-outside-image', { xywh });
   const original = context.files.original(view.sha256);
   return madeOf(view, () => context.imaging.crop(original, view.mediaType, box, width));
+}
+
+/** What a tag shows; of what is long and thin with its surroundings, and then outlined. */
+export async function cropTag(
+  context: Context,
+  photo: string,
+  tag: string,
+  width: number,
+): Promise<Uint8Array> {
+  const said = await context.store.read.tag(tag);
+  if (said?.photo !== photo) throw new Failure('not-found', { what: 'tag' });
+  const view = await decodablePhoto(context, photo);
+  const { region } = said;
+  const { box, isWidened } = cropOf(region, view);
+  const original = context.files.original(view.sha256);
+  const outline = isWidened ? region : undefined;
+  return madeOf(view, () => context.imaging.crop(original, view.mediaType, box, width, outline));
 }

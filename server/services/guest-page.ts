@@ -9,8 +9,7 @@ import type { MemberHistoryView } from '#domain/contract/views';
 import { TRACKS, type Stage } from '#domain/frame/stage';
 import type { z } from 'zod';
 import type { Context } from './context.ts';
-import { cropAround } from './crop-address.ts';
-import { cropPhoto } from './crop-photo.ts';
+import { cropPhoto, cropTag } from './crop-photo.ts';
 import { Failure } from './failure.ts';
 import { readMemberHistory } from './members.ts';
 import type { Guest, Sighting } from './record-store.ts';
@@ -31,11 +30,10 @@ export async function readGuestPicture(
 ): Promise<Uint8Array> {
   const shown = await picturesOf(context, await holding(context, secret), photo);
   const one = shown.find((picture) => tag === undefined || picture.tag === tag);
-  const said = one && (await context.store.read.tag(one.tag));
-  if (!said) throw new Failure('not-found', { what: 'photo' });
+  if (!one) throw new Failure('not-found', { what: 'photo' });
   return tag === undefined
     ? withoutName(cropPhoto(context, photo, 'percent:0,0,100,100', WHOLE_PX))
-    : withoutName(cropPhoto(context, photo, cropAround(said.region), CROP_PX));
+    : withoutName(cropTag(context, photo, one.tag, CROP_PX));
 }
 
 /** Pixels across; enough to see the work, and no original. */

@@ -87,6 +87,12 @@ export interface Imaging {
   close(): Promise<void>;
 }
 
+export interface PaperPicture {
+  readonly jpeg: Uint8Array;
+  /** Width by height. */
+  readonly aspect: number;
+}
+
 export interface PaperWish {
   readonly sheet: Sheet;
   readonly lang: 'en' | 'ja';
@@ -94,8 +100,8 @@ export interface PaperWish {
   readonly check: string;
   /** When it is made. */
   readonly at: Date;
-  /** JPEG of what a record shows; null where there is none to be had. Asked for one after the other. */
-  readonly picture: (record: SheetRecord) => Promise<Uint8Array | null>;
+  /** What a record shows; null where there is none to be had. Asked for one after the other. */
+  readonly picture: (record: SheetRecord) => Promise<PaperPicture | null>;
 }
 
 /** server/paper implements it. */

@@ -85,7 +85,7 @@ export interface Sighting {
 }
 
 /** A region that shows a member of some kind. */
-export type KindSighting = Omit<KindSightingView, 'crop'> & { readonly region: TagView['region'] };
+export type KindSighting = Omit<KindSightingView, 'crop'>;
 
 /** A covering that decides with others from when a member is out of sight. */
 export type LayerMaterial = Omit<LayerCovering, 'closedAt' | 'closedDay'> & {

@@ -3,11 +3,12 @@ import type { PhotoView } from '#domain/contract/views';
 import { lexiconOf, type Lexicon } from '#domain/lexicon/lexicon';
 import { kindIn } from '#domain/lexicon/make-lexicon';
 import { nameOfKind } from '#domain/lexicon/name-of-kind';
+import { cropOf } from '#domain/photo/crop-box';
 import { checkAddress } from '#domain/record/sheet/check-address';
 import { releaseSheet, type SheetSpeech } from '#domain/record/sheet/release-sheet';
 import type { SheetRecord } from '#domain/record/sheet/sheet';
 import type { Context } from './context.ts';
-import { cropBox } from './crop-address.ts';
+import type { PaperPicture } from './ports.ts';
 import { readRelease } from './release.ts';
 import { REPORT_WORDS } from './report-words.ts';
 import { safeFileName } from './safe-file-name.ts';
@@ -70,19 +71,20 @@ const SIDE = 680;
 async function pictureOf(
   { store, files, imaging }: Context,
   record: SheetRecord,
-): Promise<Uint8Array | null> {
+): Promise<PaperPicture | null> {
   const photo = await store.read.photo(record.photo);
   if (!photo || photo.pictures === 'unreadable') return null;
-  const box = cropBox(record.region);
+  const { box, isWidened } = cropOf(record.region, photo);
+  const outline = isWidened ? record.region : undefined;
   const aspect = (box.w * photo.width) / (box.h * photo.height);
   const width = Math.max(1, Math.round(SIDE * Math.min(1, aspect)));
-  const cut = (file: string, type: PhotoView['mediaType']) => imaging.crop(file, type, box, width);
+  const cut = (file: string, type: PhotoView['mediaType']) => imaging.crop(file, type, box, width, outline);
   const original = () => cut(files.original(photo.sha256), photo.mediaType);
   const preview = () => cut(files.picture(photo.sha256, 'preview'), 'image/jpeg');
   const ways = hasEnough(photo, box, width) ? [preview, original] : [original];
   for (const way of ways) {
-    const picture = await way().catch(() => null);
-    if (picture) return picture;
+    const jpeg = await way().catch(() => null);
+    if (jpeg) return { jpeg, aspect };
   }
   return null;
 }

@@ -1,4 +1,4 @@
-import { createHash } from 'node:crypto';
+import { createHash, randomUUID } from 'node:crypto';
 import { readFile, readdir } from 'node:fs/promises';
 import { connect } from 'node:net';
 import path from 'node:path';
@@ -256,6 +256,35 @@ describeOverBothDatabases('photos over HTTP', (make) => {
       'nonsense',
     ])
       expect((await crop(wrong)).status, wrong).toBe(422);
+  });
+
+  it('cuts out what a tag shows, a long rail with its surroundings and outlined', async () => {
+    const grey = await sharp({ create: { width: 800, height: 600, channels: 3, background: '#808080' } })
+      .jpeg({ quality: 95 })
+      .toBuffer();
+    const add = async (name: string, bytes: Buffer) => addedOf((await upload([{ name, bytes }]))[0]);
+    const [photo, other] = [await add('grey.jpg', grey), await add('other.jpg', await makeJpeg(31))];
+    const cut = async (w: number, h: number) => {
+      const id = randomUUID();
+      const region = { shape: 'rectangle', x: 0.2, y: 0.4, w, h };
+      const said = { id, mark: 'い一', stage: 'raised', region, note: '' };
+      await server.owner.post(`/photos/${photo.id}/tags`, said);
+      return { id, answer: await server.owner.raw('GET', `/photos/${photo.id}/crop?tag=${id}`) };
+    };
+    const read = async ({ answer }: { answer: Response }) => {
+      const { data, info } = await sharp(Buffer.from(await answer.arrayBuffer()))
+        .raw()
+        .toBuffer({ resolveWithObject: true });
+      let isColoured = false;
+      for (let i = 0; i < data.length; i += 3) isColoured ||= (data[i] ?? 0) - (data[i + 2] ?? 0) > 60;
+      return { width: info.width, height: info.height, isColoured };
+    };
+    expect(await read(await cut(0.4, 0.4))).toEqual({ width: 400, height: 300, isColoured: false });
+    const rail = await cut(0.48, 0.02);
+    expect(await read(rail)).toEqual({ width: 480, height: 160, isColoured: true });
+    const elsewhere = await server.owner.raw('GET', `/photos/${other.id}/crop?tag=${rail.id}`);
+    expect(elsewhere.status).toBe(404);
+    expect((await server.owner.raw('GET', `/photos/${photo.id}/crop`)).status).toBe(422);
   });
 
   it('tells whoever looks at the house when a photo is added and when its pictures are made', async () => {

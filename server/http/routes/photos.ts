@@ -6,7 +6,7 @@ import type { MediaType } from '#domain/contract/shapes';
 import type { Context } from '../../services/context.ts';
 import { addDevicePosition } from '../../services/device-position.ts';
 import { copyPhoto, wholePicture } from '../../services/copy-photo.ts';
-import { cropPhoto } from '../../services/crop-photo.ts';
+import { cropPhoto, cropTag } from '../../services/crop-photo.ts';
 import { Failure } from '../../services/failure.ts';
 import { makePicturesAgain } from '../../services/make-pictures.ts';
 import { regionLegibility } from '../../services/region-legibility.ts';
@@ -67,7 +67,11 @@ export function photoHandlers(context: Context, log: Logger, wakeJobs: () => voi
     photoPreview: ({ params, res }) => sendPicture(context, wakeJobs, res, params.photo, 'preview'),
     photoThumb: ({ params, res }) => sendPicture(context, wakeJobs, res, params.photo, 'thumb'),
     photoCrop: async ({ params, query, res }) => {
-      const jpeg = await cropPhoto(context, params.photo, query.xywh, query.width);
+      const { xywh, tag, width } = query;
+      const jpeg =
+        tag === undefined
+          ? await cropPhoto(context, params.photo, xywh ?? '', width)
+          : await cropTag(context, params.photo, tag, width);
       res.setHeader('cache-control', FOREVER);
       res.type('image/jpeg').send(Buffer.from(jpeg));
       return undefined;

@@ -2,6 +2,7 @@ import type { TermView } from '#domain/contract/terms';
 import { lexiconOf, type Lexicon } from '#domain/lexicon/lexicon';
 import { findKind } from '#domain/lexicon/track-of-kind';
 import type { KindSighting } from '../../services/record-store.ts';
+import type { Mark } from '#domain/frame/mark';
 import type { Db } from '../open-database.ts';
 
 /** In the order of their ids, so that every reader makes the same lexicon of them. */
@@ -46,11 +47,11 @@ export async function readKindSightings(
     .executeTakeFirstOrThrow();
   const sightings = await standing
     .innerJoin('photo', 'photo.id', 'tag.photoId')
-    .select(['tag.id as tag', 'tag.photoId as photo', 'tag.mark', 'tag.stage', 'tag.region'])
+    .select(['tag.id as tag', 'tag.photoId as photo', 'tag.mark', 'tag.stage'])
     .select(['photo.fileName', 'photo.capture'])
     .orderBy('photo.capturedAt', (order) => order.desc().nullsLast())
     .orderBy('tag.id')
     .limit(limit)
     .execute();
-  return { sightings: sightings as KindSighting[], total: Number(total) };
+  return { sightings: sightings.map((seen) => ({ ...seen, mark: seen.mark as Mark })), total: Number(total) };
 }

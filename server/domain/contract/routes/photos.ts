@@ -174,10 +174,14 @@ export const PHOTO_ROUTES = {
   photoCrop: route({
     method: 'GET',
     path: '/photos/{photo}/crop',
-    summary: 'A part of the original, upright. xywh=percent:x,y,w,h (Media Fragments).',
+    summary:
+      'A part of the original, upright: by xywh=percent:x,y,w,h (Media Fragments), or what a tag shows.',
     access: 'read',
     query: z.object({
-      xywh: z.string().max(100),
+      xywh: z.string().max(100).optional(),
+      tag: Id.optional().meta({
+        description: 'Instead of xywh. What is long and thin comes with its surroundings, and outlined.',
+      }),
       width: z.coerce.number().int().min(16).max(2000).default(480),
     }),
     status: 200,

@@ -1,0 +1,32 @@
+import { boundingBox, type Region, type UnitBox } from './region.ts';
+
+/** A picture more slender than this is a strip on which nobody recognises anything. */
+const MOST_SLENDER = 3;
+
+export interface Crop {
+  readonly box: UnitBox;
+  /** So much beside the region is in it that the region is to be outlined. */
+  readonly isWidened: boolean;
+}
+
+/**
+ * What is cut out around a region of a photo of `width` by `height` pixels: a margin of an eighth of the region on
+ * each side, so that one sees where it sits, and with a long rail or post as much beside it as makes it readable.
+ */
+export function cropOf(region: Region, { width, height }: { width: number; height: number }): Crop {
+  const { x, y, w, h } = boundingBox(region);
+  const across = Math.min(1, w * 1.25) * width;
+  const down = Math.min(1, h * 1.25) * height;
+  const least = Math.max(across, down) / MOST_SLENDER;
+  const [left, right] = about(x + w / 2, Math.max(across, least) / width);
+  const [top, bottom] = about(y + h / 2, Math.max(down, least) / height);
+  return {
+    box: { x: left, y: top, w: right - left, h: bottom - top },
+    isWidened: Math.min(across, down) < least,
+  };
+}
+
+/** A span about its middle, cut off at the edges of the photo. */
+function about(middle: number, length: number): [number, number] {
+  return [Math.max(0, middle - length / 2), Math.min(1, middle + length / 2)];
+}
