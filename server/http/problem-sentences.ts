@@ -67,7 +67,7 @@ export const PROBLEM_SENTENCES: Record<ProblemCode, readonly [title: string, det
   'not-reviewed': ['Not all was looked at', '{count} members were not looked at: {marks}.'],
   'not-waived': [
     'Members have no record',
-    '{marks} have no record. Accept each by a reason, or refuse the covering.',
+    'There is no record of {marks}. Accept each with a reason, or refuse the covering.',
   ],
   'not-hidden': ['The covering does not hide these', '{covering} does not hide {marks}.'],
   'four-eyes': [

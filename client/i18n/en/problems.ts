@@ -76,7 +76,7 @@ export const problems = {
     'already-released': '“{{covering}}” is released. Take the release back first.',
     'evidence-changed': 'What speaks for {{marks}} has changed since you looked. Look at it again.',
     'not-reviewed': 'Not all was looked at: {{marks}}.',
-    'not-waived': '{{marks}} have no record. Accept each with a reason, or refuse.',
+    'not-waived': 'There is no record of {{marks}}. Accept each with a reason, or refuse.',
     'not-hidden': '“{{covering}}” does not hide {{marks}}.',
     'four-eyes':
       'You alone recorded {{marks}}. Somebody else must release “{{covering}}”, or the keeper of the record changes this rule in the house details.',

@@ -35,7 +35,7 @@ export function HoldPart({ covering, standing }: HoldPartProps) {
       ) : null}
       <Said covering={covering} standing={standing} />
       {!closed && hold.said && hold.said.note !== '' ? (
-        <p className="coverings-note">{hold.said.note}</p>
+        <p className="coverings-note">{t('hold.review.quoted', { note: hold.said.note })}</p>
       ) : null}
       {!closed && hold.state === 'refused' ? <LackingList lacking={hold.lacking} /> : null}
       {release === null ? null : (

@@ -19,7 +19,7 @@ export function LackingList({ lacking }: { lacking: readonly Lacking[] }) {
       <p>{t('hold.lacking', { count: lacking.length })}</p>
       <ul className="plain-list" aria-label={t('hold.lacking', { count: lacking.length })}>
         {lacking.map(({ mark, note }) => (
-          <li key={mark} className="row">
+          <li key={mark} className="row coverings-lacking">
             <Link to={`/houses/${house}/members/${encodeURIComponent(mark)}`}>{mark}</Link>
             {note === '' ? null : <span>{note}</span>}
             {doubts
