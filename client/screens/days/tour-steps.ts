@@ -10,12 +10,12 @@ export interface TourStep {
 /** Three of them; none while the house has nothing to be looked at. */
 export function tourSteps(
   { openCoverings, today, lastDay, earlier, holds }: JournalView,
-  mayReview: boolean,
+  isInspector: boolean,
 ): readonly TourStep[] {
   const pictures = [today, ...(lastDay ? [lastDay] : []), ...earlier.days].flatMap((day) => day.pictures);
   const photo = pictures.find(({ tags }) => tags > 0) ?? pictures[0];
   if (!photo || openCoverings === 0) return [];
-  const waiting = mayReview ? holds.find(({ state }) => state === 'ready') : undefined;
+  const waiting = isInspector ? holds.find(({ state }) => state === 'ready') : undefined;
   return [
     { word: 'report', path: 'report' },
     { word: 'photo', path: `photos/${photo.id}` },

@@ -3,7 +3,7 @@ import type { JournalView } from '#domain/contract/journal-views';
 import { useSession } from '../../api/use-session.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
-import { useHouse, useMay } from '../../shell/use-house.ts';
+import { useHouse } from '../../shell/use-house.ts';
 import { StepLink } from './step-link.tsx';
 import { endTour, noteStep, readTour } from './tour-seen.ts';
 import { tourSteps, type TourStep } from './tour-steps.ts';
@@ -11,7 +11,8 @@ import { tourSteps, type TourStep } from './tour-steps.ts';
 /** Three things to look at, on the first visit of a person to a house at work. */
 export function Tour({ journal }: { journal: JournalView }) {
   const me = useSession().data?.account?.id;
-  const steps = tourSteps(journal, useMay('review'));
+  // Whoever keeps the record may review, too, but hardly what they recorded themselves.
+  const steps = tourSteps(journal, useHouse().role === 'inspector');
   return me && steps.length > 0 ? <Steps me={me} today={journal.today.day} steps={steps} /> : null;
 }
 

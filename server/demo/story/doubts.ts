@@ -7,7 +7,7 @@ const PHOTO = 'slip-wall-lath';
 export function doubts(raising: string, said: readonly Act[]): Act[] {
   const of = said.find((act) => act.does === 'tag' && act.photo === PHOTO);
   if (of?.does !== 'tag') return [];
-  const reason = '小舞の陰で、上下どちらの貫か読み取れない。 Behind the lath: is this not the rail below?';
+  const reason = '楔が写っていない。通しただけではないか。 No wedge is to be seen: has it been put through only?';
   return [
     {
       ...{ at: momentOf(raising, 27, '10:20'), by: 'inspector' },

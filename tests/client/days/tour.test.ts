@@ -13,7 +13,7 @@ const journal = (more: object = {}) =>
     ...more,
   }) as unknown as JournalView;
 
-const pathsOf = (view: JournalView, mayReview = false) => tourSteps(view, mayReview).map(({ path }) => path);
+const pathsOf = (view: JournalView, isInspector = false) => tourSteps(view, isInspector).map(({ path }) => path);
 
 test('there are three steps: the report, a photo that is tagged, and the frame', () => {
   expect(pathsOf(journal())).toEqual(['report', 'photos/tagged', 'frame']);
@@ -26,7 +26,7 @@ test('a photo without tags does where no other is on the page, and nothing witho
   expect(pathsOf(journal({ openCoverings: 0 }))).toEqual([]);
 });
 
-test('whoever may release is led to what waits for it', () => {
+test('an inspector is led to what waits for it', () => {
   const holds = [
     { id: 'refused', state: 'refused' },
     { id: 'ready', state: 'ready' },
