@@ -144,8 +144,8 @@ export const hold = {
   doubt: {
     openNamed: 'Doubt this tag … ({{mark}})',
     open: 'Doubt this tag …',
-    title: 'Doubt this tag?',
-    text: 'It counts as no record from now on, until somebody answers the finding or tags it anew. The ledger keeps who doubted it and why.',
+    title: 'Doubt {{mark}}, “{{stage}}”?',
+    text: '{{who}} said so. It counts as no record from now on, until somebody else than {{who}} answers the finding or tags it anew. The ledger keeps who doubted it and why.',
     submit: 'Doubt it',
     said: 'Doubted by {{who}} on {{when}}: “{{reason}}”.',
     answered: 'Somebody has answered; it counts again.',

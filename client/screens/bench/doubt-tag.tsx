@@ -17,7 +17,7 @@ export function DoubtTag({ tag }: { tag: BenchTag }) {
       <Button aria-label={t('hold.doubt.openNamed', { mark: tag.mark })} onPress={() => setAsks(true)}>
         {t('hold.doubt.open')}
       </Button>
-      {asks ? <DoubtDialog tag={tag.id} onClose={() => setAsks(false)} /> : null}
+      {asks ? <DoubtDialog tag={tag} onClose={() => setAsks(false)} /> : null}
     </div>
   );
 }

@@ -67,7 +67,7 @@ export function LookingBench({ photo, filter, wanted }: BenchProps) {
       <div className="bench-right">
         {/* Of a time when one's role was another. */}
         <UnsentNotice house={house} photo={null} inUse={outboxInUse} />
-        {chosen ? <ChosenTag tag={chosen} /> : null}
+        {chosen ? <ChosenTag tag={chosen} member={index.byMark.get(chosen.mark)} photo={photo} /> : null}
         {neighbours?.next ? <Onward to={address(neighbours.next)} /> : null}
         <TagList {...{ tags, index, photo }} selected={bench.selected} tell={store.tell} />
         <FindingsHere about={{ photo: id }} />

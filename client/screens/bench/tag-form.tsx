@@ -43,7 +43,14 @@ export function TagForm(props: TagFormProps) {
         </>
       ) : (
         <>
-          {chosen ? <ChosenTag tag={chosen} acts={props.acts} /> : null}
+          {chosen ? (
+            <ChosenTag
+              tag={chosen}
+              member={props.index.byMark.get(chosen.mark)}
+              acts={props.acts}
+              photo={props.photo}
+            />
+          ) : null}
           <p className="soft bench-draw-first">{t('bench.form.drawFirst')}</p>
           {props.row}
           {props.onward}

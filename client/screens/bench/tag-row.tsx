@@ -1,17 +1,14 @@
-import { Link } from 'react-router';
 import type { MemberView, PhotoDetailView } from '#domain/contract/views';
-import { formatInstant } from '../../i18n/format.ts';
 import { kindLabel } from '../../i18n/kind-label.ts';
 import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useWords } from '../../i18n/use-words.ts';
-import { LegibilityMark } from '../../parts/legibility-mark.tsx';
 import { StageName } from '../../parts/stage-name.tsx';
-import { useHouse } from '../../shell/use-house.ts';
 import type { BenchTag } from './bench-tags.ts';
 import { DoubtSaid } from './doubt-said.tsx';
 import { DoubtTag } from './doubt-tag.tsx';
 import { RivalsNote } from './rivals-note.tsx';
 import { TagActsRow, type TagActs } from './tag-acts-row.tsx';
+import { TagRemarks } from './tag-remarks.tsx';
 import { UnderProtection } from './under-protection.tsx';
 
 export interface TagRowProps {
@@ -46,27 +43,5 @@ export function TagRow(props: TagRowProps) {
       {acts ? <TagActsRow tag={tag} acts={acts} /> : null}
       <DoubtTag tag={tag} />
     </li>
-  );
-}
-
-function TagRemarks({ tag }: { tag: BenchTag }) {
-  const { t, lang } = useWords();
-  const { id: house, zone } = useHouse();
-  const who = tag.by?.name ?? t('common.nobody');
-  return (
-    <div className="bench-row-remarks">
-      {tag.unsent ? <span className="act-text">{t('bench.unsent.state')}</span> : null}
-      {tag.known ? (
-        <Link to={`/houses/${house}/members/${encodeURIComponent(tag.mark)}`}>
-          {t('bench.list.history', { mark: tag.mark })}
-        </Link>
-      ) : (
-        <span className="act-text">{t('bench.list.unknown')}</span>
-      )}
-      <span className="soft">{t('bench.list.by', { who, when: formatInstant(tag.at, zone, lang) })}</span>
-      <LegibilityMark legibility={tag.legibility} />
-      {tag.stretch ? <span>{t('bench.stretch.shown', tag.stretch)}</span> : null}
-      {tag.note === '' ? null : <span>{tag.note}</span>}
-    </div>
   );
 }

@@ -1,4 +1,5 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
+import type { TagView } from '#domain/contract/views';
 import { call } from '../../api/call.ts';
 import { keys } from '../../api/keys.ts';
 import { useWords } from '../../i18n/use-words.ts';
@@ -6,7 +7,7 @@ import { ReasonDialog } from '../../parts/reason-dialog.tsx';
 import { useHouse } from '../../shell/use-house.ts';
 
 interface DoubtDialogProps {
-  tag: string;
+  tag: Pick<TagView, 'id' | 'mark' | 'stage' | 'by'>;
   onSaid?: (reason: string) => void;
   onClose: () => void;
 }
@@ -17,7 +18,7 @@ export function DoubtDialog({ tag, onSaid, onClose }: DoubtDialogProps) {
   const { id: house } = useHouse();
   const client = useQueryClient();
   const doubt = useMutation({
-    mutationFn: (reason: string) => call('disputeTag', { params: { tag }, body: { reason } }),
+    mutationFn: (reason: string) => call('disputeTag', { params: { tag: tag.id }, body: { reason } }),
     onSuccess: async (_, reason) => {
       onSaid?.(reason);
       await Promise.all(
@@ -30,8 +31,8 @@ export function DoubtDialog({ tag, onSaid, onClose }: DoubtDialogProps) {
   });
   return (
     <ReasonDialog
-      title={t('hold.doubt.title')}
-      text={t('hold.doubt.text')}
+      title={t('hold.doubt.title', { mark: tag.mark, stage: t(`common.stage.${tag.stage}`) })}
+      text={t('hold.doubt.text', { who: tag.by?.name ?? t('common.nobody') })}
       yes={t('hold.doubt.submit')}
       isPending={doubt.isPending}
       error={doubt.error}

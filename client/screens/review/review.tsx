@@ -160,7 +160,7 @@ export function Review({ review: asRead, mayAnswer }: ReviewProps) {
       ) : null}
       {doubted === null ? null : (
         <DoubtDialog
-          tag={doubted.tag.id}
+          tag={doubted.tag}
           onSaid={(reason) => setDoubts({ ...doubts, [doubted.tag.mark]: reason })}
           onClose={() => setDoubted(null)}
         />
