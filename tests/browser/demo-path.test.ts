@@ -145,6 +145,11 @@ describeInBrowser('ten minutes with the demo', () => {
       .first()
       .waitFor();
     await photograph(inspector, 'demo-7-review');
+    // Of two records each shows a part of this rail: it is seen once both were opened.
+    await inspector.locator('.review-list').getByRole('button', { name: /^い通り腰貫/ }).click();
+    await answerButton(inspector, t('hold.review.nextRecord', { count: 1 })).click();
+    await answerButton(inspector, t('hold.review.seen')).waitFor();
+    await photograph(inspector, 'demo-7-second-record');
     await inspector.context().close();
   });
 

@@ -253,8 +253,10 @@ describeInBrowser('reviewing a covering', () => {
       else if (i > 0) await press('1');
       else for (const key of ['w', ...'seen on site', 'Enter']) await press(key);
     }
-    presses += 1;
+    presses += 2;
     await button(inspector, t('hold.review.end.release')).click();
+    const sure = inspector.getByRole('alertdialog', { name: t('hold.review.end.askTitle', { name: WALL }) });
+    await button(sure, t('hold.review.end.yes')).click();
     await heading(inspector, WALL).waitFor();
     await inspector.getByText(t('hold.state.released'), { exact: true }).waitFor();
     await photograph(inspector, 'covering-released');

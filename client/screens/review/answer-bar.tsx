@@ -20,7 +20,10 @@ interface AnswerBarProps {
   /** For which others were accepted. */
   reasons: readonly string[];
   mayAnswer: boolean;
+  /** Records of it that are to be looked at before it is seen. */
+  unopened: number;
   fields: AnswerFields;
+  onSeen: () => void;
   onAnswer: (answer: Answer) => void;
   onTurn: (by: 1 | -1) => void;
   onEnd: () => void;
@@ -31,7 +34,6 @@ export function AnswerBar({ mayAnswer, onTurn, onEnd, ...answering }: AnswerBarP
   const { t } = useWords();
   return (
     <div className="review-answer">
-      <strong className="review-answer-mark">{answering.line.mark}</strong>
       {mayAnswer ? <Answering {...answering} /> : null}
       <div className="row">
         <Button onPress={() => onTurn(-1)}>{t('hold.review.back')}</Button>
@@ -42,9 +44,12 @@ export function AnswerBar({ mayAnswer, onTurn, onEnd, ...answering }: AnswerBarP
   );
 }
 
-type AnsweringProps = Pick<AnswerBarProps, 'line' | 'offered' | 'reasons' | 'fields' | 'onAnswer'>;
+type AnsweringProps = Pick<
+  AnswerBarProps,
+  'line' | 'offered' | 'reasons' | 'unopened' | 'fields' | 'onSeen' | 'onAnswer'
+>;
 
-function Answering({ line, offered, reasons, fields, onAnswer }: AnsweringProps) {
+function Answering({ line, offered, reasons, unopened, fields, onSeen, onAnswer }: AnsweringProps) {
   const { t } = useWords();
   // Null: untouched, and what is offered stands there, even where it comes only now.
   const [reason, setReason] = useState<string | null>(null);
@@ -75,8 +80,10 @@ function Answering({ line, offered, reasons, fields, onAnswer }: AnsweringProps)
     );
   return (
     <>
-      <Button look="act" onPress={() => onAnswer({ is: 'seen' })}>
-        <AnswerName mark={line.mark}>{t('hold.review.seen')}</AnswerName>
+      <Button look="act" onPress={onSeen}>
+        <AnswerName mark={line.mark}>
+          {unopened > 0 ? t('hold.review.nextRecord', { count: unopened }) : t('hold.review.seen')}
+        </AnswerName>
       </Button>
       <details className="disclosure" open={offered.lacks !== ''}>
         <summary>{t('hold.review.lacks')}</summary>

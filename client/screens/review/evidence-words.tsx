@@ -33,7 +33,8 @@ export function EvidenceWords({ shown, line, onDoubt }: EvidenceWordsProps) {
       {tag.stretch ? <span>{t('bench.stretch.shown', tag.stretch)}</span> : null}
       <TaggedBy tag={tag} />
       <RecordFindings findings={isDoubted(shown) ? notDoubts(told) : told.findings} />
-      <DoubtWords tag={tag} isAnswered={isDoubtAnswered(told)} />
+      {/* How a doubt was answered, the findings tell. */}
+      {isDoubtAnswered(told) ? null : <DoubtWords tag={tag} isAnswered={false} />}
       <span className="row">
         <Link to={`/houses/${house}/photos/${tag.photo}?tag=${tag.id}`}>{fileName}</Link>
         {onDoubt && mayDoubt(shown) ? (

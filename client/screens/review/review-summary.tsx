@@ -1,7 +1,9 @@
+import { useState } from 'react';
 import { Link } from 'react-router';
 import type { ReviewView } from '#domain/contract/review-views';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
+import { Confirm } from '../../parts/confirm.tsx';
 import { ProblemNotice } from '../../parts/notice.tsx';
 import { TextArea } from '../../parts/text-area.tsx';
 import { useHouse } from '../../shell/use-house.ts';
@@ -27,6 +29,7 @@ export function ReviewSummary({ review, draft, mayAnswer, onNote, onGoTo, onSaid
   const { seen, waived, missing, open } = outcome;
   const own = fourEyes ? lines.filter((line) => line.own) : [];
   const { release, refuse } = useConclusion(review, draft, outcome, onSaid);
+  const [asks, setAsks] = useState(false);
   if (!mayAnswer) return <p>{t('hold.review.endOfList')}</p>;
   const isAlone = own.length > 0 || (fourEyes && review.ownReady);
   const mayRelease = open.length === 0 && missing.length === 0 && !isAlone;
@@ -75,7 +78,7 @@ export function ReviewSummary({ review, draft, mayAnswer, onNote, onGoTo, onSaid
       {mayRefuse ? null : <p className="soft">{t('hold.review.end.toRefuse')}</p>}
       <div className="row">
         {mayRelease ? (
-          <Button look="act" isPending={release.isPending} onPress={() => release.mutate(undefined)}>
+          <Button look="act" isPending={release.isPending} onPress={() => setAsks(true)}>
             {t('hold.review.end.release')}
           </Button>
         ) : null}
@@ -85,6 +88,19 @@ export function ReviewSummary({ review, draft, mayAnswer, onNote, onGoTo, onSaid
           </Button>
         ) : null}
       </div>
+      <Confirm
+        title={t('hold.review.end.askTitle', { name: review.covering.name })}
+        text={t('hold.review.end.ask')}
+        yes={t('hold.review.end.yes')}
+        isOpen={asks && mayRelease}
+        isPending={release.isPending}
+        error={null}
+        onYes={() => {
+          setAsks(false);
+          release.mutate(undefined);
+        }}
+        onClose={() => setAsks(false)}
+      />
     </div>
   );
 }

@@ -2,6 +2,7 @@ import { useRef, useState } from 'react';
 import type { ReviewView } from '#domain/contract/review-views';
 import { needsWaiver } from '#domain/record/release';
 import { useWords } from '../../i18n/use-words.ts';
+import { Button } from '../../parts/button.tsx';
 import { Notice } from '../../parts/notice.tsx';
 import { AnswerBar } from './answer-bar.tsx';
 import { DoubtDialog } from './doubt-dialog.tsx';
@@ -15,6 +16,7 @@ import { LastRefusal } from './last-refusal.tsx';
 import { MemberList } from './member-list.tsx';
 import { MemberFacts, MemberHead } from './member-view.tsx';
 import { offeredOf } from './offered.ts';
+import { recordsToSee } from './records-to-see.ts';
 import { Pictures } from './pictures.tsx';
 import { useReviewKeys, type ReviewOrder } from './review-keys.ts';
 import { answerOf, hasChanged, nextOpen, say, type Answer } from './review-draft.ts';
@@ -39,6 +41,8 @@ export function Review({ review: asRead, mayAnswer }: ReviewProps) {
     () => (mayAnswer ? nextOpen(draft, lines, null) : lines[0]?.mark) ?? null,
   );
   const [shown, setShown] = useState(0);
+  /** Of the member that is looked at, the tags whose pictures were. */
+  const [opened, setOpened] = useState<readonly string[]>([]);
   const [isLarge, setIsLarge] = useState(false);
   const [doubted, setDoubted] = useState<Shown | null>(null);
   const [doubts, setDoubts] = useState<Readonly<Record<string, string>>>({});
@@ -48,11 +52,15 @@ export function Review({ review: asRead, mayAnswer }: ReviewProps) {
   const line = lines[place];
   const evidence = line ? evidenceOf(review, line) : [];
   const record = evidence[Math.min(shown, evidence.length - 1)];
+  const unopened = recordsToSee(evidence, line?.views ?? 1).filter(
+    (one) => one !== record && !opened.includes(one.tag.id),
+  );
   useNextPictures(review, place);
   /** Null: to the end. */
   const goTo = (mark: string | null) => {
     setAt(mark);
     setShown(0);
+    setOpened([]);
     member.current?.focus({ preventScroll: true });
     show();
   };
@@ -62,6 +70,16 @@ export function Review({ review: asRead, mayAnswer }: ReviewProps) {
     change(next);
     goTo(nextOpen(next, lines, line.mark));
   };
+  const showRecord = (which: number) => {
+    if (record) setOpened([...opened, record.tag.id]);
+    setShown(which);
+  };
+  /** Nobody has seen a member who has not opened the records that make it one. */
+  const seen = () => {
+    const [next] = unopened;
+    if (next) showRecord(evidence.indexOf(next));
+    else answer({ is: 'seen' });
+  };
   const turn = (by: 1 | -1) => {
     const from = place === -1 ? lines.length : place;
     goTo(lines[Math.max(0, from + by)]?.mark ?? null);
@@ -69,7 +87,7 @@ export function Review({ review: asRead, mayAnswer }: ReviewProps) {
   const obey = (order: ReviewOrder) => {
     switch (order.do) {
       case 'seen':
-        if (line && !needsWaiver(line)) answer({ is: 'seen' });
+        if (line && !needsWaiver(line)) seen();
         return;
       case 'missing':
         return answer({ is: 'missing', note: fields.lacks.current?.value.trim() ?? '' });
@@ -88,7 +106,7 @@ export function Review({ review: asRead, mayAnswer }: ReviewProps) {
       case 'large':
         return setIsLarge(record !== undefined);
       case 'record':
-        return setShown(evidence.length === 0 ? 0 : (shown + 1) % evidence.length);
+        return showRecord(evidence.length === 0 ? 0 : (shown + 1) % evidence.length);
       case 'turn':
         return turn(order.by);
       case 'open':
@@ -101,6 +119,13 @@ export function Review({ review: asRead, mayAnswer }: ReviewProps) {
   return (
     <>
       <LastRefusal review={review} onGoTo={goTo} />
+      {mayAnswer && line && hasMoreToRead(review) ? (
+        <div className="row">
+          <Button look="act" onPress={() => goTo(line.mark)}>
+            {t('hold.review.begin', { mark: line.mark })}
+          </Button>
+        </div>
+      ) : null}
       <div className="review">
         <MemberList lines={lines} draft={draft} at={at} mayAnswer={mayAnswer} onChoose={goTo} />
         <section ref={member} className={line ? 'review-member review-one' : 'review-member'} tabIndex={-1}>
@@ -127,7 +152,7 @@ export function Review({ review: asRead, mayAnswer }: ReviewProps) {
                       onDoubt={mayAnswer ? () => setDoubted(record) : null}
                     />
                   ) : null}
-                  <EvidenceChoice evidence={evidence} shown={record} onShow={setShown} />
+                  <EvidenceChoice evidence={evidence} shown={record} onShow={showRecord} />
                 </div>
               </div>
               <AnswerBar
@@ -136,7 +161,9 @@ export function Review({ review: asRead, mayAnswer }: ReviewProps) {
                 offered={offeredOf({ ...review, draft, doubts }, line, evidence)}
                 reasons={draft.reasons}
                 mayAnswer={mayAnswer}
+                unopened={unopened.length}
                 fields={fields}
+                onSeen={seen}
                 onAnswer={answer}
                 onTurn={turn}
                 onEnd={() => goTo(null)}
