@@ -8,9 +8,9 @@ const NAME_WIDTH = 104;
 const QR_SIDE = 96;
 
 /** Title, whether it stands, facts with the code beside them, the place in the ledger, the caution. */
-export function drawHead(pdf: Pdf, { title, withdrawn, facts, proof, caution }: Sheet, check: string): void {
+export function drawHead(pdf: Pdf, { title, notice, facts, proof, caution }: Sheet, check: string): void {
   pdf.font('strong').fontSize(17).text(title, { width: LINE_WIDTH });
-  if (withdrawn !== null) drawWithdrawn(pdf, withdrawn);
+  if (notice !== null) drawNotice(pdf, notice);
   pdf.moveDown(0.4);
   const top = pdf.y;
   drawQr(pdf, check, MARGIN.left + LINE_WIDTH - QR_SIDE, top);
@@ -23,7 +23,7 @@ export function drawHead(pdf: Pdf, { title, withdrawn, facts, proof, caution }: 
   drawCaution(pdf, caution);
 }
 
-function drawWithdrawn(pdf: Pdf, text: string): void {
+function drawNotice(pdf: Pdf, text: string): void {
   pdf.moveDown(0.3);
   pdf.font('strong').fontSize(10.5).fillColor(VERMILION).text(text, { width: LINE_WIDTH });
   pdf.fillColor(INK);

@@ -142,8 +142,11 @@ describeOverEitherDatabase('a release on paper', (make) => {
     const text = textOf(await onDisk('en'));
     const [before, after] = text.split(unbroken('Later than the release'));
     expect(before).toContain(unbroken('い二 柱 hashira, post on record'));
-    expect(after).toContain(unbroken('Other records count now.'));
+    expect(after).toContain(unbroken('Records that counted then count no more.'));
     expect(after).toMatch(/Countsnomore:north\.jpg.*takenbackbyharu/u);
+    // Above all else, too: whoever reads the first page alone must know.
+    expect(text.indexOf(unbroken('this release stands, but not for い二'))).toBeGreaterThan(-1);
+    expect(text.indexOf(unbroken('but not for い二'))).toBeLessThan(text.indexOf(unbroken('Released by')));
     const reason = encodeURIComponent('The wrong wall.');
     await inspector.delete(`/releases/${release.id}?reason=${reason}`);
     expect(textOf(await onDisk('en'))).toContain(

@@ -6,11 +6,11 @@ import { MarkedLines, RefusedLines, SheetPartSection } from './sheet-part.tsx';
 
 /** The sheet below its title, in the order of the PDF. */
 export function SheetView({ sheet, check }: { sheet: Sheet; check: string }) {
-  const { withdrawn, facts, proof, caution, waived, refused, members, later } = sheet;
+  const { notice, facts, proof, caution, waived, refused, members, later } = sheet;
   const isWaived = new Set(waived.items.map(({ mark }) => mark));
   return (
     <div className="stack release">
-      {withdrawn === null ? null : <p className="act-text release-withdrawn">{withdrawn}</p>}
+      {notice === null ? null : <p className="act-text release-notice">{notice}</p>}
       <div className="release-head">
         <SheetFacts facts={facts} />
         <CheckCode address={check} />

@@ -51,7 +51,7 @@ export function releaseSheet(release: ReleaseView, speech: SheetSpeech, asOf: st
   const waivers = waiversOf(telling, release);
   return {
     title: words.title(covering.name),
-    withdrawn: fallenWords(telling, release),
+    notice: noticeOf(telling, release, asOf),
     facts: factsOf(telling, release),
     proof: {
       number: { name: words.fact.number, text: release.id },
@@ -73,6 +73,14 @@ export function releaseSheet(release: ReleaseView, speech: SheetSpeech, asOf: st
     },
     later: laterOf(telling, release, asOf),
   };
+}
+
+/** What has to be known before anything else of it is read: that it stands no more, or not for all. */
+function noticeOf(telling: Telling, release: ReleaseView, asOf: string): string | null {
+  const { words, when } = telling;
+  const fallen = fallenWords(telling, release);
+  if (fallen !== null || release.beyond.length === 0) return fallen;
+  return words.notForAll({ marks: release.beyond, when: when(asOf) });
 }
 
 /** That it does not stand any more, and by whose word; null while it does. */
@@ -160,6 +168,7 @@ function recordOf(telling: Telling, id: string, isPictured: boolean): SheetRecor
       lines: [
         fileName,
         words.stage(stage(tag.stage)),
+        ...(tag.stretch ? [words.part.shown(tag.stretch.from, tag.stretch.to)] : []),
         ...timeLines(telling, capture),
         words.taggedBy(saidOf(telling, tag)),
         ...doubtLines(telling, id),
@@ -207,7 +216,7 @@ function laterOf(telling: Telling, release: ReleaseView, asOf: string): Sheet['l
       },
     ],
     items: eachMarkOnce([
-      ...since.map((change) => changeOf(telling, change)),
+      ...since.map((change) => changeOf(telling, change, new Set(doubtsSince.map(({ at }) => at)))),
       ...doubtedSince(telling, release),
     ]),
   };
@@ -240,13 +249,21 @@ function closingWords({ words, when }: Telling, { id, covering }: ReleaseView): 
     : words.later.closedElse(when(closedAt));
 }
 
-function changeOf(telling: Telling, { mark, what, gone, come }: ReleaseChangeView): SheetChange {
+/** `toldBelow`: when those doubts were said that are told by themselves. */
+function changeOf(
+  telling: Telling,
+  { mark, what, gone, come }: ReleaseChangeView,
+  toldBelow: ReadonlySet<string>,
+): SheetChange {
   const { later } = telling.words;
+  const isLess = what === 'records' && come.length === 0;
+  const fate = (tag: string) =>
+    toldBelow.has(telling.evidence.get(tag)?.tag.disputed?.at ?? '') ? [] : fateOf(telling, tag);
   return {
     mark,
     lines: [
-      later.what[what],
-      ...gone.map((tag) => later.gone(inOneLine(telling, tag, fateOf(telling, tag)))),
+      isLess ? later.fewer : later.what[what],
+      ...gone.map((tag) => later.gone(inOneLine(telling, tag, fate(tag)))),
       ...come.map((tag) => later.come(inOneLine(telling, tag, []))),
     ],
   };

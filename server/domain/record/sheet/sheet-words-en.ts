@@ -6,6 +6,8 @@ export const SHEET_WORDS_EN: SheetWords = {
     `This release does not stand. ${who} took it back on ${when}: ${reason}`,
   ended: ({ who, when }) =>
     `This release does not stand any more. What it rests on had changed, and ${who} said on ${when} that the covering is ready to be inspected again.`,
+  notForAll: ({ marks, when }) =>
+    `As of ${when}, this release stands, but not for ${marks.join(', ')}: what is hidden or on record of that is otherwise now. It is to be inspected anew.`,
   fact: {
     house: 'House',
     covering: 'Covering',
@@ -64,6 +66,7 @@ export const SHEET_WORDS_EN: SheetWords = {
   hidden: (part) => `hidden from ${part}`,
   part: {
     named: (from, to) => `${from} to ${to}`,
+    shown: (from, to) => `Shows it from ${from} to ${to}`,
     fromFoot: (from, to) => `${from} to ${to} m above its foot`,
     fromEnd: (from, to) => `${from} to ${to} m from its start`,
   },
@@ -100,6 +103,7 @@ export const SHEET_WORDS_EN: SheetWords = {
     open: 'The covering has not closed yet.',
     closedUnder: (when) => `The covering closed under this release on ${when}.`,
     closedElse: (when) => `The covering closed on ${when}, but not under this release.`,
+    fewer: 'Records that counted then count no more.',
     what: {
       'hidden-since': 'Hidden only since then: no part of this release.',
       'more-hidden': 'More of it is hidden now than was released.',

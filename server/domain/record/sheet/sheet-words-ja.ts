@@ -6,6 +6,8 @@ export const SHEET_WORDS_JA: SheetWords = {
     `この承認は取り消されています。${when}、${who}が取り消しました。理由：${reason}`,
   ended: ({ who, when }) =>
     `この承認はもう有効ではありません。承認の後に状態が変わったため、${when}、${who}が検査を依頼し直しました。`,
+  notForAll: ({ marks, when }) =>
+    `${when}現在、この承認は${marks.join('、')}には及びません。隠れる範囲や記録が変わったため、再検査が必要です。ほかの部材については有効です。`,
   fact: {
     house: '建物',
     covering: 'ふさぎ工事',
@@ -62,6 +64,7 @@ export const SHEET_WORDS_JA: SheetWords = {
   hidden: (part) => `隠れる部分は${part}`,
   part: {
     named: (from, to) => `${from}〜${to}`,
+    shown: (from, to) => `${from}〜${to}が写っている`,
     fromFoot: (from, to) => `下端から${from}〜${to} m`,
     fromEnd: (from, to) => `端から${from}〜${to} m`,
   },
@@ -97,6 +100,7 @@ export const SHEET_WORDS_JA: SheetWords = {
     open: 'まだふさいでいません。',
     closedUnder: (when) => `${when}、この承認を受けてふさぎました。`,
     closedElse: (when) => `${when}にふさぎましたが、この承認によるものではありません。`,
+    fewer: '承認のときに数えた記録が、今は数えられません。',
     what: {
       'hidden-since': '承認の後に隠れることになりました。この承認には含まれません。',
       'more-hidden': '承認したときより広い部分が隠れます。',

@@ -17,6 +17,7 @@ export interface SheetWords {
   readonly title: (covering: string) => string;
   readonly withdrawn: (said: Said & { reason: string }) => string;
   readonly ended: (said: Said) => string;
+  readonly notForAll: (told: { marks: readonly string[]; when: string }) => string;
   readonly fact: Readonly<Record<FactName, string>>;
   readonly covering: (name: string, kind: string) => string;
   readonly said: (said: Said) => string;
@@ -44,7 +45,9 @@ export interface SheetWords {
   readonly least: (stage: string, views: number) => string;
   readonly whole: string;
   readonly hidden: (part: string) => string;
-  readonly part: Readonly<Record<'named' | 'fromFoot' | 'fromEnd', (from: string, to: string) => string>>;
+  readonly part: Readonly<
+    Record<'named' | 'shown' | 'fromFoot' | 'fromEnd', (from: string, to: string) => string>
+  >;
   readonly missing: (parts: readonly string[]) => string;
   readonly missingAll: string;
   readonly reason: (reason: string) => string;
@@ -70,6 +73,8 @@ export interface SheetWords {
     readonly open: string;
     readonly closedUnder: (when: string) => string;
     readonly closedElse: (when: string) => string;
+    /** Of records, where none has come. */
+    readonly fewer: string;
     readonly what: Readonly<Record<ReleaseChangeView['what'], string>>;
     readonly changes: string;
     readonly unchanged: string;

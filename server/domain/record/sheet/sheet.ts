@@ -3,8 +3,8 @@ import type { Region } from '../../photo/region.ts';
 /** A release as it is read from top to bottom, in words: the screen and the PDF draw the same. */
 export interface Sheet {
   readonly title: string;
-  /** That it was taken back, by whom and why; null while it stands. */
-  readonly withdrawn: string | null;
+  /** That it does not stand any more, or not for all, and why; null while it stands for all. */
+  readonly notice: string | null;
   readonly facts: readonly SheetFact[];
   /** Where it stands in the ledger. */
   readonly proof: SheetProof;
