@@ -64,7 +64,7 @@ const WORDS: Readonly<Record<CalendarLang, Words>> = {
     title: (name, standing) => `${name}：${standing}`,
     noDay: 'ふさぐ日は未定に戻った',
     closed: 'ふさぎ済み',
-    lost: (count) => `ふさぎ済み、記録不能${count}本`,
+    lost: (count) => `ふさぎ済み、記録なしで隠蔽${count}本`,
     accepted: (count) => `記録なしで認めた部材${count}本`,
     gaps: (count) => `未記録${count}本`,
     empty: '隠れる部材は未定',
@@ -81,7 +81,7 @@ const WORDS: Readonly<Record<CalendarLang, Words>> = {
       'without-release': '承認なし',
     },
     counted: ({ hidden, onRecord, gaps, lost, waived }) =>
-      `隠れる部材 ${hidden}本、記録あり ${onRecord}本、未記録 ${gaps}本、記録不能 ${lost}本` +
+      `隠れる部材 ${hidden}本、記録あり ${onRecord}本、未記録 ${gaps}本、記録なしで隠蔽 ${lost}本` +
       (waived > 0 ? `、記録なしで認めた部材 ${waived}本` : ''),
     missing: (marks, more) => `記録のない部材：${marks}${more > 0 ? `、ほか${more}本` : ''}`,
     member: (mark, kind) => (kind === '' ? mark : `${mark}（${kind}）`),

@@ -94,7 +94,7 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       'by-hand': 'dated by hand',
     },
     miss: {
-      'no-photo': 'no photo at all',
+      'no-photo': 'tagged on no photo',
       'other-stretch': 'photographed, but another part of it',
       'part-only': 'only a part of it is on record',
       'too-few-views': 'too few photos show it',
@@ -165,7 +165,7 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
     state: {
       'on-record': '記録あり',
       gap: '未記録',
-      lost: '記録不能',
+      lost: '記録なしで隠蔽',
       waived: '記録なしで認めた',
       'hidden-before': '前の層で隠れた',
       retired: '取りやめ',
@@ -176,7 +176,7 @@ export const REPORT_WORDS: Readonly<Record<'en' | 'ja', ReportWords>> = {
       'by-hand': '人が入力した日時',
     },
     miss: {
-      'no-photo': '写真が一枚もない',
+      'no-photo': 'どの写真にも記入がない',
       'other-stretch': '写真はあるが、別の部分',
       'part-only': '一部しか記録がない',
       'too-few-views': '写真の枚数が足りない',

@@ -19,7 +19,7 @@ import { photograph } from './screens.ts';
 
 /** Nobody has tagged it, and the newest photo of the west wall shows it. */
 const LEFT = 'い通り内法貫';
-const NO_PHOTO = 'no photo shows it';
+const NO_PHOTO = 'tagged on no photo';
 const WALL_PHOTO = 'west-lath-going-on';
 const SMALL = { width: 1280, height: 800 };
 /** Where the README's pictures lie; they are made anew by `npm run readme-pictures`. */
@@ -146,7 +146,10 @@ describeInBrowser('ten minutes with the demo', () => {
       .waitFor();
     await photograph(inspector, 'demo-7-review');
     // Of two records each shows a part of this rail: it is seen once both were opened.
-    await inspector.locator('.review-list').getByRole('button', { name: /^い通り腰貫/ }).click();
+    await inspector
+      .locator('.review-list')
+      .getByRole('button', { name: /^い通り腰貫/ })
+      .click();
     await answerButton(inspector, t('hold.review.nextRecord', { count: 1 })).click();
     await answerButton(inspector, t('hold.review.seen')).waitFor();
     await photograph(inspector, 'demo-7-second-record');

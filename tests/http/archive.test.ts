@@ -122,11 +122,11 @@ describeOverBothDatabases('the archive of a house', (make) => {
     // It has a tag, but on a picture of 32 pixels, where nobody can read it.
     expect(page).toMatch(new RegExp(`>ろ&#60;一&#62;</a>, at least raised: ${accepted.source}`, 'u'));
     // A tag of い一 that was replaced is no record of it; the wall closed without one.
-    expect(page).toContain('>い一</a>, at least pegged: lost: no photo at all');
+    expect(page).toContain('>い一</a>, at least pegged: lost: tagged on no photo');
     expect(page).toContain('owner was given the role of keeper of the record');
     const japanese = await pageIn('ja');
     expect(japanese).toMatch(/>い二<\/a>、必要な段階「建て方」：ownerが記録なしで認めた（/u);
-    expect(japanese).toContain('>い一</a>、必要な段階「緊結」：記録不能（写真が一枚もない）');
+    expect(japanese).toContain('>い一</a>、必要な段階「緊結」：記録なしで隠蔽（どの写真にも記入がない）');
     expect(japanese).toContain(
       `承認、owner（記録の責任者） · 台帳の第${seq + 1}項目 · 承認の番号 ${release}`,
     );

@@ -80,7 +80,7 @@ describe('reportCsv', () => {
     const [, first] = parse(reportCsv(house(), 'ja', 'Asia/Tokyo'), { bom: true });
     expect(first?.slice(11, 15)).toEqual([
       '緊結',
-      '記録不能',
+      '記録なしで隠蔽',
       '写真はあるが、必要な段階より前、ふさいだ後の写真',
       '刻み',
     ]);

@@ -1,6 +1,6 @@
 export const frame = {
   title: 'Frame',
-  lead: 'Each line as it stands on site. Outline: on no photo yet. The more ink, the further its stage. Vermilion: hidden and missing from the record.',
+  lead: 'Each line as it stands on site. Outline: tagged on no photo yet. The more ink, the further its stage. Vermilion: hidden and missing from the record.',
   elevation: 'Elevation {{line}}',
   plan: 'Plan {{level}}',
   wholePlan: 'Plan',
@@ -73,7 +73,7 @@ export const frame = {
   print: 'Print all, A3',
   legend: {
     title: 'What the ink says',
-    none: 'on no photo',
+    none: 'tagged on no photo',
     held: 'hidden, on record',
     'not-yet': 'hidden, not on record then',
     gap: 'hidden, missing: to be photographed',

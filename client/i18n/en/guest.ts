@@ -16,7 +16,7 @@ export const guest = {
     now: 'Accepted by an inspector on {{when}}: “{{reason}}”',
     before: 'Had been accepted by an inspector on {{when}}: “{{reason}}”; that release was taken back since.',
   },
-  lost: 'It is covered now, and no photo shows it as it was asked for.',
+  lost: 'It is covered now, and no photo on record shows it as it was asked for.',
   waived_one: '{{count, number}} accepted without a record',
   waived_other: '{{count, number}} accepted without a record',
   hides: 'Members that it hides',

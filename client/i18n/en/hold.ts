@@ -7,7 +7,8 @@ export const hold = {
     planned: 'Nobody has said yet that it is ready for inspection.',
     ready: 'Said to be ready for inspection on {{when}}, by {{who}}.',
     refused: 'Refused on {{when}} by {{who}}: it may not close yet.',
-    released: 'Released on {{when}} by {{who}}: it may close.',
+    released:
+      'Released on {{when}} by {{who}}: within this record it may close. That replaces no inspection that the law asks for.',
   },
   lacking_one: '{{count, number}} member is missing something:',
   lacking_other: '{{count, number}} members are missing something:',
@@ -32,9 +33,9 @@ export const hold = {
     title: 'Is {{name}} ready for inspection?',
     text: 'An inspector then looks at each member that it hides, and at its record, and releases or refuses it.',
     gaps_one:
-      '{{count, number}} member is without a record. The inspector can accept it by name with a reason, or refuse.',
+      'Of {{count, number}} member all or a part is not on record. The inspector can accept that by name with a reason, or refuse.',
     gaps_other:
-      '{{count, number}} members are without a record. The inspector can accept each by name with a reason, or refuse.',
+      'Of {{count, number}} members all or a part is not on record. The inspector can accept each by name with a reason, or refuse.',
     nobody: 'Nobody in this house may release it: it has no inspector. It waits until one is added.',
     onlyYou:
       'You are the only one here who may release it, and nobody may release what they said themselves to be ready. It waits until another person who may inspect is added, or the rule is changed in the house details.',
@@ -87,8 +88,8 @@ export const hold = {
     seen: 'Seen, next',
     nextRecord_one: 'On to its other record',
     nextRecord_other: 'On to its next record ({{count, number}} more)',
-    back: 'Back',
-    forth: 'Forth',
+    back: 'Previous',
+    forth: 'Next',
     toEnd: 'To the end',
     endOfList: 'These were all members.',
     why: 'Why it may go without a record',
@@ -120,7 +121,7 @@ export const hold = {
       end: 'E: to the end',
     },
     end: {
-      title: 'What it comes to',
+      title: 'What your answers come to',
       seen_one: '{{count, number}} member seen',
       seen_other: '{{count, number}} members seen',
       waived_one: '{{count, number}} member accepted without a record',
@@ -178,11 +179,8 @@ export const hold = {
     refused: 'Refused “{{name}}”: it may not close yet.',
     lacks: '{{mark}} (“{{note}}”)',
     lacking: 'Refused “{{name}}”: it may not close yet. Missing: {{marks}}.',
-    released: 'Released “{{name}}”: it may close. It rests on the first {{size, number}} entries.',
-    waived_one:
-      'Released “{{name}}”: it may close. It rests on the first {{size, number}} entries; {{count, number}} member was accepted without a record.',
-    waived_other:
-      'Released “{{name}}”: it may close. It rests on the first {{size, number}} entries; {{count, number}} members were accepted without a record.',
+    released: 'Released “{{name}}”: within this record it may close.',
+    waived: '{{sentence}} Accepted without a record: {{marks}}.',
     'release-withdrawn': 'Took back the release of “{{name}}”.',
     disputed: 'Doubted a tag of {{mark}}.',
     closed: 'Said that “{{name}}” closed on {{when}}, under its release.',
@@ -196,10 +194,10 @@ export const hold = {
     under: 'It closes under the release of {{when}} by {{who}}.',
     waived_one: 'It accepts {{count, number}} member without a record:',
     waived_other: 'It accepts {{count, number}} members without a record:',
-    noOtherGaps: 'Nothing is a gap but what the release accepts without a record:',
+    noOtherGaps: 'All is on record but what the release accepts without:',
     waiver: '{{marks}}: accepted by {{who}}: “{{reason}}”',
     without:
-      'No release stands for all that it hides. Work may go on; the record will say for good that it closed without release, and why.',
+      'No release stands for all that it hides. This program stops nobody: whether it may close without an inspection, the law, the local authority and licensed practice decide. The record will say for good that it closed without release, and why.',
     reason: 'Why it closes without release',
     needReason: 'Say why it closes without release, or have it inspected first.',
   },

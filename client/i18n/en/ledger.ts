@@ -100,6 +100,7 @@ export const ledger = {
     tag: {
       placed: 'Tagged {{mark}} on a photo: {{stage}}.',
       superseded: 'Replaced a tag of {{was}}; it now says {{mark}}: {{stage}}.',
+      part: '{{sentence}} It shows it from {{from}} to {{to}}.',
       withdrawn: 'Withdrew a tag of {{mark}}.',
     },
     covering: {

@@ -75,7 +75,7 @@ export const report = {
   openMissNamed: 'Look at that photo: {{mark}}',
   noTime: 'no date',
   miss: {
-    'no-photo': 'no photo shows it',
+    'no-photo': 'tagged on no photo',
     'other-stretch': 'photographed, but another part of it ({{seen}})',
     'part-only': 'only a part of it is on record ({{seen}})',
     'too-few-views': 'too few photos show it ({{seen}})',
@@ -114,7 +114,7 @@ export const report = {
     },
   },
   short: {
-    'no-photo': 'no photo',
+    'no-photo': 'tagged on no photo',
     'other-stretch': 'photographed, but another part',
     'part-only': 'only a part on record',
     'too-few-views': 'too few photos',
@@ -132,7 +132,7 @@ export const report = {
     unreadable: 'photographed, but cannot be read',
   },
   lost: {
-    'no-photo': 'it was covered without any photo',
+    'no-photo': 'it was covered, and is tagged on no photo',
     'other-stretch': 'it was covered; the photo shows another part of it ({{seen}})',
     'part-only': 'it was covered with only a part of it on record ({{seen}})',
     'too-few-views': 'it was covered with too few photos of it ({{seen}})',

@@ -20,7 +20,7 @@ export const coverings = {
   recordState: {
     complete: 'すべて記録あり',
     gaps_other: '未記録 {{count}}本',
-    lost_other: '記録不能 {{count}}本',
+    lost_other: '記録なしで隠蔽 {{count}}本',
     empty: '隠れる部材は未定',
   },
   andMore_other: 'ほか{{count, number}}本',
@@ -77,7 +77,7 @@ export const coverings = {
   },
   close: {
     title: '{{name}} をふさぎましたか？',
-    text: 'これで見えなくなる部材は、以後撮影できません。記録のない部材は、前に撮った写真が後から見つからない限り、記録不能です。',
+    text: 'これで見えなくなる部材は、以後撮影できません。記録のない部材は、前に撮った写真が見つかって記入されない限り、記録のないまま隠れます。',
     when: 'いつふさぎましたか？',
     now: 'たった今',
     earlier: '以前',
@@ -88,7 +88,7 @@ export const coverings = {
     skipped: '時計を進めた夜なので、この時刻はありませんでした。確かめてください。',
     note: '覚え書き',
     noGaps: '未記録の部材はありません。',
-    lose_other: 'ふさぐと、次の部材{{count}}本が記録不能になります。',
+    lose_other: '次の部材{{count}}本が、全部または一部の記録がないまま隠れます。',
     more_other: 'ほか{{count}}本',
     agree: '記録のないまま隠れることを承知しています。',
     needAgree: '承知の印を付けるか、先に足りない写真を撮ってください。',

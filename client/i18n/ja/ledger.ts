@@ -96,6 +96,7 @@ export const ledger = {
     tag: {
       placed: '写真に {{mark}} を「{{stage}}」と記入した。',
       superseded: '{{was}} の記入を改め、{{mark}} を「{{stage}}」とした。',
+      part: '{{sentence}}写っているのは{{from}}〜{{to}}。',
       withdrawn: '{{mark}} の記入を取り消した。',
     },
     covering: {

@@ -15,9 +15,9 @@ export const report = {
   nothingMissing: '足りないものはありません。',
   nothingMissingText: '隠れる部材はすべて、記録があるか、記録なしで認められています。',
   whole:
-    '合計：隠れる部材{{hidden}}本、記録あり{{onRecord}}本、未記録{{gaps}}本、記録不能{{lost}}本。二つのふさぎ工事に入る部材は両方に数えます。',
+    '合計：隠れる部材{{hidden}}本、記録あり{{onRecord}}本、未記録{{gaps}}本、記録なしで隠蔽{{lost}}本。二つのふさぎ工事に入る部材は両方に数えます。',
   wholeWaived:
-    '合計：隠れる部材{{hidden}}本、記録あり{{onRecord}}本、未記録{{gaps}}本、記録不能{{lost}}本、記録なしで認めたもの{{waived}}本。二つのふさぎ工事に入る部材は両方に数えます。',
+    '合計：隠れる部材{{hidden}}本、記録あり{{onRecord}}本、未記録{{gaps}}本、記録なしで隠蔽{{lost}}本、記録なしで認めたもの{{waived}}本。二つのふさぎ工事に入る部材は両方に数えます。',
   weigh_other:
     '記録のあるもののうち{{count}}本は要検討です。記録には数えますが、要確認の事項があるか、読み取りにくいか、時刻を人が入れたものです。',
   unhidden_other: '部材表のうち{{count}}本は、どのふさぎ工事にも入っていません（隠れる予定がありません）。',
@@ -28,7 +28,7 @@ export const report = {
   count: {
     weigh_other: 'うち要検討 {{count}}本',
     gaps_other: '未記録 {{count}}本',
-    lost_other: '記録不能 {{count}}本',
+    lost_other: '記録なしで隠蔽 {{count}}本',
     waived_other: '記録なしで認めた {{count}}本',
     retired_other: '取りやめ {{count}}本',
   },
@@ -46,7 +46,7 @@ export const report = {
     'on-record': '記録あり',
     weigh: '記録あり（要検討）',
     gap: '未記録',
-    lost: '記録不能',
+    lost: '記録なしで隠蔽',
     waived: '記録なしで認めた',
     'hidden-before': '前の層で隠れた',
     retired: '取りやめ',
@@ -69,7 +69,7 @@ export const report = {
   openMissNamed: 'その写真を見る：{{mark}}',
   noTime: '日付なし',
   miss: {
-    'no-photo': '写っている写真がない',
+    'no-photo': 'どの写真にも記入がない',
     'other-stretch': '写真はあるが、別の部分（{{seen}}）',
     'part-only': '一部しか記録がない（{{seen}}）',
     'too-few-views': '写真の枚数が足りない（{{seen}}）',
@@ -107,11 +107,11 @@ export const report = {
     },
   },
   short: {
-    'no-photo': '写真なし',
+    'no-photo': 'どの写真にも記入なし',
     'other-stretch': '写真はあるが、別の部分',
     'part-only': '一部だけ記録あり',
     'too-few-views': '写真の枚数不足',
-    'before-stage': '写真はあるが、段階が早い',
+    'before-stage': '前の段階の写真のみ',
     'shows-the-covering': '写真はあるが、隠れた後',
     'under-protection': '写真はあるが、養生の下',
     'perhaps-under-protection': '写真はあるが、養生の下かもしれない',
@@ -125,7 +125,7 @@ export const report = {
     unreadable: '写真はあるが、判別できない',
   },
   lost: {
-    'no-photo': '写真がないままふさがれた',
+    'no-photo': 'どの写真にも記入がないままふさがれた',
     'other-stretch': 'ふさがれた。写真は別の部分（{{seen}}）',
     'part-only': '一部の記録だけでふさがれた（{{seen}}）',
     'too-few-views': '写真の枚数が足りないままふさがれた（{{seen}}）',

@@ -28,12 +28,12 @@ export function holdSentence({ t, lang, coverings }: Telling, { kind, payload }:
       return withNote(t, said, payload.note);
     }
     case 'covering.released': {
-      const waived = payload.waived.length;
-      const size = payload.head.size;
-      const said =
-        waived === 0
-          ? t('hold.say.released', { name, size })
-          : t('hold.say.waived', { name, size, count: waived });
+      const sentence = t('hold.say.released', { name });
+      const marks = formatList(
+        payload.waived.map(({ mark, reason }) => t('hold.say.lacks', { mark, note: reason })),
+        lang,
+      );
+      const said = marks === '' ? sentence : t('hold.say.waived', { sentence, marks });
       return withNote(t, said, payload.note);
     }
     case 'release.withdrawn':
@@ -41,6 +41,6 @@ export function holdSentence({ t, lang, coverings }: Telling, { kind, payload }:
   }
 }
 
-function withNote(t: Words, sentence: string, note: string): string {
+export function withNote(t: Words, sentence: string, note: string): string {
   return note.trim() === '' ? sentence : t('hold.say.note', { sentence, note });
 }

@@ -11,7 +11,7 @@ import { BUILT_IN } from '#domain/lexicon/lexicon';
 import { withinSpan } from '../../i18n/span-words.ts';
 import type { Language } from '../../i18n/language.ts';
 import type { Words } from '../../i18n/words.ts';
-import { holdSentence } from './hold-sentence.ts';
+import { holdSentence, withNote } from './hold-sentence.ts';
 import { withReason, type Telling } from './telling.ts';
 
 /** What an entry says, as a person would. An entry newer than this program is named by its kind. */
@@ -87,13 +87,21 @@ function sentence(telling: Telling, statement: Statement): string | undefined {
     case 'clock.withdrawn':
       return timeSentence(telling, statement);
     case 'tag.placed':
-      return t('ledger.say.tag.placed', { mark: payload.mark, stage: t(`common.stage.${payload.stage}`) });
+      return withPart(
+        t,
+        t('ledger.say.tag.placed', { mark: payload.mark, stage: t(`common.stage.${payload.stage}`) }),
+        payload.stretch,
+      );
     case 'tag.superseded':
-      return t('ledger.say.tag.superseded', {
-        was: payload.was,
-        mark: payload.mark,
-        stage: t(`common.stage.${payload.stage}`),
-      });
+      return withPart(
+        t,
+        t('ledger.say.tag.superseded', {
+          was: payload.was,
+          mark: payload.mark,
+          stage: t(`common.stage.${payload.stage}`),
+        }),
+        payload.stretch,
+      );
     case 'tag.withdrawn':
       return withReason(t, t('ledger.say.tag.withdrawn', { mark: payload.mark }), payload.reason);
     case 'tag.disputed':
@@ -170,17 +178,23 @@ type CoveringStatement = StatementOf<
   'covering.planned' | 'covering.changed' | 'covering.closed' | 'covering.reopened'
 >;
 
+/** With the part of a member that a tag shows, where it is not all of it. */
+function withPart(t: Words, sentence: string, part: { from: string; to: string } | null | undefined): string {
+  // Entries of the first version know of no parts.
+  return part ? t('ledger.say.tag.part', { sentence, from: part.from, to: part.to }) : sentence;
+}
+
 function coveringSentence(telling: Telling, { kind, payload }: CoveringStatement): string {
   const { t, lang, zone } = telling;
   const known = telling.coverings.get(payload.covering) ?? t('ledger.aCovering');
   switch (kind) {
     case 'covering.closed': {
       const said = { name: known, when: formatInstant(payload.closedAt, zone, lang) };
-      if (payload.release !== null) return t('hold.say.closed', said);
+      if (payload.release !== null) return withNote(t, t('hold.say.closed', said), payload.note);
       const sentence = t('ledger.say.covering.closed', said);
-      return payload.without === null
-        ? sentence
-        : t('hold.say.without', { sentence, reason: payload.without });
+      const whole =
+        payload.without === null ? sentence : t('hold.say.without', { sentence, reason: payload.without });
+      return withNote(t, whole, payload.note);
     }
     case 'covering.reopened':
       return withReason(t, t('ledger.say.covering.reopened', { name: known }), payload.reason);

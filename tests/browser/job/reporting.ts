@@ -43,7 +43,7 @@ export function reporting(job: Job): void {
       'photographed, but before the stage “pegged” (raised, 11 Jul 2001, 11:18)',
     );
     expect(await line(page, t, 'ろ二')).toContain('photographed, but the photo has no date (pegged)');
-    expect(await line(page, t, 'い二')).toContain('no photo shows it');
+    expect(await line(page, t, 'い二')).toContain('tagged on no photo');
     const marks = linesOf(page, t).getByRole('rowheader').getByRole('link');
     expect((await marks.allInnerTexts()).at(-1)).toBe('い三');
     if (job.keepsPictures)
@@ -110,7 +110,7 @@ export function reporting(job: Job): void {
     await goTo(page, t, 'report');
     await page.getByText('In all: 4 hidden, 1 on record, 0 without a record, 3 lost.').waitFor();
     expect(await line(page, t, 'い三')).toMatch(/on record\s+pegged, 24 Feb 2002, 13:43/);
-    expect(await line(page, t, 'い二')).toMatch(/Lost\s+it was covered without any photo/);
+    expect(await line(page, t, 'い二')).toMatch(/Lost\s+it was covered, and is tagged on no photo/);
     expect(await line(page, t, 'い通り貫一')).toContain(
       'it was covered; the last photo is from before the stage “pegged” (raised, 11 Jul 2001, 11:18)',
     );
@@ -133,7 +133,7 @@ export function reporting(job: Job): void {
       r['Photographed at'],
     ]);
     expect(Object.fromEntries(told.map(([mark, ...rest]) => [mark, rest]))).toEqual({
-      い二: ['raised', 'lost', 'no photo at all', ''],
+      い二: ['raised', 'lost', 'tagged on no photo', ''],
       い三: ['pegged', 'on record', '', '2002-02-24 13:43:45'],
       い通り貫一: [
         'pegged',

@@ -13,7 +13,8 @@ const journal = (more: object = {}) =>
     ...more,
   }) as unknown as JournalView;
 
-const pathsOf = (view: JournalView, isInspector = false) => tourSteps(view, isInspector).map(({ path }) => path);
+const pathsOf = (view: JournalView, isInspector = false) =>
+  tourSteps(view, isInspector).map(({ path }) => path);
 
 test('there are three steps: the report, a photo that is tagged, and the frame', () => {
   expect(pathsOf(journal())).toEqual(['report', 'photos/tagged', 'frame']);

@@ -36,7 +36,7 @@ describe('counting', () => {
   });
   test('a number without its counter is named', () => {
     const catalog = {
-      report: { gaps_other: '未記録 {{count, number}}', lost_other: '記録不能 {{count}}件' },
+      report: { gaps_other: '未記録 {{count, number}}', lost_other: '記録なしで隠蔽 {{count}}件' },
       place: '{{total}}のうち{{at}}枚目',
       name: '{{mark}} の履歴',
     };

@@ -111,14 +111,18 @@ const CASES: Record<StatementKind, readonly [payload: object, names: string[], t
     '/houses/h/cameras',
   ],
   'tag.placed': [tag, ['い三'], '/houses/h/photos/PHOTO'],
-  'tag.superseded': [{ ...tag, supersedes: 's', was: 'ろ四' }, ['い三', 'ろ四'], '/houses/h/photos/PHOTO'],
+  'tag.superseded': [
+    { ...tag, supersedes: 's', was: 'ろ四', stretch: { from: '二', to: '五' } },
+    ['い三', 'ろ四', '二', '五'],
+    '/houses/h/photos/PHOTO',
+  ],
   'tag.withdrawn': [{ ...tag, reason: 'wrong wall' }, ['い三', 'wrong wall'], '/houses/h/photos/PHOTO'],
   'tag.disputed': [{ ...tag, reason: 'that is い四' }, ['い三', 'that is い四'], '/houses/h/photos/PHOTO'],
   'covering.planned': [covering, ['North wall', '1'], '/houses/h/coverings/COV'],
   'covering.changed': [covering, ['North wall'], '/houses/h/coverings/COV'],
   'covering.closed': [
-    { covering: 'COV', closedAt: '2026-04-20T03:00:00.000Z', note: '', release: null, without: 'rain' },
-    ['East wall', '12:00', 'rain'],
+    { covering: 'COV', closedAt: '2026-04-20T03:00:00.000Z', note: 'dry', release: null, without: 'rain' },
+    ['East wall', '12:00', 'rain', 'dry'],
     '/houses/h/coverings/COV',
   ],
   'covering.ready': [
@@ -141,7 +145,7 @@ const CASES: Record<StatementKind, readonly [payload: object, names: string[], t
       ...{ covering: 'COV', release: 'REL', head: { size: 41, hash: '0'.repeat(64) } },
       ...{ hides: [], waived: [{ mark: 'い三', reason: 'seen on site' }], note: 'dry' },
     },
-    ['East wall', '41', '1', 'dry'],
+    ['East wall', 'い三', 'seen on site', 'dry'],
     '/houses/h/releases/REL',
   ],
   'release.withdrawn': [
