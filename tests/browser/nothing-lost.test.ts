@@ -98,6 +98,16 @@ describeInBrowser('what was typed and not saved', () => {
     sendReport();
     await link(page, t('coverings.one.toGaps', { count: 1 })).waitFor();
     expect(await change.isVisible()).toBe(true);
+    const address = page.url();
+    await link(page, t('coverings.one.toGaps', { count: 1 })).click();
+    await page.getByRole('heading', { name: /^Loft floor/, level: 3 }).waitFor();
+    const isFirstInSight = () =>
+      page.evaluate(() => {
+        const wanted = document.querySelector(`[id="${location.hash.slice(1)}"]`)?.getBoundingClientRect();
+        return wanted !== undefined && wanted.top >= 0 && wanted.bottom <= innerHeight;
+      });
+    await eventually(isFirstInSight).toBe(true);
+    await page.goto(address);
     await page.unroute(/closing-report/);
   });
 

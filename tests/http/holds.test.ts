@@ -419,14 +419,19 @@ describeOverBothDatabases('the hold before a covering closes', (make) => {
     });
     expect((await owner.get<ReleaseView>(`/releases/${second.id}`)).ended).toBeNull();
     const { today } = await owner.get<JournalView>(`/houses/${house.id}/journal`);
+    const said = today.inspected.map(({ what }) => what);
     expect(today.inspected).toEqual(
       expect.arrayContaining([
         { what: 'ready', names: ['North wall'], count: 1 },
         { what: 'refused', names: ['North wall'], count: 1 },
         { what: 'released', names: ['North wall'], count: 1 },
         { what: 'doubted', names: ['い一'], count: 1 },
+        { what: 'answered', names: ['い一'], count: 1 },
       ]),
     );
+    // As it went: nobody answers a doubt that was not said yet.
+    expect(said.indexOf('doubted')).toBeLessThan(said.indexOf('answered'));
+    expect(said.indexOf('ready')).toBeLessThan(said.indexOf('released'));
   });
 
   it('closes on an outrun release with a reason, as one that closed without', async () => {

@@ -69,6 +69,7 @@ export const days = {
     released: 'Released: {{names}}.',
     takenBack: 'Release taken back: {{names}}.',
     doubted: 'Tags doubted of {{names}}.',
+    answered: 'Doubts answered of {{names}}.',
   },
   fromSchedule_one: '{{count, number}} member came in with a schedule.',
   fromSchedule_other: '{{count, number}} members came in with a schedule.',

@@ -50,6 +50,7 @@ export const days = {
     released: '承認：{{names}}。',
     takenBack: '承認を取り消し：{{names}}。',
     doubted: '記入に疑義：{{names}}。',
+    answered: '疑義に回答：{{names}}。',
   },
   fromSchedule_other: '部材表から{{count, number}}本を取り込んだ。',
   notTagged_other: '写真{{count, number}}枚、記入はまだない。',

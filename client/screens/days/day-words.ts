@@ -18,7 +18,7 @@ export function asideWords(t: Words, lang: Language, day: BriefDayView): string[
   return [
     ...inspected.map(({ what, names, count }) => {
       const more = count - names.length;
-      const rest = what === 'doubted' ? 'coverings.andMore' : 'days.moreCoverings';
+      const rest = what === 'doubted' || what === 'answered' ? 'coverings.andMore' : 'days.moreCoverings';
       const all = more > 0 ? joinWords([...names, t(rest, { count: more })], lang) : formatList(names, lang);
       return t(`days.inspected.${what}`, { names: all });
     }),

@@ -1,5 +1,5 @@
-import { memo } from 'react';
-import { Link } from 'react-router';
+import { memo, useLayoutEffect, useRef } from 'react';
+import { Link, useLocation } from 'react-router';
 import type { ClosingReportView } from '#domain/contract/report-views';
 import { formatInstant, formatNumber } from '../../i18n/format.ts';
 import { useWords } from '../../i18n/use-words.ts';
@@ -25,13 +25,23 @@ export const CoveringPart = memo(function CoveringPart({ covering, withReading }
   const { t } = useWords();
   const { id: house } = useHouse();
   const { id, name, kind, lines } = covering;
+  const section = useRef<HTMLElement>(null);
+  const isWanted = useLocation().hash === `#${id}`;
+  // The report comes after the page, when the browser has looked for the place already.
+  useLayoutEffect(() => {
+    if (isWanted) section.current?.scrollIntoView();
+  }, [isWanted]);
   const head = (
     <>
       <strong>{name}</strong> <span>{t(`common.coveringKind.${kind}`)}</span> <Facts covering={covering} />
     </>
   );
   return (
-    <section className={lines.length <= KEPT_WHOLE ? 'report-covering keep-together' : 'report-covering'}>
+    <section
+      id={id}
+      ref={section}
+      className={lines.length <= KEPT_WHOLE ? 'report-covering keep-together' : 'report-covering'}
+    >
       <h3 className={lines.length === 0 ? undefined : 'report-on-screen'}>
         <Link to={`/houses/${house}/coverings/${id}`}>{name}</Link>{' '}
         <span className="soft">{t(`common.coveringKind.${kind}`)}</span>

@@ -31,7 +31,7 @@ export const NextClosingsView = z.object({
 export type NextClosingsView = z.infer<typeof NextClosingsView>;
 
 /** What is said of inspections, in the order in which it happens. */
-export const INSPECTED = ['ready', 'refused', 'released', 'takenBack', 'doubted'] as const;
+export const INSPECTED = ['ready', 'refused', 'released', 'takenBack', 'doubted', 'answered'] as const;
 
 export const BriefDayView = z
   .object({
@@ -66,7 +66,7 @@ export const BriefDayView = z
           count: z.int(),
         }),
       )
-      .meta({ description: 'What was said of inspections on this day.' }),
+      .meta({ description: 'What was said of inspections on this day, in the order in which each was first said.' }),
     addedBy: z.array(z.string()).meta({ description: 'Who added the photos of the day, whenever that was.' }),
     taggedBy: z
       .array(z.string())

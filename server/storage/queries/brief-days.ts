@@ -2,7 +2,8 @@ import { sql } from 'kysely';
 import { compareMarks } from '#domain/frame/mark-order';
 import type { Mark } from '#domain/frame/mark';
 import { holdPhase } from '#domain/record/hold-phase';
-import { INSPECTED } from '#domain/contract/journal-views';
+import type { INSPECTED } from '#domain/contract/journal-views';
+import { groupBy } from '#domain/group-by';
 import { STAGES } from '#domain/frame/stage';
 import type { DayFacts } from '../../services/record-store.ts';
 import type { Db } from '../open-database.ts';
@@ -64,12 +65,11 @@ export async function readBriefDays(
           closed: { release: closedRelease, takenBack: withdrawnAt },
         }),
       })),
-      inspected: INSPECTED.flatMap((what) => {
-        const names = here(inspected)
-          .filter((row) => row.what === what)
-          .map(({ name }) => name);
-        return names.length > 0 ? [{ what, names: names.slice(0, NAMED), count: names.length }] : [];
-      }),
+      inspected: [...groupBy(here(inspected), ({ what }) => what)].map(([what, rows]) => ({
+        what,
+        names: rows.slice(0, NAMED).map(({ name }) => name),
+        count: rows.length,
+      })),
       addedBy: peopleWho('added'),
       taggedBy: peopleWho('tagged'),
     };
@@ -167,19 +167,26 @@ function readClosed({ db, house, zone, days }: Of) {
     .execute();
 }
 
-/** Coverings of which something was said of an inspection, and members of which a tag was doubted, each once a day. */
+/**
+ * Coverings of which something was said of an inspection, and members of which a tag was doubted or such a doubt
+ * answered, each once a day, by when it was first said.
+ */
 async function readInspected({ db, house, zone, days }: Of) {
   const day = dayIn(zone, 'entry.at');
   const { rows } = await sql<{ day: string; what: (typeof INSPECTED)[number]; name: string }>`
-    select distinct ${day} as day, kinds.what,
-      coalesce(covering.name, entry.canonical::jsonb #>> '{payload,mark}') as name
+    select ${day} as day, kinds.what,
+      coalesce(covering.name, finding #>> '{marks,0}', entry.canonical::jsonb #>> '{payload,mark}') as name
     from ledger_entry as entry
     join (values ('covering.ready', 'ready'), ('covering.refused', 'refused'), ('covering.released', 'released'),
-      ('release.withdrawn', 'takenBack'), ('tag.disputed', 'doubted')) as kinds (kind, what)
-      on kinds.kind = entry.kind
+      ('release.withdrawn', 'takenBack'), ('tag.disputed', 'doubted'), ('findings.accepted', 'answered'))
+      as kinds (kind, what) on kinds.kind = entry.kind
     left join covering on covering.id::text = entry.canonical::jsonb #>> '{payload,covering}'
+    left join lateral jsonb_array_elements(entry.canonical::jsonb #> '{payload,findings}') as finding
+      on entry.kind = 'findings.accepted'
     where entry.house_id = ${house} and ${day} in (${sql.join([...days])})
-    order by 1, 2, 3`.execute(db);
+      and (entry.kind <> 'findings.accepted' or finding ->> 'kind' = 'disputed')
+    group by 1, 2, 3
+    order by min(entry.seq), 3`.execute(db);
   return rows;
 }
 
