@@ -80,7 +80,7 @@ describeInBrowser('two people at one photo', () => {
     await site.tag('house', 'い二', 'cut');
     for (const page of [keeper, mate]) {
       await tagArrived(page, t, 'い二', 'cut');
-      await button(page, t('bench.list.changeNamed', { mark: 'い二' })).click();
+      await button(tagRow(page, t, 'い二'), t('bench.list.changeNamed', { mark: 'い二' })).click();
       const form = page.getByRole('region', { name: t('bench.form.changeTitle', { mark: 'い二' }) });
       await form.getByText(page === keeper ? 'pegged' : 'raised', { exact: true }).click();
     }

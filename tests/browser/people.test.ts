@@ -85,7 +85,7 @@ describeInBrowserOverEitherDatabase('several people', (make) => {
 
   it('keeps both words of two who change the same tag at once', async () => {
     for (const page of [keeper, mate]) {
-      await button(page, t('bench.list.changeNamed', { mark: 'い一' })).click();
+      await button(tagRow(page, t, 'い一'), t('bench.list.changeNamed', { mark: 'い一' })).click();
       const form = page.getByRole('region', { name: t('bench.form.changeTitle', { mark: 'い一' }) });
       await form.getByText(page === keeper ? 'pegged' : 'cut', { exact: true }).click();
     }

@@ -97,7 +97,7 @@ describeInBrowser('what the bench says of what was said, and being signed out', 
     const [first] = (
       await site.client.get<{ allTags: TagView[] }>(`/photos/${site.photos.house}`)
     ).allTags.filter((tag) => tag.mark === mark);
-    await button(page, t('bench.list.changeNamed', { mark })).click();
+    await button(tagRow(page, t, mark), t('bench.list.changeNamed', { mark })).click();
     await page.keyboard.press('Alt+5');
     // Meanwhile somebody withdraws the tag; the events that would tell of it are late.
     await page.route('**/photos/*', (route) => route.abort());

@@ -77,7 +77,7 @@ export function tagging(job: Job): void {
     await dragBox(page, t, [0.3, 0.3], [0.45, 0.6]);
     await sayByKey(page, t, '三', 'raised');
     await tagArrived(page, t, 'い三', 'raised');
-    await button(page, t('bench.list.changeNamed', { mark: 'い三' })).click();
+    await button(tagRow(page, t, 'い三'), t('bench.list.changeNamed', { mark: 'い三' })).click();
     const form = page.getByRole('region', { name: t('bench.form.changeTitle', { mark: 'い三' }) });
     await form.getByText('pegged', { exact: true }).click();
     await button(form, t('bench.form.save')).click();
@@ -87,7 +87,7 @@ export function tagging(job: Job): void {
     await dragBox(page, t, [0.6, 0.4], [0.75, 0.6]);
     await sayByKey(page, t, 'い二', 'pegged');
     await tagArrived(page, t, 'い二', 'pegged');
-    await button(page, t('bench.list.withdrawNamed', { mark: 'い二' })).click();
+    await button(tagRow(page, t, 'い二'), t('bench.list.withdrawNamed', { mark: 'い二' })).click();
     const dialog = page.getByRole('dialog', { name: 'Withdraw い二, pegged?' });
     await field(dialog, t('bench.withdraw.reason')).fill('That is the neighbour.');
     await button(dialog, t('bench.withdraw.submit')).click();
