@@ -64,7 +64,10 @@ function OneCovering({ covering }: { covering: CoveringView }) {
     // In the order in which it is done: look for what is missing, have it inspected, close.
     <>
       {gaps > 0 ? (
-        <LinkButton look="act" to={`/houses/${house}/report?only=missing#${covering.id}`}>
+        <LinkButton
+          look={mayRecord ? 'act' : 'plain'}
+          to={`/houses/${house}/report?only=missing#${covering.id}`}
+        >
           {t('coverings.one.toGaps', { count: gaps })}
         </LinkButton>
       ) : null}

@@ -25,7 +25,7 @@ export function HoldActions({ covering, standing, gaps }: HoldActionsProps) {
   const [asks, setAsks] = useState<'ready' | 'back' | null>(null);
   const close = () => setAsks(null);
   const { state } = covering.hold;
-  const isInspectors = mayAct(role, 'review') && state === 'ready';
+  const isToReview = mayAct(role, 'review') && state === 'ready';
   return (
     <>
       {mayAct(role, 'record') && BEFORE_READY.includes(standing.phase) ? (
@@ -35,10 +35,11 @@ export function HoldActions({ covering, standing, gaps }: HoldActionsProps) {
         <Button onPress={() => setAsks('back')}>{t('hold.back.open')}</Button>
       ) : null}
       <LinkButton
-        look={isInspectors ? 'act' : 'plain'}
+        // Whoever keeps the record may review, too; what is next for them is what is missing.
+        look={isToReview && role === 'inspector' ? 'act' : 'plain'}
         to={`/houses/${house}/coverings/${covering.id}/review`}
       >
-        {t(isInspectors ? 'hold.toReview' : 'hold.toLook')}
+        {t(isToReview ? 'hold.toReview' : 'hold.toLook')}
       </LinkButton>
       {asks === 'ready' ? (
         <HoldReadyDialog covering={covering} standing={standing} gaps={gaps} onClose={close} />
