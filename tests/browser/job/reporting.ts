@@ -97,7 +97,7 @@ export function reporting(job: Job): void {
     await link(page, COVERING).click();
     await button(page, t('coverings.one.close')).click();
     const dialog = page.getByRole('dialog', { name: `Has ${COVERING} closed?` });
-    await dialog.getByText('3 members would be lost:').waitFor();
+    await dialog.getByText('3 members would be lost, or parts of them:').waitFor();
     await button(dialog, t('coverings.close.submit')).click();
     await dialog.getByText(t('coverings.close.needAgree')).waitFor();
     await dialog.getByText(t('hold.close.needReason')).waitFor();
