@@ -2,6 +2,7 @@ import { useEffect } from 'react';
 import { useQueryClient, type QueryClient } from '@tanstack/react-query';
 import type { HouseEvent, HouseStateView } from '#domain/contract/house-events';
 import { startLiveHouse, type Changed, type LiveParts } from '../live/live-house.ts';
+import { tellMade } from '../live/made-pictures.ts';
 import { createRefresher } from '../live/refresher.ts';
 import { EVERYTHING, touchedBy, type HouseData, type Touched } from '../live/touched-parts.ts';
 import { addressOf } from './address.ts';
@@ -83,6 +84,8 @@ function refreshing(client: QueryClient, house: string): { changed: Changed; sto
   });
   const log = touchLogOf(house);
   const changed: Changed = (changes) => {
+    if (!changes) tellMade(null);
+    for (const { type, photo } of changes ?? []) if (type === 'pictures') tellMade(photo);
     for (const touched of changes?.flatMap(touchedBy) ?? EVERYTHING) {
       if (touched.part === 'report') log.note(touched.photo);
       const queryKey = keyOf(house, touched);

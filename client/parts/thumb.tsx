@@ -1,7 +1,7 @@
-import { useState } from 'react';
 import type { PhotoView } from '#domain/contract/views';
 import { addressOf } from '../api/address.ts';
 import { useWords } from '../i18n/use-words.ts';
+import { usePicture } from './use-picture.ts';
 
 export interface ThumbProps {
   photo: Pick<PhotoView, 'id' | 'pictures' | 'width' | 'height'>;
@@ -12,27 +12,32 @@ export interface ThumbProps {
 /** The small picture of a photo, or what stands in its way. It keeps its place while it loads. */
 export function Thumb({ photo, alt }: ThumbProps) {
   const { t } = useWords();
-  const [failed, setFailed] = useState(false);
-  const isDrawn = (photo.pictures === 'ready' || photo.pictures === 'damaged') && !failed;
-  const waiting = photo.pictures === 'unreadable' || failed ? 'unreadable' : 'pending';
+  const { id, pictures } = photo;
   return (
     <span className="thumb">
-      {isDrawn ? (
-        <img
-          src={addressOf('photoThumb', { photo: photo.id })}
-          alt={alt}
-          width={photo.width}
-          height={photo.height}
-          loading="lazy"
-          decoding="async"
-          onError={() => setFailed(true)}
-        />
+      {pictures === 'pending' || pictures === 'unreadable' ? (
+        <Instead alt={alt} says={t(`common.thumb.${pictures}`)} />
       ) : (
-        <span className="thumb-missing">
-          <span className="out-of-sight">{alt}</span>
-          {t(`common.thumb.${waiting}`)}
-        </span>
+        <Drawn key={`${id} ${pictures}`} photo={photo} alt={alt} />
       )}
+    </span>
+  );
+}
+
+function Drawn({ photo: { id, width, height }, alt }: ThumbProps) {
+  const { t } = useWords();
+  const { state, onError } = usePicture(id);
+  if (state !== 'asked')
+    return <Instead alt={alt} says={t(state === 'missing' ? 'common.thumb.missing' : 'common.loading')} />;
+  const src = addressOf('photoThumb', { photo: id });
+  return <img {...{ src, alt, width, height, onError }} loading="lazy" decoding="async" />;
+}
+
+function Instead({ alt, says }: { alt: string; says: string }) {
+  return (
+    <span className="thumb-missing">
+      <span className="out-of-sight">{alt}</span>
+      {says}
     </span>
   );
 }

@@ -9,6 +9,7 @@ import { ServerProcess } from '../support/server-process.ts';
 /** The built program in a process of its own, and a real browser in front of it. */
 export interface App {
   readonly server: ServerProcess;
+  readonly dataFolder: string;
   /** A browser of somebody else: own cookies, own storage. */
   open(options?: BrowserContextOptions): Promise<Page>;
   /** Whatever a console or a page complained about since the last call, without what `isExpected`. */
@@ -36,6 +37,7 @@ export async function startApp(make = makeQuick): Promise<App> {
   let complaints: string[] = [];
   return {
     server,
+    dataFolder: folder,
     open: (options) => openPage(browser, { ...DESKTOP, baseURL: server.origin, ...options }, complain),
     complaints(isExpected) {
       const heard = complaints.filter((text) => !isExpected?.test(text));

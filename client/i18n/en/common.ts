@@ -97,7 +97,11 @@ export const common = {
   },
   caution:
     'A photo record does not replace inspection. Local codes and licensed practice decide what must be seen, and by whom.',
-  thumb: { pending: 'The small picture is being made', unreadable: 'No picture can be made of this file' },
+  thumb: {
+    pending: 'The small picture is being made',
+    unreadable: 'No picture can be made of this file',
+    missing: 'The picture could not be loaded',
+  },
   notFound: {
     title: 'There is nothing at this address',
     text: 'The address may be mistyped, or it belongs to a house that you do not work on.',

@@ -90,7 +90,6 @@ export const photos = {
     pending: 'The small picture is being made',
     unreadable: 'Kept, but it cannot be shown',
     damaged: 'damaged file, shown as far as it can be read',
-    missing: 'The picture could not be loaded',
   },
   capture: {
     undated: 'The file holds no time that can be used, so this photo has no date and counts as no record.',

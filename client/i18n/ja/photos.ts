@@ -85,7 +85,6 @@ export const photos = {
     pending: '小さい画像を作っています',
     unreadable: '保存していますが、表示できません',
     damaged: '壊れたファイル。読めるところまで表示',
-    missing: '画像を読み込めません',
   },
   capture: {
     undated: 'ファイルに使える時刻がありません。この写真は日付なしで、記録には数えません。',

@@ -5,6 +5,7 @@ import { addressOf } from '../../api/address.ts';
 import { formatTime } from '../../i18n/format.ts';
 import { joinWords } from '../../i18n/join-words.ts';
 import { useWords } from '../../i18n/use-words.ts';
+import { usePicture } from '../../parts/use-picture.ts';
 import { useHouse } from '../../shell/use-house.ts';
 import { briefFlag } from './capture-sentence.ts';
 import { alikeWords } from './alike-words.ts';
@@ -93,30 +94,33 @@ function TileLink(props: PhotoTileProps & { label: string; children?: ReactNode 
 }
 
 function TilePicture({ photo, isRushing }: { photo: PhotoView; isRushing: boolean }) {
-  const [isMissing, setIsMissing] = useState(false);
+  const { state, onError } = usePicture(photo.id);
   // What rushes past is not fetched; what was once, stays.
   const [isWanted, setIsWanted] = useState(!isRushing);
   if (!isRushing && !isWanted) setIsWanted(true);
-  if (isMissing) return <PictureState state="missing" />;
   if (photo.pictures === 'pending' || photo.pictures === 'unreadable')
     return <PictureState state={photo.pictures} />;
   if (!isWanted) return null;
+  if (state !== 'asked') return <PictureState state={state} />;
   return (
     <>
-      <img
-        src={addressOf('photoThumb', { photo: photo.id })}
-        alt=""
-        decoding="async"
-        onError={() => setIsMissing(true)}
-      />
+      <img src={addressOf('photoThumb', { photo: photo.id })} alt="" decoding="async" onError={onError} />
       {photo.pictures === 'damaged' ? <PictureState state="damaged" /> : null}
     </>
   );
 }
 
 /** In a component of its own, since most tiles have nothing to say of this. */
-function PictureState({ state }: { state: 'missing' | 'pending' | 'unreadable' | 'damaged' }) {
+function PictureState({ state }: { state: keyof typeof STATE_WORDS }) {
   const { t } = useWords();
   const look = state === 'damaged' ? 'photos-tile-damaged' : 'photos-tile-empty';
-  return <span className={look}>{t(`photos.picture.${state}`)}</span>;
+  return <span className={look}>{t(STATE_WORDS[state])}</span>;
 }
+
+const STATE_WORDS = {
+  resting: 'common.loading',
+  missing: 'common.thumb.missing',
+  pending: 'photos.picture.pending',
+  unreadable: 'photos.picture.unreadable',
+  damaged: 'photos.picture.damaged',
+} as const;

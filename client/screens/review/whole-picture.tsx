@@ -2,6 +2,7 @@ import { useState, type ReactNode } from 'react';
 import type { EvidenceTagView } from '#domain/contract/review-views';
 import { addressOf } from '../../api/address.ts';
 import { useWords } from '../../i18n/use-words.ts';
+import { usePicture } from '../../parts/use-picture.ts';
 import { Region } from './region.tsx';
 
 interface WholePictureProps {
@@ -15,15 +16,16 @@ interface WholePictureProps {
 export function WholePicture({ tag, fileName, children }: WholePictureProps) {
   const { t } = useWords();
   const [size, setSize] = useState<{ w: number; h: number } | null>(null);
-  const [isGone, setIsGone] = useState(false);
-  if (isGone) return <p className="soft">{t('common.thumb.unreadable')}</p>;
+  const { state, onError } = usePicture(tag.photo);
+  if (state !== 'asked')
+    return <p className="soft">{t(state === 'missing' ? 'common.thumb.missing' : 'common.loading')}</p>;
   return (
     <div className="review-picture">
       <img
         src={addressOf('photoPreview', { photo: tag.photo })}
         alt={t('hold.review.wholeAlt', { mark: tag.mark, file: fileName })}
         onLoad={({ currentTarget: { naturalWidth: w, naturalHeight: h } }) => setSize({ w, h })}
-        onError={() => setIsGone(true)}
+        onError={onError}
       />
       {size ? <Region tag={tag} {...size} /> : null}
       {children}
