@@ -2,7 +2,7 @@
 
 const ROOMS = { domain: '^server/domain/', services: '^server/services/' };
 /** The files that stand directly under server/: they put the parts together. */
-const COMPOSITION = '^server/(?!config[.]|package-root[.])[^/]+[.]ts$';
+const COMPOSITION = '^server/(?!config[.]|listening-origin[.]|package-root[.])[^/]+[.]ts$';
 /** A package by name, wherever it is installed. */
 const packages = (...names) => `node_modules/(${names.join('|')})/`;
 /** Node.js modules without a machine behind them. */

@@ -3,6 +3,7 @@ import path from 'node:path';
 import type { Logger } from 'pino';
 import type { Config } from './config.ts';
 import { createImaging } from './imaging/imaging.ts';
+import { listeningOrigin } from './listening-origin.ts';
 import { createLog } from './log.ts';
 import { createPaper } from './paper/paper.ts';
 import { packageRoot } from './package-root.ts';
@@ -89,6 +90,8 @@ async function build(config: Config, options: ComposeOptions, undo: Undo[]): Pro
       config.timestamps ? jobs.enqueue('stamps', tx, [house]) : Promise.resolve(),
   });
   const library = signInLibrary(database.pool, await signInSettings(config, database));
+  // It begins by itself; where it cannot, the start has failed.
+  await library.$context;
   const context: Context = {
     store,
     accounts: accounts(database.db, library, now),
@@ -111,7 +114,7 @@ async function build(config: Config, options: ComposeOptions, undo: Undo[]): Pro
 async function signInSettings({ origin, host, port }: Config, { db }: Database) {
   return {
     secret: await instanceSecret(db, 'session'),
-    origin: origin ?? `http://${host}:${port}`,
+    origin: origin ?? listeningOrigin(host, port),
     secure: origin?.startsWith('https://') ?? false,
   };
 }

@@ -1,5 +1,6 @@
 import path from 'node:path';
 import { z } from 'zod';
+import { listeningOrigin } from './listening-origin.ts';
 
 /** Where the tables live. */
 export type DatabaseConfig =
@@ -89,6 +90,8 @@ function contradictions(env: z.infer<typeof Environment>): string[] {
     );
   if (env.ARAKABE_TIMESTAMP_CA && !env.ARAKABE_TIMESTAMP_URL)
     found.push('ARAKABE_TIMESTAMP_CA names whom to trust for stamps: set ARAKABE_TIMESTAMP_URL as well.');
+  if (!env.ARAKABE_URL && !URL.canParse(listeningOrigin(env.HOST, env.PORT)))
+    found.push(`HOST: “${env.HOST}” is no name or address of a machine, such as 127.0.0.1 or ::1.`);
   return found;
 }
 

@@ -1,4 +1,5 @@
 import { randomInt } from 'node:crypto';
+import { rmSync } from 'node:fs';
 import { mkdir, open, readFile, readdir, rm } from 'node:fs/promises';
 import path from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
@@ -17,12 +18,28 @@ const STEP_BACK_MS = [20, 300] as const;
 export async function lockFolder(folder: string): Promise<() => Promise<void>> {
   await mkdir(folder, { recursive: true });
   const mine = nameOf(process.pid, await startOf(process.pid));
-  const giveBack = () => rm(path.join(folder, mine), { force: true });
+  const atExit = () => rmSync(path.join(folder, mine), { force: true });
+  const giveBack = async () => {
+    await rm(path.join(folder, mine), { force: true });
+    process.off('exit', atExit);
+  };
+  // Also an error that nobody waits for gives the folder back.
+  process.once('exit', atExit);
+  try {
+    await untilAlone(folder, mine);
+  } catch (error) {
+    await giveBack();
+    throw error;
+  }
+  return giveBack;
+}
+
+async function untilAlone(folder: string, mine: string): Promise<void> {
   for (let attempt = 1; ; attempt++) {
     await write(path.join(folder, mine));
     const holder = await otherHolder(folder, mine);
-    if (holder === undefined) return giveBack;
-    await giveBack();
+    if (holder === undefined) return;
+    await rm(path.join(folder, mine), { force: true });
     if (attempt === TRIES) throw new FolderInUse(folder, holder);
     await sleep(randomInt(...STEP_BACK_MS));
   }

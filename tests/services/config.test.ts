@@ -54,6 +54,8 @@ it.each([
   [{ ARAKABE_OWNER_EMAIL: 'owner@example.org' }, /belong together/],
   [{ ARAKABE_TIMESTAMP_CA: 'roots.pem' }, /set ARAKABE_TIMESTAMP_URL/],
   [{ ARAKABE_ROLE: 'worker' }, /needs DATABASE_URL/],
+  [{ HOST: 'a b' }, /^HOST: “a b” is no name or address/],
+  [{ HOST: '[::1]' }, /^HOST: “\[::1\]” is no name or address/],
 ])('refuses what contradicts itself: %o', (environment, sentence) => {
   expect(problemsOf(environment).join()).toMatch(sentence);
 });

@@ -50,6 +50,23 @@ it('takes over from a process that is gone, from a number given out again, and m
   }
 });
 
+it('is given back by an error that nobody waits for', async () => {
+  const program = path.join(folder, 'fail.mjs');
+  const source = path.join(import.meta.dirname, '../../server/storage/folder-lock.ts');
+  const contents = `import { lockFolder } from ${JSON.stringify(source)};
+    await lockFolder(process.argv[2]);
+    console.log('held');
+    void Promise.reject(new Error('planted'));
+    setInterval(() => undefined, 1000);`;
+  await build({ stdin: { contents, resolveDir: folder }, ...BUNDLE, outfile: program });
+  const wanted = await mkdtemp(path.join(folder, 'data-'));
+  const child = spawn(process.execPath, [program, wanted]);
+  const ended = new Promise((resolve) => child.on('exit', resolve));
+  expect(await firstWord(child)).toBe('held');
+  expect(await ended).toBe(1);
+  expect(await readdir(wanted)).toEqual([]);
+});
+
 it('goes to exactly one of several that want it at the same moment, fresh or left by the dead', async () => {
   const program = path.join(folder, 'want.mjs');
   const source = path.join(import.meta.dirname, '../../server/storage/folder-lock.ts');

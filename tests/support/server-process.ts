@@ -11,6 +11,7 @@ export interface Place {
   readonly database: DatabaseConfig;
   /** Without an owner the first account is made through the printed link. */
   readonly owner?: boolean;
+  readonly environment?: NodeJS.ProcessEnv;
 }
 
 export type Ending = { readonly code: number | null; readonly signal: NodeJS.Signals | null };
@@ -106,7 +107,7 @@ export class ServerProcess {
   }
 }
 
-function environmentOf({ dataFolder, database, owner = true }: Place): NodeJS.ProcessEnv {
+function environmentOf({ dataFolder, database, owner = true, environment }: Place): NodeJS.ProcessEnv {
   return {
     PATH: process.env['PATH'],
     HOME: process.env['HOME'],
@@ -115,5 +116,6 @@ function environmentOf({ dataFolder, database, owner = true }: Place): NodeJS.Pr
     ARAKABE_LOG: 'error',
     ...(database.kind === 'server' && { DATABASE_URL: database.url }),
     ...(owner && { ARAKABE_OWNER_EMAIL: OWNER.email, ARAKABE_OWNER_PASSWORD: OWNER.password }),
+    ...environment,
   };
 }
