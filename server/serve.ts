@@ -2,6 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import path from 'node:path';
+import { CannotListen } from './cannot-listen.ts';
 import { compose, type ComposeOptions, type Core } from './compose.ts';
 import type { Config } from './config.ts';
 import { API, createApp } from './http/app.ts';
@@ -92,7 +93,7 @@ async function listen(core: Core, config: Config): Promise<Running> {
 
 function bind(server: Server, { host, port }: Config): Promise<number> {
   return new Promise((resolve, reject) => {
-    server.once('error', reject);
+    server.once('error', (error) => reject(new CannotListen(host, port, error)));
     server.listen(port, host, () => resolve((server.address() as AddressInfo).port));
   });
 }

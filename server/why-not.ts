@@ -1,10 +1,11 @@
+import { CannotListen } from './cannot-listen.ts';
 import { FolderInUse } from './storage/folder-lock.ts';
 import { LedgerMismatch } from './storage/append-lines.ts';
 import { EmbeddedDatabaseBroken } from './storage/open-database.ts';
 
 /** Why the server cannot start, as a sentence for the person who starts it. */
 export function sayWhyNot(error: unknown): string {
-  const plain = [FolderInUse, LedgerMismatch, EmbeddedDatabaseBroken];
+  const plain = [CannotListen, FolderInUse, LedgerMismatch, EmbeddedDatabaseBroken];
   if (plain.some((kind) => error instanceof kind)) return (error as Error).message;
   const { code = '', message } = error as NodeJS.ErrnoException;
   return SENTENCES[code] ?? `Arakabe cannot start: ${message}`;
@@ -17,7 +18,6 @@ const NOT_LET_IN = 'The database at DATABASE_URL refuses the user or the passwor
 
 /** By the codes of the operating system and of PostgreSQL. */
 const SENTENCES: Record<string, string> = {
-  EADDRINUSE: 'The port is taken by another program. Choose another one with PORT.',
   EACCES: NOT_WRITABLE,
   EROFS: NOT_WRITABLE,
   ENOSPC: 'The disk is full. Free some space and start again.',

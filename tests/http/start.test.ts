@@ -36,4 +36,14 @@ describe('the program', () => {
       expect(await locks()).toEqual([]);
     },
   );
+
+  // Addresses for documentation (RFC 5737) and a name that never resolves (RFC 6761, 6.4).
+  it.each(['192.0.2.1', 'nohost.invalid'])('says of HOST=%s that nobody can listen there', async (host) => {
+    const server = launch({ HOST: host });
+    expect(await server.ended).toEqual({ code: 1, signal: null });
+    expect(server.complaints).toBe(
+      `There is no address “${host}” on this machine to listen at. Set HOST to one that it has, such as 127.0.0.1.\n`,
+    );
+    expect(await locks()).toEqual([]);
+  });
 });
