@@ -1,5 +1,5 @@
 import { compose, type Core } from './compose.ts';
-import { ConfigError, readConfig, type Config } from './config.ts';
+import { readConfig, type Config } from './config.ts';
 import { listeningOrigin } from './listening-origin.ts';
 import { sayWhyNot } from './why-not.ts';
 
@@ -8,10 +8,7 @@ type Address = (path: string) => string;
 
 /** Something that whoever runs the program does beside `npm start`, over the same configuration, and then it is done. */
 export function runCommand(work: (core: Core, at: Address) => Promise<void>): void {
-  run(work).catch((error: unknown) => {
-    const sentences = error instanceof ConfigError ? error.sentences : [sayWhyNot(error)];
-    for (const sentence of sentences) refuse(sentence);
-  });
+  run(work).catch((error: unknown) => refuse(sayWhyNot(error)));
 }
 
 export function refuse(sentence: string): void {

@@ -1,7 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import path from 'node:path';
+import type { Certificate } from 'pkijs';
 import type { Logger } from 'pino';
-import type { Config } from './config.ts';
+import { ConfigError, type Config } from './config.ts';
 import { createImaging } from './imaging/imaging.ts';
 import { listeningOrigin } from './listening-origin.ts';
 import { createLog } from './log.ts';
@@ -19,6 +20,7 @@ import { accounts } from './storage/accounts/accounts.ts';
 import { instanceSecret } from './storage/accounts/secrets.ts';
 import { signInLibrary } from './storage/accounts/sign-in-library.ts';
 import { calendars } from './storage/calendars.ts';
+import { inDataFolder } from './storage/data-folder.ts';
 import { lockFolder } from './storage/folder-lock.ts';
 import { openJobQueue, type JobQueue } from './storage/job-queue.ts';
 import { LedgerFolder } from './storage/ledger-folder.ts';
@@ -64,17 +66,19 @@ export async function compose(config: Config, options: ComposeOptions = {}): Pro
 async function build(config: Config, options: ComposeOptions, undo: Undo[]): Promise<Omit<Core, 'close'>> {
   const log = options.log ?? createLog(config.logLevel);
   const now = options.now ?? (() => new Date());
+  const stamps = await stampService(config);
   const alone = config.database.kind === 'embedded';
-  if (alone) undo.push(await lockFolder(config.dataFolder));
+  const { dataFolder } = config;
+  if (alone) undo.push(await inDataFolder(dataFolder, () => lockFolder(dataFolder)));
   const database = await openDatabase(config.database);
   undo.push(() => database.close());
   await migrate(database.pool, path.join(packageRoot(), 'server', 'storage', 'migrations'));
   await rebuildIfOlder(database.db);
-  const keeper = alone ? await LedgerFolder.open(database.db, path.join(config.dataFolder, 'houses')) : null;
+  const keeper = alone ? await LedgerFolder.open(database.db, path.join(dataFolder, 'houses')) : null;
   if (keeper) undo.push(() => keeper.close());
 
-  const files = new DiskPhotoFiles(config.dataFolder);
-  await files.prepare(alone, now());
+  const files = new DiskPhotoFiles(dataFolder);
+  await inDataFolder(dataFolder, () => files.prepare(alone, now()));
   const imaging = createImaging({ heicWorker: built('heic-worker') });
   undo.push(() => imaging.close());
   const jobs = await openJobQueue(database, (err) => log.warn({ err }, 'job queue'));
@@ -100,7 +104,7 @@ async function build(config: Config, options: ComposeOptions, undo: Undo[]): Pro
     imaging,
     paper: createPaper(),
     sheets: sheetReader({ worker: built('sheet-worker') }),
-    timeStamps: await stampService(config),
+    timeStamps: stamps,
     stampLog: stampLog(database.db, now),
     now,
   };
@@ -157,5 +161,16 @@ function built(name: string): string {
 async function stampService({ timestamps }: Config): Promise<TimeStamps | null> {
   if (!timestamps) return null;
   const { url, caFile } = timestamps;
-  return timeStamps({ url, roots: caFile === null ? null : readRoots(await readFile(caFile, 'utf8')) });
+  return timeStamps({ url, roots: caFile === null ? null : await rootsIn(caFile) });
+}
+
+async function rootsIn(caFile: string): Promise<Certificate[]> {
+  const pem = await readFile(caFile, 'utf8').catch(() => {
+    throw new ConfigError([`ARAKABE_TIMESTAMP_CA: there is no file ${caFile} that can be read.`]);
+  });
+  try {
+    return readRoots(pem);
+  } catch {
+    throw new ConfigError([`ARAKABE_TIMESTAMP_CA: the file ${caFile} holds no certificate in PEM.`]);
+  }
 }

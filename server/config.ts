@@ -28,10 +28,21 @@ export interface Config {
 const PROXIES =
   /^(?:uniquelocal|linklocal|[\da-f.:]+(?:\/\d{1,3})?)(?:,\s*(?:uniquelocal|linklocal|[\da-f.:]+(?:\/\d{1,3})?))*$/i;
 
+const HIGHEST_PORT = 65_535;
+const isPort = (text: string) => /^\d{1,5}$/.test(text) && Number(text) <= HIGHEST_PORT;
+const Url = z.url({
+  protocol: /^https?$/,
+  error: 'must be an address that begins with https:// or http://',
+});
+
 const Environment = z.object({
   HOST: z.string().min(1).default('127.0.0.1'),
-  PORT: z.coerce.number().int().min(0).max(65535).default(4310),
-  ARAKABE_URL: z.url({ protocol: /^https?$/ }).optional(),
+  PORT: z
+    .string()
+    .refine(isPort, `must be a whole number from 0 to ${HIGHEST_PORT}, in digits`)
+    .transform(Number)
+    .default(4310),
+  ARAKABE_URL: Url.optional(),
   ARAKABE_PROXY: z
     .string()
     .regex(PROXIES, 'must be addresses or networks such as 10.0.0.0/8, or uniquelocal, with commas between')
@@ -41,12 +52,18 @@ const Environment = z.object({
     .string()
     .regex(/^postgres(ql)?:\/\//, 'must begin with postgres://')
     .optional(),
-  ARAKABE_ROLE: z.enum(['all', 'web', 'worker']).default('all'),
-  ARAKABE_LOG: z.enum(['silent', 'error', 'warn', 'info', 'debug']).default('info'),
-  ARAKABE_TIMESTAMP_URL: z.url({ protocol: /^https?$/ }).optional(),
+  ARAKABE_ROLE: z.enum(['all', 'web', 'worker'], 'must be all, web or worker').default('all'),
+  ARAKABE_LOG: z
+    .enum(['silent', 'error', 'warn', 'info', 'debug'], 'must be silent, error, warn, info or debug')
+    .default('info'),
+  ARAKABE_TIMESTAMP_URL: Url.optional(),
   ARAKABE_TIMESTAMP_CA: z.string().min(1).optional(),
-  ARAKABE_OWNER_EMAIL: z.email().optional(),
-  ARAKABE_OWNER_PASSWORD: z.string().min(10, 'must have at least 10 characters').optional(),
+  ARAKABE_OWNER_EMAIL: z.email('must be an e-mail address').optional(),
+  ARAKABE_OWNER_PASSWORD: z
+    .string()
+    .min(10, 'must have at least 10 characters')
+    .max(200, 'must have at most 200 characters')
+    .optional(),
 });
 
 /** Every contradiction in the environment at once, each a plain sentence. */

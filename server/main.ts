@@ -1,4 +1,4 @@
-import { ConfigError, readConfig } from './config.ts';
+import { readConfig } from './config.ts';
 import { serve, type Running } from './serve.ts';
 import { sayWhyNot } from './why-not.ts';
 
@@ -30,7 +30,6 @@ function stopOnSignal(running: Running): void {
 }
 
 main().catch((error: unknown) => {
-  const sentences = error instanceof ConfigError ? error.sentences : [sayWhyNot(error)];
-  for (const sentence of sentences) process.stderr.write(`${sentence}\n`);
+  process.stderr.write(`${sayWhyNot(error)}\n`);
   process.exit(1);
 });

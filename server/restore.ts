@@ -1,7 +1,7 @@
 import { verifyArchive } from '#domain/verify/verify-archive';
 import { Wrong } from '#domain/verify/wrong';
 import { compose } from './compose.ts';
-import { ConfigError, readConfig } from './config.ts';
+import { readConfig } from './config.ts';
 import { RestoreRefused, restoreHouse, type Restored } from './services/archive/restore-house.ts';
 import { NoArchive, openArchive } from './storage/archive/open-archive.ts';
 import { hashing } from './storage/hashing.ts';
@@ -45,7 +45,6 @@ main().catch((error: unknown) => {
 });
 
 function sentencesOf(error: unknown): readonly string[] {
-  if (error instanceof ConfigError) return error.sentences;
   if (error instanceof Wrong)
     return ['Nothing was restored: something is wrong with this archive.', error.message];
   if (error instanceof RestoreRefused || error instanceof NoArchive) return [error.message];

@@ -1,20 +1,25 @@
 import { CannotListen } from './cannot-listen.ts';
-import { FolderInUse } from './storage/folder-lock.ts';
+import { ConfigError } from './config.ts';
 import { LedgerMismatch } from './storage/append-lines.ts';
-import { EmbeddedDatabaseBroken } from './storage/open-database.ts';
+import { DataFolderUnusable } from './storage/data-folder.ts';
+import { FolderInUse } from './storage/folder-lock.ts';
+import { EmbeddedDatabaseBroken, NoPostgres } from './storage/open-database.ts';
 
-/** Why the server cannot start, as a sentence for the person who starts it. */
+const PLAIN = [
+  ...[ConfigError, CannotListen, DataFolderUnusable, FolderInUse],
+  ...[LedgerMismatch, EmbeddedDatabaseBroken, NoPostgres],
+];
+
+/** Why the server cannot start, as sentences for the person who starts it, one a line. */
 export function sayWhyNot(error: unknown): string {
-  const plain = [CannotListen, FolderInUse, LedgerMismatch, EmbeddedDatabaseBroken];
-  if (plain.some((kind) => error instanceof kind)) return (error as Error).message;
+  if (PLAIN.some((kind) => error instanceof kind)) return (error as Error).message;
   const { code = '', message } = error as NodeJS.ErrnoException;
   return SENTENCES[code] ?? `Arakabe cannot start: ${message}`;
 }
 
-const NOT_WRITABLE =
-  'The data folder cannot be written. Give its owner the right to write, or choose another with ARAKABE_DATA.';
 const NO_ANSWER = 'The database at DATABASE_URL does not answer. Is it running, and is the address right?';
 const NOT_LET_IN = 'The database at DATABASE_URL refuses the user or the password.';
+const NOT_WRITABLE = 'Something in the data folder cannot be written. Give its owner the right to write.';
 
 /** By the codes of the operating system and of PostgreSQL. */
 const SENTENCES: Record<string, string> = {
@@ -22,7 +27,12 @@ const SENTENCES: Record<string, string> = {
   EROFS: NOT_WRITABLE,
   ENOSPC: 'The disk is full. Free some space and start again.',
   ECONNREFUSED: NO_ANSWER,
+  ECONNRESET: NO_ANSWER,
   ENOTFOUND: NO_ANSWER,
+  EAI_AGAIN: NO_ANSWER,
+  EHOSTUNREACH: NO_ANSWER,
+  ENETUNREACH: NO_ANSWER,
+  ETIMEDOUT: NO_ANSWER,
   '28P01': NOT_LET_IN,
   '28000': NOT_LET_IN,
   '3D000': 'The database named in DATABASE_URL does not exist. Create it first.',

@@ -66,11 +66,23 @@ export class EmbeddedDatabaseBroken extends Error {
   }
 }
 
+/** Something answers, and hangs up on being spoken to as PostgreSQL; pg has no code for that. */
+export class NoPostgres extends Error {
+  constructor(options: ErrorOptions) {
+    super(
+      'What answers at DATABASE_URL hung up at once. Is it a PostgreSQL, and is the address right?',
+      options,
+    );
+  }
+}
+
 async function openServer(url: string): Promise<Database> {
   const pool = new pg.Pool({ connectionString: url, max: 10, types, application_name: 'arakabe' });
   // An idle connection that breaks is replaced by the pool; without a listener it would end the process.
   pool.on('error', () => undefined);
-  await pool.query('select 1');
+  await pool.query('select 1').catch((cause: unknown) => {
+    throw (cause as Error).message.startsWith('Connection terminated') ? new NoPostgres({ cause }) : cause;
+  });
   const ears = new Set<Ear>();
   return {
     kind: 'server',

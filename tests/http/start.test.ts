@@ -1,4 +1,5 @@
-import { readdir } from 'node:fs/promises';
+import { readdir, writeFile } from 'node:fs/promises';
+import { createServer, type AddressInfo, type Server } from 'node:net';
 import { networkInterfaces } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -37,13 +38,70 @@ describe('the program', () => {
     },
   );
 
-  // Addresses for documentation (RFC 5737) and a name that never resolves (RFC 6761, 6.4).
-  it.each(['192.0.2.1', 'nohost.invalid'])('says of HOST=%s that nobody can listen there', async (host) => {
-    const server = launch({ HOST: host });
+  const expectRefusal = async (environment: NodeJS.ProcessEnv, sentence: string) => {
+    const server = launch(environment);
     expect(await server.ended).toEqual({ code: 1, signal: null });
-    expect(server.complaints).toBe(
-      `There is no address “${host}” on this machine to listen at. Set HOST to one that it has, such as 127.0.0.1.\n`,
-    );
+    expect(server.complaints).toBe(sentence);
     expect(await locks()).toEqual([]);
+  };
+
+  // Addresses for documentation (RFC 5737) and a name that never resolves (RFC 6761, 6.4).
+  it.each(['192.0.2.1', 'nohost.invalid'])('says of HOST=%s that nobody can listen there', (host) =>
+    expectRefusal(
+      { HOST: host },
+      `There is no address “${host}” on this machine to listen at. Set HOST to one that it has, such as 127.0.0.1.\n`,
+    ),
+  );
+
+  it('names the port that is taken', async () => {
+    const other = createServer();
+    const port = await listening(other);
+    await expectRefusal(
+      { PORT: String(port) },
+      `Port ${port} is taken by another program. Choose another one with PORT.\n`,
+    );
+    other.close();
+  });
+
+  it('says that a data folder is a file, or lies below one', async () => {
+    const file = path.join(folder, 'a-file');
+    await writeFile(file, '');
+    const sentence = (wrong: string) =>
+      `${wrong} cannot be the data folder: it is a file, or lies below one. Choose another with ARAKABE_DATA.\n`;
+    await expectRefusal({ ARAKABE_DATA: file }, sentence(file));
+    const below = path.join(file, 'data');
+    await expectRefusal({ ARAKABE_DATA: below }, sentence(below));
+    await expectRefusal({ ARAKABE_DATA: file, ...SERVED }, sentence(file));
+  });
+
+  it('names the file of roots that is not there, or holds none', async () => {
+    const roots = path.join(folder, 'roots.pem');
+    const environment = { ARAKABE_TIMESTAMP_URL: 'https://stamps.example.org', ARAKABE_TIMESTAMP_CA: roots };
+    await expectRefusal(environment, `ARAKABE_TIMESTAMP_CA: there is no file ${roots} that can be read.\n`);
+    await writeFile(roots, 'not a certificate');
+    await expectRefusal(
+      environment,
+      `ARAKABE_TIMESTAMP_CA: the file ${roots} holds no certificate in PEM.\n`,
+    );
+  });
+
+  it('says that what answers as the database hangs up', async () => {
+    const other = createServer((socket) => socket.once('data', () => socket.end()));
+    const port = await listening(other);
+    await expectRefusal(
+      { DATABASE_URL: `postgres://someone@127.0.0.1:${port}/record` },
+      'What answers at DATABASE_URL hung up at once. Is it a PostgreSQL, and is the address right?\n',
+    );
+    other.close();
   });
 });
+
+const SERVED = process.env['ARAKABE_TEST_POSTGRES']
+  ? { DATABASE_URL: process.env['ARAKABE_TEST_POSTGRES'] }
+  : {};
+
+function listening(server: Server): Promise<number> {
+  return new Promise((done) =>
+    server.listen(0, '127.0.0.1', () => done((server.address() as AddressInfo).port)),
+  );
+}

@@ -60,6 +60,31 @@ it.each([
   expect(problemsOf(environment).join()).toMatch(sentence);
 });
 
+const PORT = 'PORT: must be a whole number from 0 to 65535, in digits';
+const ADDRESS = 'must be an address that begins with https:// or http://';
+it.each([
+  [{ PORT: 'eighty' }, PORT],
+  [{ PORT: '0x10' }, PORT],
+  [{ PORT: '1e3' }, PORT],
+  [{ PORT: '65536' }, PORT],
+  [{ PORT: '-1' }, PORT],
+  [{ ARAKABE_URL: 'frame.example.org' }, `ARAKABE_URL: ${ADDRESS}`],
+  [{ ARAKABE_URL: 'ftp://frame.example.org' }, `ARAKABE_URL: ${ADDRESS}`],
+  [{ ARAKABE_TIMESTAMP_URL: 'stamps' }, `ARAKABE_TIMESTAMP_URL: ${ADDRESS}`],
+  [{ ARAKABE_ROLE: 'boss' }, 'ARAKABE_ROLE: must be all, web or worker'],
+  [{ ARAKABE_LOG: 'loud' }, 'ARAKABE_LOG: must be silent, error, warn, info or debug'],
+])('says in its own words what a value must be: %o', (environment, sentence) => {
+  expect(problemsOf(environment)).toEqual([sentence]);
+});
+
+it.each([
+  ['0', 0],
+  ['80', 80],
+  ['65535', 65_535],
+])('takes the port %s', (text, port) => {
+  expect(readConfig({ PORT: text }).port).toBe(port);
+});
+
 function problemsOf(environment: NodeJS.ProcessEnv): readonly string[] {
   try {
     readConfig(environment);
