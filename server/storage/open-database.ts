@@ -59,8 +59,9 @@ async function openEmbedded(folder: string): Promise<Database> {
 export class EmbeddedDatabaseBroken extends Error {
   constructor(folder: string, cause: unknown) {
     super(
-      `The database in ${folder} cannot be opened. Nothing is lost: move that folder away and start again, ` +
-        'and it is made anew from the originals and the ledger files beside it.',
+      `The database in ${folder} cannot be opened. Move that folder away and start again: the houses come back ` +
+        'from the originals and the ledger files beside it. Accounts, passwords, links and access tokens do not: a ' +
+        'new link for the first account is printed, and that account becomes the keeper of the houses’ records.',
       { cause },
     );
   }
