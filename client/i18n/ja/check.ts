@@ -112,6 +112,9 @@ export const check = {
   },
   wrong: {
     'not-an-archive': '建物の記録一式ではないか、途中で切れています（{{reason}}）。',
+    'zip-empty': 'このファイルは空（0バイト）です。',
+    'zip-end':
+      'このファイルは{{bytes, number}}バイトで、ファイルの一覧が入った末尾がありません。途中で切れているか、ZIPではありません。',
     'file-missing': 'このファイルがありません。',
     'file-extra': 'このファイルは記録一式のものではありません。',
     'file-twice': '同じ名前のファイルが二つあります。',

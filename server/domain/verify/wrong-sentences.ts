@@ -1,6 +1,9 @@
 /** What can be wrong with an archive, in one sentence each; where it is stands before it. */
 export const WRONG_SENTENCES = {
   'not-an-archive': 'This is no archive of a house, or it was cut off: {{reason}}.',
+  'zip-empty': 'This file is empty: it has 0 bytes.',
+  'zip-end':
+    'This file has {{bytes}} bytes, and its end with the list of its files is missing: it was cut off, or it is no ZIP.',
   'file-missing': 'This file is missing.',
   'file-extra': 'This file does not belong to the archive.',
   'file-twice': 'There are two files of this name.',

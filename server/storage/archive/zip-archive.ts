@@ -1,5 +1,12 @@
 import { open, type FileHandle } from 'node:fs/promises';
-import { Reader, ZipReader, configure, type Entry, type FileEntry } from '@zip.js/zip.js';
+import {
+  ERR_EOCDR_NOT_FOUND,
+  Reader,
+  ZipReader,
+  configure,
+  type Entry,
+  type FileEntry,
+} from '@zip.js/zip.js';
 import type { ArchiveFiles } from '#domain/verify/archive-files';
 import { Wrong } from '#domain/verify/wrong';
 
@@ -14,7 +21,8 @@ export async function openZip(path: string): Promise<OpenArchive> {
   const handle = await open(path);
   try {
     const zip = new ZipReader(new FileReader(handle), { strictness: 'strict' });
-    const entries = (await listEntries(zip)).filter(isFile);
+    const { size } = await handle.stat();
+    const entries = (await listEntries(zip, size)).filter(isFile);
     const byName = new Map(entries.map((entry) => [entry.filename, entry]));
     return {
       files: entries.map(({ filename, uncompressedSize }) => ({ name: filename, bytes: uncompressedSize })),
@@ -27,12 +35,23 @@ export async function openZip(path: string): Promise<OpenArchive> {
   }
 }
 
-async function listEntries(zip: ZipReader<unknown>): Promise<Entry[]> {
+async function listEntries(zip: ZipReader<unknown>, bytes: number): Promise<Entry[]> {
   try {
     return await zip.getEntries({ strictness: 'strict' });
   } catch (error) {
-    throw new Wrong('not-an-archive', { file: '' }, { reason: (error as Error).message });
+    throw wrongOf((error as Error).message, bytes);
   }
+}
+
+/** Its list of files stands at the end of a ZIP, in no fewer bytes than these (APPNOTE.TXT, 4.3.16). */
+const END_BYTES = 22;
+
+function wrongOf(reason: string, bytes: number): Wrong {
+  if (bytes === 0) return new Wrong('zip-empty', { file: '' });
+  const hasNoEnd = bytes < END_BYTES || reason === ERR_EOCDR_NOT_FOUND;
+  return hasNoEnd
+    ? new Wrong('zip-end', { file: '' }, { bytes })
+    : new Wrong('not-an-archive', { file: '' }, { reason });
 }
 
 const isFile = (entry: Entry): entry is FileEntry => !entry.directory;
