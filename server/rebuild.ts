@@ -7,8 +7,11 @@ import { sayWhyNot } from './why-not.ts';
 async function main(): Promise<void> {
   const core = await compose({ ...readConfig(), role: 'web' });
   try {
-    for (const { house, entries } of await rebuildAll(core.database.db))
+    const houses = await rebuildAll(core.database.db);
+    for (const { house, entries } of houses)
       process.stdout.write(`House ${house}: ${entries} entries applied again.\n`);
+    if (houses.length === 0)
+      process.stdout.write('There is no house here whose tables could be made anew.\n');
   } finally {
     await core.close();
   }
