@@ -15,6 +15,7 @@ import type {
   PhotoDetailView,
 } from '#domain/contract/views';
 import type { PhotoFacts } from '#domain/contract/shapes';
+import { HOLD_NAMES } from '#domain/record/hold-names';
 import { photoId } from '../../server/services/ingest-photo.ts';
 import type { PhotoFiles } from '../../server/services/photo-files.ts';
 import { describeOverBothDatabases, type PlaceForDatabase } from '../support/databases.ts';
@@ -213,6 +214,31 @@ describeOverBothDatabases('the archive of a house', (make) => {
       '差し戻し、kei（検査員） · 台帳の第',
       ' · 撮り直し',
     ]);
+  });
+
+  it('does not say that a covering may close when more is hidden than was released', async () => {
+    const { owner } = server;
+    const told = await sampleHouse(owner);
+    const { coverings } = await owner.get<{ coverings: CoveringView[] }>(`/houses/${told.id}/coverings`);
+    const south = coverings.find(({ name }) => name === '南の壁');
+    const pageIn = async (lang: string) =>
+      pageOf(await readFiles((await fetchArchive(owner, told.id, lang)).file));
+    expect(await pageIn('en')).toContain('<td>released: it may close</td>');
+    expect(await pageIn('ja')).toContain('<td>承認済み（ふさいでよい）</td>');
+    await owner.put(`/coverings/${south?.id}`, {
+      ...{ name: '南の壁', kind: 'plaster', plannedDay: '2099-05-20', note: '' },
+      hides: ['い一', 'い二', 'ろ<一>'].map((mark) => ({ mark, least: 'raised' })),
+    });
+    const page = await pageIn('en');
+    expect(page).not.toContain('it may close');
+    expect(page).toContain(
+      `<td>${HOLD_NAMES.en.outrun}; members that it does not cover now: い一. It may not close before it is inspected anew.</td>`,
+    );
+    const japanese = await pageIn('ja');
+    expect(japanese).not.toContain('ふさいでよい');
+    expect(japanese).toContain(
+      `<td>${HOLD_NAMES.ja.outrun}（承認が及ばない部材：い一）。ふさいではいけない。</td>`,
+    );
   });
 
   it('is as of one size of the ledger, whatever is said while it is read', async () => {

@@ -47,11 +47,13 @@ function closing(
     .join(' · ');
 }
 
-/** Of what has closed: under which release, or why without one. */
+/** Of what has closed: under which release, or why without one; of an outrun release what it does not cover. */
 function standing(
-  { material, words }: Telling,
-  { closedAt, release, without, hold }: ArchivedCovering,
+  { material, words, report, standingOf }: Telling,
+  { covering, closedAt, release, without, hold }: ArchivedCovering,
 ): string {
+  const now = standingOf.get(covering);
+  if (now?.phase === 'outrun') return words.outrun(report.phase.outrun, now.beyond);
   if (closedAt === null) return hold ? (words.standing[hold.said] ?? hold.said) : words.planOnly;
   if (typeof release !== 'string') return words.without(typeof without === 'string' ? without : null);
   const given = material.tables.releases.find((one) => one.release === release);

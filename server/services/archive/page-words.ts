@@ -42,6 +42,8 @@ export interface PageWords {
   /** Of a covering of which nothing was said but its plan. */
   readonly planOnly: string;
   readonly standing: Readonly<Record<string, string>>;
+  /** Of a release that does not cover these members as they stand now; `phase` names it. */
+  readonly outrun: (phase: string, marks: readonly string[]) => string;
   /** Over what was said of a covering. */
   readonly story: string;
   readonly holds: Readonly<Record<OfCovering['kind'], string>>;
@@ -102,6 +104,8 @@ export const PAGE_WORDS: Readonly<Record<'en' | 'ja', PageWords>> = {
       'covering.released': 'released: it may close',
       'release.withdrawn': 'release taken back: it may not close',
     },
+    outrun: (phase, marks) =>
+      `${phase}; members that it does not cover now: ${someMarks(marks, ', ', (count) => `${count} more`)}. It may not close before it is inspected anew.`,
     story: 'What was said of it:',
     holds: {
       'covering.ready': 'said to be ready for inspection',
@@ -172,6 +176,8 @@ export const PAGE_WORDS: Readonly<Record<'en' | 'ja', PageWords>> = {
       'covering.released': '承認済み（ふさいでよい）',
       'release.withdrawn': '承認の取り消し（ふさいではいけない）',
     },
+    outrun: (phase, marks) =>
+      `${phase}（承認が及ばない部材：${someMarks(marks, '、', (count) => `ほか${count}本`)}）。ふさいではいけない。`,
     story: '経過：',
     holds: {
       'covering.ready': '検査を依頼',
@@ -198,3 +204,11 @@ export const PAGE_WORDS: Readonly<Record<'en' | 'ja', PageWords>> = {
     addedAt: '追加',
   },
 };
+
+/** So many are named; which ones stand worst is told member by member below. */
+const NAMED = 12;
+
+function someMarks(marks: readonly string[], and: string, more: (count: number) => string): string {
+  const left = marks.length - NAMED;
+  return [...marks.slice(0, NAMED), ...(left > 0 ? [more(left)] : [])].join(and);
+}

@@ -1,3 +1,4 @@
+import type { Standing } from '#domain/contract/hold';
 import type { ClosingReportView } from '#domain/contract/report-views';
 import type { Person, Role } from '#domain/contract/shapes';
 import { groupBy } from '#domain/group-by';
@@ -45,6 +46,8 @@ export interface Telling {
   readonly roles: readonly RoleEntry[];
   /** Covering → what it hides. */
   readonly linesOf: ReadonlyMap<string, readonly Line[]>;
+  /** Covering → where it stands with its inspection, as that is worked out today. */
+  readonly standingOf: ReadonlyMap<string, Standing>;
   /** Mark → the coverings under which it may go without a record, with whose word that is. */
   readonly acceptedOf: ReadonlyMap<string, readonly AcceptedUnder[]>;
   readonly doubts: readonly DoubtSaid[];
@@ -75,6 +78,7 @@ export function tell(material: ArchiveMaterial, report: ClosingReportView, lang:
       return known ? nameOfKind(known, lang) : written;
     },
     linesOf: new Map(coverings.map(({ id, lines }) => [id, lines])),
+    standingOf: new Map(coverings.map(({ id, standing }) => [id, standing])),
     acceptedOf: groupBy(coverings.flatMap(acceptedUnder), ({ mark }) => mark),
     doubtsOf: groupBy(doubts, ({ tag }) => tag),
     tagsOn: groupBy(tags, ({ photo }) => photo),
