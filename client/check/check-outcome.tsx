@@ -1,11 +1,12 @@
-import { toldZone } from '#domain/record/sheet/told-zone';
+import { shakenIn } from '#domain/verify/told-since';
 import type { Verdict } from '#domain/verify/verify-archive';
 import type { Place } from '#domain/verify/wrong';
-import { formatBytes, formatInstant } from '../i18n/format.ts';
+import { formatBytes } from '../i18n/format.ts';
 import type { Language } from '../i18n/language.ts';
 import type { Words } from '../i18n/words.ts';
 import { Notice } from '../parts/plain-notice.tsx';
 import { ToldCoverings } from './told-coverings.tsx';
+import { toldTime } from './told-time.ts';
 import type { CheckState } from './use-check.ts';
 
 export interface CheckOutcomeProps {
@@ -31,6 +32,7 @@ export function CheckOutcome({ t, lang, state }: CheckOutcomeProps) {
 
 function RightOutcome({ t, lang, verdict }: { t: Words; lang: Language; verdict: Verdict }) {
   const { name, house, zone, entries, originals, bytes, records, back, head, madeAt, paper } = verdict;
+  const shaken = shakenIn(paper?.since ?? []).length;
   const facts: [string, string][] = [
     [t('check.house'), `${name} (${house})`],
     [t('check.madeAt'), toldTime(t, lang, madeAt, zone)],
@@ -56,6 +58,13 @@ function RightOutcome({ t, lang, verdict }: { t: Words; lang: Language; verdict:
       </Notice>
       {paper?.ended ? <Ended {...{ t, lang, zone, ended: paper.ended }} /> : null}
       {paper?.withdrawn ? <TakenBack {...{ t, lang, zone, withdrawn: paper.withdrawn }} /> : null}
+      {shaken > 0 ? (
+        <Notice tone="problem">
+          <p>
+            <strong>{t('check.paper.shaken', { count: shaken })}</strong>
+          </p>
+        </Notice>
+      ) : null}
       <dl className="facts">
         {facts.map(([term, value]) => (
           <div key={term} className="facts-row">
@@ -113,13 +122,6 @@ function Ended({ t, lang, zone, ended: { at, by } }: EndedProps) {
       </p>
     </Notice>
   );
-}
-
-/** In the zone of the house, as the sheet has it, and in UTC. */
-function toldTime(t: Words, lang: Language, at: string, zone: string): string {
-  const { name, offset } = toldZone(zone, lang, at);
-  const [local, utc] = [formatInstant(at, zone, lang), formatInstant(at, 'UTC', lang)];
-  return t('check.times', { local, zone: name, offset, utc });
 }
 
 function placeWords(t: Words, { file, line, byte }: Place): string {

@@ -4,6 +4,7 @@ import type { Verdict } from '#domain/verify/verify-archive';
 import type { Language } from '../i18n/language.ts';
 import type { Words } from '../i18n/words.ts';
 import { ToldClosingPart } from './told-closing.tsx';
+import { ToldRefusalPart } from './told-refusal.tsx';
 import { ToldReleasePart } from './told-release.tsx';
 import type { Speech } from './told-words.ts';
 
@@ -13,7 +14,7 @@ export interface ToldCoveringsProps {
   verdict: Pick<Verdict, 'told' | 'zone' | 'madeAt' | 'paper'>;
 }
 
-/** Releases and closings as the ledger says them: what the pages of the archive say, nothing vouches for. */
+/** Releases, refusals and closings as the ledger says them: what the pages of the archive say, nothing vouches for. */
 export function ToldCoverings({ t, lang, verdict }: ToldCoveringsProps) {
   const { told, zone, madeAt, paper } = verdict;
   const named = paper?.release ?? null;
@@ -24,6 +25,7 @@ export function ToldCoverings({ t, lang, verdict }: ToldCoveringsProps) {
       <h2 id="check-told">{t('check.told.title')}</h2>
       <p>{t('check.told.lead', { zone: name, offset })}</p>
       <p>{t('check.told.pages')}</p>
+      {told.some(({ releases }) => releases.length > 0) ? <p>{t('check.told.sinceOnly')}</p> : null}
       {told.length === 0 ? <p>{t('check.told.none')}</p> : null}
       {[...told.filter(isNamed), ...told.filter((covering) => !isNamed(covering))].map((covering) => (
         <CoveringPart key={covering.covering} {...{ covering, named }} speech={{ t, lang, zone }} />
@@ -39,11 +41,15 @@ interface CoveringPartProps {
 }
 
 function CoveringPart({ speech, covering, named }: CoveringPartProps) {
-  const { name, releases, closings } = covering;
+  const { name, releases, refusals, closings } = covering;
   const parts = [
     ...releases.map((release) => ({
       seq: release.seq,
       part: <ToldReleasePart {...{ speech, release, now: name }} isNamed={release.release === named} />,
+    })),
+    ...refusals.map((refusal) => ({
+      seq: refusal.seq,
+      part: <ToldRefusalPart {...{ speech, refusal, now: name }} />,
     })),
     ...closings.map((closing) => ({
       seq: closing.seq,

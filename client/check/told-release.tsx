@@ -1,5 +1,8 @@
 import type { ToldRelease } from '#domain/verify/told-coverings';
+import { shakenIn } from '#domain/verify/told-since';
+import { standingWords } from './since-words.ts';
 import { ToldFacts } from './told-facts.tsx';
+import { RecordsSince } from './told-since.tsx';
 import { placedWords, saidWords, type Speech } from './told-words.ts';
 
 export interface ToldReleasePartProps {
@@ -13,13 +16,16 @@ export interface ToldReleasePartProps {
 
 export function ToldReleasePart({ speech, release, now, isNamed }: ToldReleasePartProps) {
   const { t } = speech;
-  const { name, seq, members, takenBack, ended, note } = release;
-  const fate = takenBack ? 'takenBack' : ended ? 'ended' : 'stands';
+  const { name, seq, members, takenBack, ended, since, note } = release;
+  const fate = takenBack ? 'takenBack' : ended ? 'ended' : null;
+  const isSound = fate === null && shakenIn(since).length === 0;
   return (
     <section className={isNamed ? 'check-told-said check-told-named' : 'check-told-said'}>
       <h4>
         {t('check.told.release')}{' '}
-        <span className={fate === 'stands' ? 'soft' : 'act-text'}>{t(`check.told.${fate}`)}</span>
+        <span className={isSound ? 'soft' : 'act-text'}>
+          {fate === null ? standingWords(t, since) : t(`check.told.${fate}`)}
+        </span>
       </h4>
       {isNamed ? <p>{t('check.told.named')}</p> : null}
       <ToldFacts
@@ -30,6 +36,7 @@ export function ToldReleasePart({ speech, release, now, isNamed }: ToldReleasePa
             t('check.told.takenBackBy'),
             t('check.told.withReason', { said: placedWords(speech, takenBack), reason: takenBack.reason }),
           ],
+          since.length === 0 ? null : [t('check.told.since'), <RecordsSince {...{ speech, since }} />],
           [t('check.guide.number'), <span className="hash">{release.release}</span>],
           [t('check.guide.entry'), t('check.guide.entryNo', { number: seq + 1 })],
           name === now ? null : [t('check.told.calledThen'), name],
@@ -62,13 +69,13 @@ function Hidden({ speech: { t }, members }: { speech: Speech; members: ToldRelea
     <details>
       <summary>{t('common.count.members', { count: members.length })}</summary>
       <ul className="plain-list">
-        {members.map(({ mark, records, isHiddenBefore }) => (
+        {members.map(({ mark, tags, isHiddenBefore }) => (
           <li key={mark}>
             {t('check.told.member', {
               mark,
               records: isHiddenBefore
                 ? t('check.told.hiddenBefore')
-                : t('check.told.records', { count: records }),
+                : t('check.told.records', { count: tags.length }),
             })}
           </li>
         ))}

@@ -35,3 +35,11 @@ export function saidWords(speech: Speech, { at, by, role }: Said): string {
 export function placedWords(speech: Speech, said: Said): string {
   return speech.t('check.told.placed', { said: saidWords(speech, said), number: said.seq + 1 });
 }
+
+/** The same with its reason; in the words of an undo there may be none. */
+export function reasonedWords(speech: Speech, said: Said & { readonly reason: string }): string {
+  const placed = placedWords(speech, said);
+  return said.reason === ''
+    ? placed
+    : speech.t('check.told.withReason', { said: placed, reason: said.reason });
+}

@@ -40,6 +40,7 @@ export const check = {
   house: 'House',
   madeAt: 'Made',
   times: '{{local}}, {{zone}} ({{offset}}); {{utc}} UTC',
+  timesUtc: '{{utc}} UTC',
   entries: 'Entries of the ledger',
   originals: 'Originals',
   originalsOf: '{{count, number}}, {{bytes}}',
@@ -57,15 +58,39 @@ export const check = {
   ownPage:
     'This page came with an archive, and nothing vouches for it: whoever alters an archive can alter this page, too. To be sure, check with a page or program that you got elsewhere: the page /check of a server that you trust, or “npm run verify” of this program.',
   told: {
-    title: 'What the ledger says of releases and closings',
+    title: 'What the ledger says of releases, refusals and closings',
     lead: 'Read from the ledger of this archive itself. Times are those of the house: {{zone}} ({{offset}}).',
+    sinceOnly:
+      'Of what came after a release, this tells what was said of the records that it rests on, and not whether more is hidden now than it speaks of.',
     pages:
       'Read it here, and not in index.html or check.html of the archive. Nothing vouches for those two pages: their hashes find damage only, and whoever alters a page can alter its hash.',
-    none: 'The ledger says of no covering that it was released or closed.',
+    none: 'The ledger says of no covering that it was released, refused or closed.',
     release: 'Release',
     ended: 'stands no more',
     endedBy: 'Ready for inspection anew',
     stands: 'it stands',
+    standsBut_one: 'it stands, but {{count, number}} record that it rests on is doubted or gone since',
+    standsBut_other: 'it stands, but {{count, number}} records that it rests on are doubted or gone since',
+    standsAnswered_one:
+      'it stands; {{count, number}} record that it rests on was doubted since, and the doubt was answered',
+    standsAnswered_other:
+      'it stands; {{count, number}} records that it rests on were doubted since, and the doubts were answered',
+    since: 'Its records since',
+    ofRecord: '{{mark}}: {{state}}',
+    recordIs: {
+      doubted: 'doubted, not answered',
+      answered: 'doubted and answered',
+      withdrawn: 'withdrawn',
+      superseded: 'replaced',
+    },
+    ofTag: {
+      doubted: 'Doubted by {{said}}',
+      answered: 'Answered by {{said}}',
+      reopened: 'Answer taken back by {{said}}',
+      withdrawn: 'Withdrawn by {{said}}',
+      superseded: 'Replaced by {{said}}; it now says {{mark}}, {{stage}}',
+    },
+    anew: 'Whether other records do in their place is not told here. Where none do, that is to be inspected anew before it is hidden.',
     takenBack: 'taken back',
     takenBackBy: 'Taken back',
     named: 'This is the release that the paper names.',
@@ -79,6 +104,9 @@ export const check = {
     records_other: '{{count, number}} records',
     hiddenBefore: 'hidden before by another layer',
     note: 'Note',
+    refusal: 'Refusal',
+    refusedBy: 'Refused by',
+    lacking: 'Missing',
     closing: 'Closing',
     closedAt: 'Closed on',
     saidBy: 'Said by',
@@ -107,6 +135,10 @@ export const check = {
     rests: 'The release {{release}} is in it and rests on that head; its own words stand behind it.',
     ended:
       'This release stands no more: {{who}} said on {{when}} that the covering is ready to be inspected again, since it had changed.',
+    shaken_one:
+      'Since this release was given, {{count, number}} record that it rests on is doubted, withdrawn or replaced. It is told below which.',
+    shaken_other:
+      'Since this release was given, {{count, number}} records that it rests on are doubted, withdrawn or replaced. It is told below which.',
     withdrawn: 'This release does not stand. {{who}} took it back on {{when}}: {{reason}}',
     program: 'The program itself',
   },

@@ -3,6 +3,7 @@ import { LEDGER } from './file-names.ts';
 import { lineOf } from './ledger-entry.ts';
 import type { ReadLedger } from './read-ledger.ts';
 import type { Said, TakenBack } from './replay/state.ts';
+import { recordsSince, type ToldRecord } from './told-since.ts';
 import { Wrong } from './wrong.ts';
 
 /** What stands on a sheet of paper, or in somebody's diary: a tree head, and perhaps a release under it. */
@@ -30,6 +31,8 @@ export interface PaperVerdict extends Paper {
   readonly withdrawn: TakenBack | null;
   /** Who said while it stood that the covering is ready anew. */
   readonly ended: Said | null;
+  /** Of the records that the release rests on, those of which something was said after it. */
+  readonly since: readonly ToldRecord[];
 }
 
 /** Whether the archive is the one of which the paper speaks, not altered since. Throws Wrong. */
@@ -41,7 +44,7 @@ export function assertPaper(paper: Paper, { tree, replay }: ReadLedger): PaperVe
     throw new Wrong('paper-head', size === 0 ? { file: LEDGER } : lineOf(size - 1), {
       ...{ size, found: head, expected },
     });
-  if (release === null) return { ...paper, includesRelease: false, withdrawn: null, ended: null };
+  if (release === null) return { ...paper, includesRelease: false, withdrawn: null, ended: null, since: [] };
   const given = replay.state.given.find((one) => one.release === release);
   if (!given) throw new Wrong('paper-release', { file: LEDGER }, { release });
   return {
@@ -49,5 +52,6 @@ export function assertPaper(paper: Paper, { tree, replay }: ReadLedger): PaperVe
     includesRelease: given.seq < size,
     withdrawn: replay.state.takenBack.get(release) ?? null,
     ended: replay.state.ended.get(release) ?? null,
+    since: recordsSince(replay.state, given),
   };
 }

@@ -98,7 +98,7 @@ it('tells what was taken back, what a gap was accepted for, and what closed with
   expect(verdict).toMatchObject({ releases: 2, takenBack: 1 });
   const kei = 'kei (inspector), ledger entry No.';
   const said = sayVerdict(verdict);
-  expect(said.slice(said.indexOf('“北の大壁”'), -3)).toEqual([
+  expect(said.slice(said.indexOf('“北の大壁”'), -5)).toEqual([
     '“北の大壁”',
     `  Released on 1 Apr 2026, 09:00 by Carpenter (keeper of the record), ledger entry No. 10; release ${RELEASE}`,
     '    The covering was called “北の壁” then.',
@@ -106,7 +106,7 @@ it('tells what was taken back, what a gap was accepted for, and what closed with
     '    It hides 1 member: い二 (1 record)',
     '  Closed on 21 Apr 2026, 10:00, said on 1 Apr 2026, 09:00 by Carpenter (keeper of the record), ledger entry No. 11',
     '    The covering was called “北の壁” then.',
-    `    Under the release ${RELEASE}`,
+    `    Under the release ${RELEASE}, which was taken back`,
     `    Closing taken back on 1 Apr 2026, 09:00 by ${kei} 16: まだ塗っていない`,
     `  Released on 1 Apr 2026, 09:00 by ${kei} 19; release ${AGAIN}`,
     '    It stands.',
@@ -145,7 +145,9 @@ it('says that nothing was released or closed', async () => {
   });
   const verdict = await verdictOf(files);
   expect(verdict.told).toEqual([]);
-  expect(sayVerdict(verdict)).toContain('The ledger says of no covering that it was released or closed.');
+  expect(sayVerdict(verdict)).toContain(
+    'The ledger says of no covering that it was released, refused or closed.',
+  );
 });
 
 it('tells of a release that ended when the covering was ready anew, and of no other', async () => {

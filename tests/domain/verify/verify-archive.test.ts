@@ -20,6 +20,7 @@ import {
   COVERING,
   HEADS,
   HOUSE,
+  NEW_TAG,
   ORIGINAL,
   RELEASE,
   SAID,
@@ -61,11 +62,13 @@ describe('an archive in which nothing is wrong', () => {
               ...{ release: RELEASE, covering: COVERING, name: '北の壁', note: '', accepted: [] },
               ...{ seq: 9, at: '2026-04-01T00:00:09.000Z', by: 'Carpenter', role: 'owner' },
               head: { size: 9, hash: HEADS[9] },
-              members: [{ mark: 'い二', records: 1, isHiddenBefore: false }],
+              members: [{ mark: 'い二', tags: [NEW_TAG], isHiddenBefore: false }],
               takenBack: null,
               ended: null,
+              since: [],
             },
           ],
+          refusals: [],
           closings: [
             {
               ...{ covering: COVERING, name: '北の壁', closedAt: '2026-04-21T01:00:00.000Z', note: '' },
@@ -120,6 +123,7 @@ describe('what stands on paper', () => {
       includesRelease: true,
       withdrawn: null,
       ended: null,
+      since: [],
     });
     const before = { size: 9, head: HEADS[9] ?? '', release: RELEASE };
     expect((await read(before)).paper).toEqual({
@@ -127,6 +131,7 @@ describe('what stands on paper', () => {
       includesRelease: false,
       withdrawn: null,
       ended: null,
+      since: [],
     });
     expect((await read({ ...paper, release: null })).paper?.release).toBeNull();
   });

@@ -60,6 +60,18 @@ const ready: Act = (state, payload, entry) => {
   hold(state, payload, entry);
 };
 
+const refuse: Act = (state, payload, entry) => {
+  const covering = payload.text('covering');
+  state.refusals.push({
+    ...{ ...saidOf(state, entry), covering, name: nameOf(state, covering) },
+    lacking: payload
+      .objects('lacking')
+      .map((one) => ({ mark: one.text('mark'), note: one.textOr('note', '') })),
+    note: payload.textOr('note', ''),
+  });
+  hold(state, payload, entry);
+};
+
 /** As it is called now; one that nobody planned has no name. */
 export function nameOf({ coverings }: Pick<State, 'coverings'>, covering: string): string {
   const name: Json = coverings.get(covering)?.['name'] ?? covering;
@@ -77,5 +89,5 @@ export const COVERING_ACTS: Acts = {
   'covering.reopened': { 1: reopen },
   'covering.ready': { 1: ready },
   'covering.ready-withdrawn': { 1: hold },
-  'covering.refused': { 1: hold },
+  'covering.refused': { 1: refuse },
 };

@@ -35,7 +35,7 @@ const give: Act = (state, payload, entry) => {
 function releasedMember(hidden: Fields): ReleasedMember {
   return {
     mark: hidden.text('mark'),
-    records: hidden.texts('tags').length,
+    tags: hidden.texts('tags'),
     isHiddenBefore: hidden.any('state', null) === 'hidden-before',
   };
 }

@@ -4,6 +4,7 @@ import type { TableName } from '../file-names.ts';
 import { lineOf, type LedgerEntry } from '../ledger-entry.ts';
 import { Wrong } from '../wrong.ts';
 import { COVERING_ACTS } from './coverings.ts';
+import { DOUBT_ACTS } from './doubts.ts';
 import { MEMBER_ACTS } from './members.ts';
 import { PEOPLE_ACTS } from './people.ts';
 import { PHOTO_ACTS } from './photos.ts';
@@ -25,6 +26,7 @@ export const ACTS: Acts = {
   ...MEMBER_ACTS,
   ...PHOTO_ACTS,
   ...TAG_ACTS,
+  ...DOUBT_ACTS,
   ...COVERING_ACTS,
   ...RELEASE_ACTS,
   'house.created': { 1: name, 2: name },
@@ -43,9 +45,6 @@ export const ACTS: Acts = {
   'protection.lifted': { 1: nothing },
   'protection.lifting-withdrawn': { 1: nothing },
   'protection.withdrawn': { 1: nothing },
-  'findings.accepted': { 1: nothing },
-  'finding.reopened': { 1: nothing },
-  'tag.disputed': { 1: nothing },
   'release-rule.stated': { 1: nothing },
   'term.entered': { 1: nothing },
   'term.removed': { 1: nothing },

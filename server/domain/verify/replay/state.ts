@@ -22,6 +22,10 @@ export interface State {
   readonly ended: Map<string, Said>;
   /** In the order in which they were said, also those that were taken back. */
   readonly closings: SaidClosing[];
+  /** In the order in which they were said. */
+  readonly refusals: SaidRefusal[];
+  /** Tag → what was said of it after it was placed, in order. */
+  readonly ofTags: Map<string, TagWord[]>;
   /** Person → role. */
   readonly roles: Map<string, string>;
   readonly stamped: StampedHead[];
@@ -62,8 +66,8 @@ export interface GivenRelease extends Said {
 
 export interface ReleasedMember {
   readonly mark: string;
-  /** Tags that counted. */
-  readonly records: number;
+  /** Those that counted. */
+  readonly tags: readonly string[];
   /** Whether an earlier layer had hidden it, so that it needs no record here. */
   readonly isHiddenBefore: boolean;
 }
@@ -85,6 +89,22 @@ export interface SaidClosing extends Said {
   readonly takenBack: TakenBack | null;
 }
 
+/** That a covering may not close yet. */
+export interface SaidRefusal extends Said {
+  readonly covering: string;
+  readonly name: string;
+  readonly lacking: readonly { readonly mark: string; readonly note: string }[];
+  readonly note: string;
+}
+
+/** A doubt of a tag, the answer to it, that this was taken back; and what ends a tag. */
+export type TagWord = Said &
+  (
+    | { readonly what: 'doubted' | 'answered' | 'reopened' | 'withdrawn'; readonly reason: string }
+    /** By a tag that says this. */
+    | { readonly what: 'superseded'; readonly mark: string; readonly stage: string }
+  );
+
 export function emptyState(): State {
   return {
     houseName: '',
@@ -99,6 +119,8 @@ export function emptyState(): State {
     takenBack: new Map(),
     ended: new Map(),
     closings: [],
+    refusals: [],
+    ofTags: new Map(),
     roles: new Map(),
     stamped: [],
   };
