@@ -5,6 +5,8 @@ import { pathToFileURL } from 'node:url';
 import { afterAll, afterEach, beforeAll, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import type { ReleaseView } from '#domain/contract/review-views';
+import type { PhotoDetailView } from '#domain/contract/views';
+import { HOLD_NAMES } from '#domain/record/hold-names';
 import type { Verdict } from '#domain/verify/verify-archive';
 import type { Words } from '../../client/i18n/words.ts';
 import { wordsOf } from '../client/words.ts';
@@ -31,6 +33,7 @@ describeInBrowser('the archive of a house, handed out and checked', () => {
   let unpacked: string;
   let verdict: Verdict;
   let releases: readonly [ReleaseView, ReleaseView];
+  let inspector: Client;
 
   beforeAll(async () => {
     [t, ja, app] = await Promise.all([wordsOf('en'), wordsOf('ja'), startApp()]);
@@ -39,7 +42,8 @@ describeInBrowser('the archive of a house, handed out and checked', () => {
       path.join(folder, name),
     ) as [string, string, string];
     site = await prepareSite(app.server.origin, app.server.firstLink ?? '', 'Boathouse');
-    releases = await releaseTwice(site);
+    inspector = await joinInspector(site);
+    releases = await releaseTwice(site, inspector);
   }, 60_000);
   inOneGo();
   afterEach(() => expect(app.complaints(/ERR_INTERNET_DISCONNECTED|40[19]/)).toEqual([]));
@@ -189,6 +193,32 @@ describeInBrowser('the archive of a house, handed out and checked', () => {
     expect(await page.evaluate(() => document.scripts.length)).toBe(0);
     await photograph(page, 'archive-index');
   });
+
+  it('tells of a record that was doubted after the release that rests on it', async () => {
+    const { allTags } = await site.client.get<PhotoDetailView>(`/photos/${site.photos.house}`);
+    const tag = allTags.find(({ mark }) => mark === 'い三');
+    await inspector.post(`/tags/${tag?.id}/dispute`, { reason: '込み栓が見えない。' });
+    const response = await site.client.raw('GET', `/houses/${site.house.id}/archive?lang=ja`);
+    const doubted = path.join(folder, 'doubted');
+    await writeFile(`${doubted}.zip`, Buffer.from(await response.arrayBuffer()));
+    await unpack(await readFiles(`${doubted}.zip`), doubted);
+
+    const phone = await app.open({ ...PHONE, colorScheme: 'dark' });
+    const { id, seq, headAfter } = releases[1];
+    await phone.goto(`/check?release=${id}&size=${seq + 1}&head=${headAfter}`);
+    await zipField(phone, ja).setInputFiles(`${doubted}.zip`);
+    await phone.getByText(ja('check.paper.shaken', { count: 1 })).waitFor();
+    const told = phone.locator('.check-told-named');
+    await told.getByText(ja('check.told.standsBut', { count: 1 })).waitFor();
+    await told.getByText(/^疑義：佐藤 光（検査員）、.*台帳の第\d+項目。理由：込み栓が見えない。$/u).waitFor();
+    expect(await spilt(phone)).toEqual([]);
+    await photograph(phone, 'check-doubted-ja-phone-dark');
+
+    await phone.goto(pathToFileURL(path.join(doubted, 'index.html')).href);
+    await phone.getByRole('cell', { name: HOLD_NAMES.ja.outrun }).waitFor();
+    await readAll(phone);
+    await photograph(phone, 'archive-index-doubted-ja-phone-dark');
+  });
 });
 
 /** Opens what is folded away; nothing of it may widen the window. */
@@ -207,14 +237,21 @@ async function unpack(files: Files, into: string): Promise<void> {
   }
 }
 
-/** A covering released by an inspector, the release taken back, and released anew; another closed without a release. */
-async function releaseTwice({ client, origin, house, things }: Site): Promise<[ReleaseView, ReleaseView]> {
+async function joinInspector({ client, origin, house }: Site): Promise<Client> {
   const email = 'sato@example.org';
   const { link: way } = await client.post<{ link: string }>(`/houses/${house.id}/people`, {
     ...{ email, role: 'inspector' },
   });
   const inspector = new Client(origin);
   await inspector.post(`/links/${way}`, { name: '佐藤 光', email, password: PASSWORD });
+  return inspector;
+}
+
+/** A covering released by an inspector, the release taken back, and released anew; another closed without a release. */
+async function releaseTwice(
+  { client, house, things }: Site,
+  inspector: Client,
+): Promise<[ReleaseView, ReleaseView]> {
   const { covering } = things;
   const waived = Object.fromEntries(['い二', 'い三', LONG_RAIL].map((mark) => [mark, '現場で見た。']));
   const release = async () => {
