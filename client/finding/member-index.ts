@@ -52,27 +52,33 @@ interface Wanted {
 
 const wantedFor = (text: string): Wanted => ({ text, reading: markReading(text) });
 
-/** Best first: the mark itself, marks that begin with it, marks that hold it, then everything else that fits. */
+/**
+ * Best first: the mark itself, marks that begin with it, marks that hold it, then everything else that fits: of
+ * `i uchinori` and `1 uchinori` first what lies in い and in 一, since the i of a 'tie' is nobody's line.
+ */
 export function searchMembers(index: MemberIndex, text: string): MemberView[] {
   const whole = wantedFor(foldTerm(text));
   if (whole.text === '') return index.entries.map(({ member }) => member);
   const terms = whole.text.split(' ').map(wantedFor);
   // Within a rank the order of marks stays.
-  const ranks: [MemberView[], MemberView[], MemberView[], MemberView[], MemberView[]] = [[], [], [], [], []];
+  const ranks: Record<Rank, MemberView[]> = { 0: [], 1: [], 2: [], 3: [], 4: [], 5: [] };
   for (const entry of index.entries) {
     const rank = rankOf(entry, whole, terms);
     if (rank !== null) ranks[rank].push(entry.member);
   }
-  return ranks.flat();
+  return Object.values(ranks).flat();
 }
 
-function rankOf(entry: Entry, whole: Wanted, terms: readonly Wanted[]): 0 | 1 | 2 | 3 | 4 | null {
+type Rank = 0 | 1 | 2 | 3 | 4 | 5;
+
+function rankOf(entry: Entry, whole: Wanted, terms: readonly Wanted[]): Rank | null {
   const { mark, reading } = entry;
   if (mark === whole.text) return 0;
   if (whole.reading !== '' && reading === whole.reading) return 1;
   if (mark.startsWith(whole.text) || begins(reading, whole.reading)) return 2;
   if (mark.includes(whole.text)) return 3;
-  return terms.every((term) => holds(entry, term)) ? 4 : null;
+  if (!terms.every((term) => holds(entry, term))) return null;
+  return terms.some((term) => begins(reading, term.reading)) ? 4 : 5;
 }
 
 function holds({ mark, words, reading }: Entry, term: Wanted): boolean {

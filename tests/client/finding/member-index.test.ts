@@ -115,3 +115,40 @@ describe('marks as people type them', () => {
     expect(searchMembers(frame, 'i').map(({ mark }) => mark)).toEqual(['い二', 'イ2', 'い三', 'い三十']);
   });
 });
+
+describe('a line typed beside a kind', () => {
+  const LINES = [...'いろはにほへと', ...'一二三四五六七'];
+  const KINDS = ['足固め', '腰貫', '内法貫'];
+  const rails = indexMembers(
+    LINES.flatMap((line) => KINDS.map((kind) => member(`${line}通り${kind}`, kind))),
+    BUILT_IN,
+  );
+  const first = (text: string) => searchMembers(rails, text)[0]?.mark;
+
+  // The first seven of the iroha in romaji (ISO 3602), which the first row of numbers does not begin with.
+  test.each([
+    ['i', 'い'],
+    ['ro', 'ろ'],
+    ['ha', 'は'],
+    ['ni', 'に'],
+    ['ho', 'ほ'],
+    ['he', 'へ'],
+    ['to', 'と'],
+    ['い', 'い'],
+    ['1', '一'],
+    ['２', '二'],
+    ['7', '七'],
+    ['三', '三'],
+  ])('%s is the line %s', (typed, line) => {
+    expect(first(`${typed} uchinori`)).toBe(`${line}通り内法貫`);
+    expect(first(`uchinori ${typed}`)).toBe(`${line}通り内法貫`);
+    expect(first(`${typed} koshinuki`)).toBe(`${line}通り腰貫`);
+    expect(first(`${typed} 内法`)).toBe(`${line}通り内法貫`);
+  });
+
+  test('what has the letters elsewhere is offered all the same, behind it', () => {
+    const found = searchMembers(rails, 'i uchinori').map(({ mark }) => mark);
+    expect(found[0]).toBe('い通り内法貫');
+    expect(found).toContain('一通り内法貫');
+  });
+});
