@@ -7,7 +7,8 @@ const PHOTO = 'slip-wall-lath';
 export function doubts(raising: string, said: readonly Act[]): Act[] {
   const of = said.find((act) => act.does === 'tag' && act.photo === PHOTO);
   if (of?.does !== 'tag') return [];
-  const reason = '楔が写っていない。通しただけではないか。 No wedge is to be seen: has it been put through only?';
+  const reason =
+    '楔が写っていない。通しただけではないか。 No wedge is to be seen: has it been put through only?';
   return [
     {
       ...{ at: momentOf(raising, 27, '10:20'), by: 'inspector' },

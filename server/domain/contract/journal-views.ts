@@ -66,7 +66,9 @@ export const BriefDayView = z
           count: z.int(),
         }),
       )
-      .meta({ description: 'What was said of inspections on this day, in the order in which each was first said.' }),
+      .meta({
+        description: 'What was said of inspections on this day, in the order in which each was first said.',
+      }),
     addedBy: z.array(z.string()).meta({ description: 'Who added the photos of the day, whenever that was.' }),
     taggedBy: z
       .array(z.string())
