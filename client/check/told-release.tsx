@@ -36,7 +36,9 @@ export function ToldReleasePart({ speech, release, now, isNamed }: ToldReleasePa
             t('check.told.takenBackBy'),
             t('check.told.withReason', { said: placedWords(speech, takenBack), reason: takenBack.reason }),
           ],
-          since.length === 0 ? null : [t('check.told.since'), <RecordsSince {...{ speech, since }} />],
+          since.length === 0
+            ? null
+            : [t('check.told.since'), <RecordsSince {...{ speech, since }} isStanding={fate === null} />],
           [t('check.guide.number'), <span className="hash">{release.release}</span>],
           [t('check.guide.entry'), t('check.guide.entryNo', { number: seq + 1 })],
           name === now ? null : [t('check.told.calledThen'), name],

@@ -2,8 +2,15 @@ import { shakenIn, type ToldRecord } from '#domain/verify/told-since';
 import { tagWords } from './since-words.ts';
 import type { Speech } from './told-words.ts';
 
+export interface RecordsSinceProps {
+  speech: Speech;
+  since: readonly ToldRecord[];
+  /** Whether the release was neither taken back nor ended. */
+  isStanding: boolean;
+}
+
 /** The records of a release of which something was said after it, each with these words. */
-export function RecordsSince({ speech, since }: { speech: Speech; since: readonly ToldRecord[] }) {
+export function RecordsSince({ speech, since, isStanding }: RecordsSinceProps) {
   const { t } = speech;
   return (
     <>
@@ -19,7 +26,7 @@ export function RecordsSince({ speech, since }: { speech: Speech; since: readonl
           </li>
         ))}
       </ul>
-      {shakenIn(since).length > 0 ? <p>{t('check.told.anew')}</p> : null}
+      {isStanding && shakenIn(since).length > 0 ? <p>{t('check.told.anew')}</p> : null}
     </>
   );
 }
