@@ -217,14 +217,28 @@ describeInBrowser('the archive of a house, handed out and checked', () => {
     await phone.goto(pathToFileURL(path.join(doubted, 'index.html')).href);
     await phone.getByRole('cell', { name: HOLD_NAMES.ja.outrun }).waitFor();
     await readAll(phone);
+    const [ink, paper] = await phone.evaluate(() => {
+      const { color, backgroundColor } = getComputedStyle(document.body);
+      return [color, backgroundColor].map((told) => Number(/\d+/u.exec(told)?.[0]));
+    });
+    expect(ink).toBeGreaterThan(paper ?? NaN);
     await photograph(phone, 'archive-index-doubted-ja-phone-dark');
   });
 });
 
-/** Opens what is folded away; nothing of it may widen the window. */
+/** Opens what is folded away; nothing of it may widen the window, and the title of a row is on one line. */
 async function readAll(page: Page): Promise<void> {
   for (const fold of await page.locator('summary').all()) await fold.click();
   expect(await spilt(page)).toEqual([]);
+  const broken = await page.locator('th').evaluateAll((titles) =>
+    titles.flatMap((title) => {
+      const text = document.createRange();
+      text.selectNodeContents(title);
+      const lines = new Set(Array.from(text.getClientRects(), ({ top }) => Math.round(top)));
+      return lines.size > 1 ? [title.textContent] : [];
+    }),
+  );
+  expect(broken).toEqual([]);
 }
 
 const PHONE = { locale: 'ja-JP', viewport: { width: 390, height: 844 } } as const;

@@ -20,7 +20,7 @@ export interface PageOf {
 
 /** Without signs that would be escaped. */
 const STYLE = `
-body{font:16px/1.6 system-ui,sans-serif;overflow-wrap:anywhere;margin:2rem auto;max-width:60rem;padding:0 1rem;color:#26221c;background:#faf7f0}
+body{font:16px/1.6 system-ui,sans-serif;overflow-wrap:anywhere;word-break:auto-phrase;margin:2rem auto;max-width:60rem;padding:0 1rem;color:#26221c;background:#faf7f0}
 h1,h2,h3{line-height:1.3}
 h2{margin-top:3rem;border-bottom:1px solid #b9ad98}
 table{border-collapse:collapse}
@@ -31,9 +31,11 @@ figure img{max-width:100%}
 .photo img{display:block;width:100%;height:auto}
 .photo svg{position:absolute;inset:0;width:100%;height:100%}
 .photo polygon{fill:none;stroke:#c8371b;stroke-width:2;vector-effect:non-scaling-stroke}
-th{overflow-wrap:normal}
+th{white-space:nowrap}
 ul,ol{padding-inline-start:1.5rem}
 .caution{border:1px solid #b9ad98;padding:.5rem 1rem}
+@media (max-width:40rem){th,td{display:block;padding-right:0}th{white-space:normal;padding-bottom:0}td{padding-top:0}}
+@media screen and (prefers-color-scheme:dark){:root{color-scheme:dark}body{color:#ece6da;background:#1c1a16}h2,.caution{border-color:#6b6252}.photo polygon{stroke:#ff7a5c}}
 @media print{body{margin:0;max-width:none}}`;
 
 /**
