@@ -63,6 +63,7 @@ export const bench = {
     why: {
       next: 'next',
       row: 'next',
+      seen: 'this photo',
       near: 'near it',
       schedule: 'next of its kind',
       before: 'photo before',

@@ -65,6 +65,7 @@ export const bench = {
     why: {
       next: '次',
       row: '次',
+      seen: 'この写真',
       near: 'すぐ近く',
       schedule: '同種の次',
       before: '前の写真',

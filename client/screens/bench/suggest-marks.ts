@@ -3,11 +3,11 @@ import { markKey, type MarkKey } from '#domain/frame/mark-order';
 import { nextMark } from './next-mark.ts';
 
 /**
- * Why a mark is proposed: it is counted on from the last tag (い二 → い三); it comes after the last tag on the
- * photo before this one; it meets the member of the last tag at its crossing (い二 → い二地貫); it follows in the
+ * Why a mark is proposed: it is counted on from the last tag (い二 → い三); what is tagged on this photo says that it is
+ * seen there; it comes after the last tag on the photo before this one; it meets the member of the last tag at its crossing (い二 → い二地貫); it follows in the
  * schedule among members of its kind; it stands on the photo before or after; it is that of the last tag.
  */
-export type Why = 'next' | 'row' | 'near' | 'schedule' | 'before' | 'after' | 'same';
+export type Why = 'next' | 'seen' | 'row' | 'near' | 'schedule' | 'before' | 'after' | 'same';
 
 export interface Suggestion {
   readonly mark: string;
@@ -21,18 +21,28 @@ export interface Surroundings {
   readonly here: readonly string[];
   readonly before: readonly string[];
   readonly after: readonly string[];
+  /** What the drawn region likely shows by what is tagged around it, the likeliest first. */
+  readonly seen: readonly string[];
 }
 
 const OFFERED = 8;
 const COUNTED_ON = 100;
+/** Of what the photo itself says so many stand before all else; counted on is what it does not speak against. */
+const SEEN = 6;
+const PLAINLY_SEEN = 3;
 
 /** The marks that this region likely shows, the likeliest first; only such as the schedule has. */
 export function suggestMarks(around: Surroundings, index: MemberIndex): Suggestion[] {
-  const { last, here, before, after } = around;
+  const { last, here, before, after, seen } = around;
   const isKnown = (mark: string) => index.byMark.get(mark)?.retired === false;
   const isNew = (mark: string) => isKnown(mark) && mark !== last && !here.includes(mark);
+  const next = countedOn(last, isKnown, isNew);
+  const plain = seen.filter(isNew).slice(0, PLAINLY_SEEN);
+  const isNextSeen = seen.length === 0 || next.some((mark) => plain.includes(mark));
   const reasons: readonly (readonly [Why, readonly string[]])[] = [
-    ['next', countedOn(last, isKnown, isNew)],
+    ['next', isNextSeen ? next : []],
+    ['seen', seen.filter(isNew).slice(0, SEEN)],
+    ['next', next],
     ['row', afterIn(before, last)],
     ['near', atCrossing(last, index)],
     ['schedule', inSchedule(last, index, isNew)],

@@ -68,7 +68,11 @@ export function useDesk({ photo, index, around, wanted }: DeskParts): DeskInUse 
     const others = standing.flatMap((tag) => space.axis(tag.mark) ?? []);
     return guessStretch(axis, others, space.reader);
   };
-  const { suggestions, freshAfter } = useSuggestions({ house, index, around, tags, store });
+  const { suggestions, freshAfter } = useSuggestions({
+    ...{ house, index, around, tags, store, space },
+    draft: desk.bench.work.draft,
+    tallness: photo.height / photo.width,
+  });
   const saying = useSaying({ photo, store, outboxInUse, freshAfter, guessFor });
   const putRight = (refused: Unsent) => {
     takeBack(store, refused);

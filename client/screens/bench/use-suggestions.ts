@@ -1,7 +1,10 @@
-import { useEffect, useMemo } from 'react';
+import { useDeferredValue, useEffect, useMemo } from 'react';
 import type { TagView } from '#domain/contract/views';
 import type { MemberIndex } from '../../finding/member-index.ts';
+import { seenMarks } from '../../finding/picture/seen-marks.ts';
+import type { Space } from '../../finding/use-space.ts';
 import { browserStorage } from '../../outbox/browser-storage.ts';
+import type { Draft } from './bench-model.ts';
 import type { Entry } from './desk-state.ts';
 import type { DeskStore } from './desk-store.ts';
 import { readLastSaid, type LastSaid } from './last-said.ts';
@@ -19,6 +22,11 @@ export interface SuggestionParts {
   readonly around: AroundPhoto;
   readonly tags: readonly TagView[];
   readonly store: DeskStore;
+  /** Where members lie; null without a grid. */
+  readonly space: Space | null;
+  readonly draft: Draft | null;
+  /** Height by width of the picture. */
+  readonly tallness: number;
 }
 
 export interface SuggestionsInUse {
@@ -39,11 +47,17 @@ export function useSuggestions(parts: SuggestionParts): SuggestionsInUse {
       here: marksOf(tags),
       before: marksOf(around.before),
       after: marksOf(around.after),
+      seen: NOTHING_SEEN,
     }),
     [mark, tags, around],
   );
-  const suggestions = useMemo(() => suggestMarks(surroundings, index), [surroundings, index]);
-  const leading = leadingMark(suggestions);
+  const seen = useSeen(parts);
+  const suggestions = useMemo(
+    () => suggestMarks({ ...surroundings, seen }, index),
+    [surroundings, seen, index],
+  );
+  // Before anything is drawn the photo cannot speak for or against it.
+  const leading = useMemo(() => leadingMark(suggestMarks(surroundings, index)), [surroundings, index]);
   useEffect(() => {
     store.tell({ type: 'begin-with', fresh: { mark: leading, stage, note: '' } });
   }, [store, leading, stage]);
@@ -54,10 +68,24 @@ export function useSuggestions(parts: SuggestionParts): SuggestionsInUse {
   return { suggestions, freshAfter };
 }
 
+const NOTHING_SEEN: readonly string[] = [];
+
+/** What the drawing shows by the tags around it; behind the hand that draws, which must not wait for it. */
+function useSeen({ index, tags, space, draft, tallness }: SuggestionParts): readonly string[] {
+  const region = useDeferredValue(draft?.region ?? null);
+  const replaces = useDeferredValue(draft?.replaces ?? null);
+  const isDrawn = region !== null;
+  const seenIn = useMemo(() => {
+    if (!isDrawn || !space) return null;
+    const others = standing(tags).filter(({ id }) => id !== replaces);
+    return seenMarks(others, space, index, tallness);
+  }, [isDrawn, tags, replaces, space, index, tallness]);
+  return useMemo(() => (region && seenIn ? seenIn(region) : NOTHING_SEEN), [region, seenIn]);
+}
+
+const marksOf = (tags: readonly TagView[]) => standing(tags).map(({ mark }) => mark);
+
 /** In the order in which they were said. */
-function marksOf(tags: readonly TagView[]): string[] {
-  return tags
-    .filter(({ state }) => state === 'standing')
-    .sort((a, b) => Date.parse(a.at) - Date.parse(b.at))
-    .map(({ mark }) => mark);
+function standing(tags: readonly TagView[]): TagView[] {
+  return tags.filter(({ state }) => state === 'standing').sort((a, b) => Date.parse(a.at) - Date.parse(b.at));
 }

@@ -17,7 +17,7 @@ const index = indexMembers(
   ],
   BUILT_IN,
 );
-const NOWHERE: Surroundings = { last: null, here: [], before: [], after: [] };
+const NOWHERE: Surroundings = { last: null, here: [], before: [], after: [], seen: [] };
 const suggested = (around: Partial<Surroundings>) => suggestMarks({ ...NOWHERE, ...around }, index);
 const marks = (around: Partial<Surroundings>) => suggested(around).map(({ mark }) => mark);
 const leads = (around: Partial<Surroundings>) => leadingMark(suggested(around));
@@ -54,6 +54,24 @@ describe('the marks that are likely next', () => {
       { mark: 'ろ二', why: 'after' },
     ]);
     expect(suggested({ last: '棟木', here: ['棟木'] }).at(-1)).toEqual({ mark: '棟木', why: 'same' });
+  });
+
+  test('begin with what the photo itself says, before what the photos around show', () => {
+    const around = { seen: ['棟木', 'ろ二', 'い二梁'], here: ['い一'], before: ['い三'] };
+    expect(suggested(around)).toEqual([
+      { mark: '棟木', why: 'seen' },
+      { mark: 'ろ二', why: 'seen' },
+      { mark: 'い二梁', why: 'seen' },
+      { mark: 'い三', why: 'before' },
+    ]);
+  });
+
+  test('are counted on first only where the photo does not speak against it', () => {
+    const around = { last: 'い一', here: ['い一'] };
+    expect(marks({ ...around, seen: ['棟木', 'い二'] }).slice(0, 2)).toEqual(['い二', '棟木']);
+    const against = marks({ ...around, seen: ['棟木', 'ろ一', 'ろ二', 'い二梁'] });
+    expect(against.slice(0, 5)).toEqual(['棟木', 'ろ一', 'ろ二', 'い二梁', 'い二']);
+    expect(leads({ ...around, seen: ['棟木', 'ろ一', 'ろ二', 'い二梁'] })).toBe('');
   });
 
   test('are never retired or unknown to the schedule, and none comes twice', () => {
