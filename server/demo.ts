@@ -24,7 +24,9 @@ async function run(): Promise<void> {
 }
 
 function welcome({ origin, folder, doors }: Demo): void {
-  say('\nArakabe is ready to be looked at: 谷の舟小屋, five weeks into its build. All of it is invented.\n');
+  say(
+    '\nArakabe is ready to be looked at: 谷の舟小屋, four weeks after its raising. All of it is invented.\n',
+  );
   for (const { address, says } of doors) say(`  ${address.padEnd(WIDTH)} ${says}`);
   const people = Object.values(PEOPLE).map(({ email }) => email);
   say(`\nBy hand: ${origin} with the password "${PASSWORD}" as ${people.join(', ')}`);

@@ -1,8 +1,10 @@
 import { spawn } from 'node:child_process';
 import { existsSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
 import path from 'node:path';
 import { expect, it } from 'vitest';
 import type { HouseView } from '#domain/contract/views';
+import { THIS_MORNING } from '../../server/demo/story/build-time.ts';
 import { ROOT } from '../support/project-files.ts';
 
 /** `npm run demo` as it is built, in a process of its own. */
@@ -40,6 +42,10 @@ it(
     const door = await command.until(/(http:\/\/localhost:\d+\/carpenter)/);
     const folder = await command.until(/It lies in (\S+), and/);
     expect(existsSync(folder)).toBe(true);
+    const since = 'four weeks after its raising';
+    expect(command.said()).toContain(since);
+    expect(await readFile(path.join(ROOT, 'README.md'), 'utf8')).toContain(since);
+    expect(Math.floor(THIS_MORNING / 7)).toBe(4);
 
     const sent = await fetch(door, { redirect: 'manual' });
     expect(sent.status).toBe(303);
