@@ -33,6 +33,7 @@ const SENTENCES: Record<string, string> = {
   EHOSTUNREACH: NO_ANSWER,
   ENETUNREACH: NO_ANSWER,
   ETIMEDOUT: NO_ANSWER,
+  ERR_INVALID_URL: 'DATABASE_URL is no address of a database, such as postgres://user@host:5432/name.',
   '28P01': NOT_LET_IN,
   '28000': NOT_LET_IN,
   '3D000': 'The database named in DATABASE_URL does not exist. Create it first.',

@@ -67,23 +67,37 @@ export class EmbeddedDatabaseBroken extends Error {
   }
 }
 
-/** Something answers, and hangs up on being spoken to as PostgreSQL; pg has no code for that. */
+/** Something is there, and hangs up on being spoken to as PostgreSQL, or says nothing; pg has no code for that. */
 export class NoPostgres extends Error {
   constructor(options: ErrorOptions) {
     super(
-      'What answers at DATABASE_URL hung up at once. Is it a PostgreSQL, and is the address right?',
+      'What is at DATABASE_URL does not answer as a PostgreSQL. Is it one, and is the address right?',
       options,
     );
   }
 }
 
+const NO_ANSWER = /^Connection terminated|^timeout expired/;
+const PATIENCE_MS = 15_000;
+
+/** The pool would wait for ever, and later must wait as long as it takes. */
+async function assertAnswers(url: string): Promise<void> {
+  const client = new pg.Client({ connectionString: url, connectionTimeoutMillis: PATIENCE_MS });
+  // A second complaint about the same connection would end the process.
+  client.on('error', () => undefined);
+  try {
+    await client.connect();
+    await client.end();
+  } catch (cause) {
+    throw NO_ANSWER.test((cause as Error).message) ? new NoPostgres({ cause }) : cause;
+  }
+}
+
 async function openServer(url: string): Promise<Database> {
+  await assertAnswers(url);
   const pool = new pg.Pool({ connectionString: url, max: 10, types, application_name: 'arakabe' });
   // An idle connection that breaks is replaced by the pool; without a listener it would end the process.
   pool.on('error', () => undefined);
-  await pool.query('select 1').catch((cause: unknown) => {
-    throw (cause as Error).message.startsWith('Connection terminated') ? new NoPostgres({ cause }) : cause;
-  });
   const ears = new Set<Ear>();
   return {
     kind: 'server',

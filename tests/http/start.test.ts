@@ -1,5 +1,5 @@
 import { readdir, writeFile } from 'node:fs/promises';
-import { createServer, type AddressInfo, type Server } from 'node:net';
+import { createServer, type AddressInfo, type Server, type Socket } from 'node:net';
 import { networkInterfaces } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -85,15 +85,24 @@ describe('the program', () => {
     );
   });
 
-  it('says that what answers as the database hangs up', async () => {
-    const other = createServer((socket) => socket.once('data', () => socket.end()));
+  it.each([
+    ['hangs up', (socket: Socket) => void socket.once('data', () => socket.end())],
+    ['says nothing', () => undefined],
+  ])('says that what is there for the database %s', async (_, answer) => {
+    const other = createServer(answer);
     const port = await listening(other);
     await expectRefusal(
       { DATABASE_URL: `postgres://someone@127.0.0.1:${port}/record` },
-      'What answers at DATABASE_URL hung up at once. Is it a PostgreSQL, and is the address right?\n',
+      'What is at DATABASE_URL does not answer as a PostgreSQL. Is it one, and is the address right?\n',
     );
     other.close();
   });
+
+  it('says that the address of the database is none', () =>
+    expectRefusal(
+      { DATABASE_URL: 'postgres://someone@127.0.0.1:port/record' },
+      'DATABASE_URL is no address of a database, such as postgres://user@host:5432/name.\n',
+    ));
 });
 
 const SERVED = process.env['ARAKABE_TEST_POSTGRES']
