@@ -59,6 +59,7 @@ export const PATHS: Paths = {
   photoPreview: ['GET', '/photos/{photo}/preview'],
   photoThumb: ['GET', '/photos/{photo}/thumb'],
   photoCrop: ['GET', '/photos/{photo}/crop'],
+  tagCrop: ['GET', '/tags/{tag}/crop'],
   photoLegibility: ['GET', '/photos/{photo}/legibility'],
   alikePhotos: ['GET', '/photos/{photo}/alike'],
   placeTag: ['POST', '/photos/{photo}/tags'],

@@ -1,4 +1,4 @@
 /** Address of the picture around the region of a tag. */
-export function cropAddress(tag: { id: string; photo: string }): string {
-  return `/api/v1/photos/${tag.photo}/crop?tag=${tag.id}`;
+export function cropAddress(tag: string): string {
+  return `/api/v1/tags/${tag}/crop`;
 }

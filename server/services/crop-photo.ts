@@ -20,15 +20,10 @@ export async function cropPhoto(
 }
 
 /** What a tag shows; of what is long and thin with its surroundings, and then outlined. */
-export async function cropTag(
-  context: Context,
-  photo: string,
-  tag: string,
-  width: number,
-): Promise<Uint8Array> {
+export async function cropTag(context: Context, tag: string, width: number): Promise<Uint8Array> {
   const said = await context.store.read.tag(tag);
-  if (said?.photo !== photo) throw new Failure('not-found', { what: 'tag' });
-  const view = await decodablePhoto(context, photo);
+  if (!said) throw new Failure('not-found', { what: 'tag' });
+  const view = await decodablePhoto(context, said.photo);
   const { region } = said;
   const { box, isWidened } = cropOf(region, view);
   const original = context.files.original(view.sha256);

@@ -33,7 +33,7 @@ export async function readGuestPicture(
   if (!one) throw new Failure('not-found', { what: 'photo' });
   return tag === undefined
     ? withoutName(cropPhoto(context, photo, 'percent:0,0,100,100', WHOLE_PX))
-    : withoutName(cropTag(context, photo, one.tag, CROP_PX));
+    : withoutName(cropTag(context, one.tag, CROP_PX));
 }
 
 /** Pixels across; enough to see the work, and no original. */

@@ -67,7 +67,7 @@ export async function readMemberHistory(
     ),
     sightings: sightings.map(({ tag, fileName, capture }) => ({
       ...{ tag, fileName, capture },
-      crop: cropAddress(tag),
+      crop: cropAddress(tag.id),
     })),
     coverings: await coveringsOver(read, house, member),
     protections: (await read.protections(house, mark)).flatMap(({ hides, ...protection }) => {

@@ -74,7 +74,7 @@ export async function reviewable(
 }
 
 export function toEvidence({ tag, fileName, capture }: Sighting): EvidenceTagView {
-  return { tag, fileName, capture, crop: cropAddress(tag) };
+  return { tag, fileName, capture, crop: cropAddress(tag.id) };
 }
 
 /** To the millimetre. */

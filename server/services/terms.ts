@@ -59,7 +59,7 @@ export async function readKindSightings(
 ): Promise<{ sightings: KindSightingView[]; total: number }> {
   const { sightings, total } = await context.store.read.kindSightings(house, kind, limit);
   return {
-    sightings: sightings.map((seen) => ({ ...seen, crop: cropAddress({ id: seen.tag, photo: seen.photo }) })),
+    sightings: sightings.map((seen) => ({ ...seen, crop: cropAddress(seen.tag) })),
     total,
   };
 }

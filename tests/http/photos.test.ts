@@ -263,13 +263,13 @@ describeOverBothDatabases('photos over HTTP', (make) => {
       .jpeg({ quality: 95 })
       .toBuffer();
     const add = async (name: string, bytes: Buffer) => addedOf((await upload([{ name, bytes }]))[0]);
-    const [photo, other] = [await add('grey.jpg', grey), await add('other.jpg', await makeJpeg(31))];
+    const photo = await add('grey.jpg', grey);
     const cut = async (w: number, h: number) => {
       const id = randomUUID();
       const region = { shape: 'rectangle', x: 0.2, y: 0.4, w, h };
       const said = { id, mark: 'い一', stage: 'raised', region, note: '' };
       await server.owner.post(`/photos/${photo.id}/tags`, said);
-      return { id, answer: await server.owner.raw('GET', `/photos/${photo.id}/crop?tag=${id}`) };
+      return { id, answer: await server.owner.raw('GET', `/tags/${id}/crop`) };
     };
     const read = async ({ answer }: { answer: Response }) => {
       const { data, info } = await sharp(Buffer.from(await answer.arrayBuffer()))
@@ -282,9 +282,8 @@ describeOverBothDatabases('photos over HTTP', (make) => {
     expect(await read(await cut(0.4, 0.4))).toEqual({ width: 400, height: 300, isColoured: false });
     const rail = await cut(0.48, 0.02);
     expect(await read(rail)).toEqual({ width: 480, height: 160, isColoured: true });
-    const elsewhere = await server.owner.raw('GET', `/photos/${other.id}/crop?tag=${rail.id}`);
-    expect(elsewhere.status).toBe(404);
-    expect((await server.owner.raw('GET', `/photos/${photo.id}/crop`)).status).toBe(422);
+    expect((await server.owner.raw('GET', `/tags/${randomUUID()}/crop`)).status).toBe(404);
+    expect((await server.owner.raw('GET', `/photos/${photo.id}/crop`)).status).toBe(400);
   });
 
   it('tells whoever looks at the house when a photo is added and when its pictures are made', async () => {

@@ -202,7 +202,7 @@ it('a broken embedded database is refused with what to do, and comes back from t
   await createHouse(record.context, HARU, house, FACTS);
   await record.close();
   await writeFile(path.join(config.folder, 'global', 'pg_control'), Buffer.alloc(8192, 7));
-  await expect(openRecord(config, houses)).rejects.toThrow(/move that folder away and start again/);
+  await expect(openRecord(config, houses)).rejects.toThrow(/Move that folder away and start again/);
   await rename(config.folder, path.join(folder, 'broken'));
   const again = await openRecord(config, houses);
   expect((await again.context.store.read.house(house, HARU.id))?.name).toBe('Boathouse');

@@ -67,6 +67,7 @@ export const WHO_MAY: Readonly<Record<string, Who>> = {
   photoPreview: everyRole,
   photoThumb: everyRole,
   photoCrop: everyRole,
+  tagCrop: everyRole,
   photoLegibility: everyRole,
   alikePhotos: everyRole,
   addPhotos: crew,

@@ -67,11 +67,13 @@ export function photoHandlers(context: Context, log: Logger, wakeJobs: () => voi
     photoPreview: ({ params, res }) => sendPicture(context, wakeJobs, res, params.photo, 'preview'),
     photoThumb: ({ params, res }) => sendPicture(context, wakeJobs, res, params.photo, 'thumb'),
     photoCrop: async ({ params, query, res }) => {
-      const { xywh, tag, width } = query;
-      const jpeg =
-        tag === undefined
-          ? await cropPhoto(context, params.photo, xywh ?? '', width)
-          : await cropTag(context, params.photo, tag, width);
+      const jpeg = await cropPhoto(context, params.photo, query.xywh, query.width);
+      res.setHeader('cache-control', FOREVER);
+      res.type('image/jpeg').send(Buffer.from(jpeg));
+      return undefined;
+    },
+    tagCrop: async ({ params, query, res }) => {
+      const jpeg = await cropTag(context, params.tag, query.width);
       res.setHeader('cache-control', FOREVER);
       res.type('image/jpeg').send(Buffer.from(jpeg));
       return undefined;

@@ -6,6 +6,8 @@ import { LegibilityView } from '../legibility-views.ts';
 import { PhotoDetailView, PhotoPlaceView, PhotoView, TagView, UploadOutcome } from '../views.ts';
 import { route, type Route } from './route.ts';
 
+const CROP_WIDTH = z.coerce.number().int().min(16).max(2000).default(480);
+
 /** Which photos of a house; whatever is given must hold. */
 const FILTER = {
   dated: z
@@ -174,16 +176,19 @@ export const PHOTO_ROUTES = {
   photoCrop: route({
     method: 'GET',
     path: '/photos/{photo}/crop',
-    summary:
-      'A part of the original, upright: by xywh=percent:x,y,w,h (Media Fragments), or what a tag shows.',
+    summary: 'A part of the original, upright. xywh=percent:x,y,w,h (Media Fragments).',
     access: 'read',
-    query: z.object({
-      xywh: z.string().max(100).optional(),
-      tag: Id.optional().meta({
-        description: 'Instead of xywh. What is long and thin comes with its surroundings, and outlined.',
-      }),
-      width: z.coerce.number().int().min(16).max(2000).default(480),
-    }),
+    query: z.object({ xywh: z.string().max(100), width: CROP_WIDTH }),
+    status: 200,
+    produces: ['image/jpeg'],
+  }),
+  tagCrop: route({
+    method: 'GET',
+    path: '/tags/{tag}/crop',
+    summary:
+      'What a tag shows, out of the original, upright. What is long and thin comes with its surroundings, and outlined.',
+    access: 'read',
+    query: z.object({ width: CROP_WIDTH }),
     status: 200,
     produces: ['image/jpeg'],
   }),
