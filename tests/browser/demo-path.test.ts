@@ -91,6 +91,23 @@ describeInBrowser('ten minutes with the demo', () => {
       .first()
       .innerText();
 
+  it.runIf(README)('is pictured for the README as it opens', async () => {
+    for (const lang of ['en', 'ja'] as const) {
+      const [words, shown] = [await wordsOf(lang), await goIn('carpenter', lang)];
+      const keep = (name: string) =>
+        shown.screenshot({ path: path.join(README ?? '', `${name}-${lang}.jpg`), type: 'jpeg', quality: 72 });
+      await goTo(shown, words, 'report');
+      await link(shown, WEST_WALL).first().waitFor();
+      await keep('closing-report');
+      await goTo(shown, words, 'photos');
+      await openOnBench(shown, words, fileOf(WALL_PHOTO));
+      // The sharp picture comes after the small one and fades in: nothing in the page tells when.
+      await shown.waitForTimeout(5000);
+      await keep('bench');
+      await shown.context().close();
+    }
+  });
+
   it('opens on what closes tomorrow, with three things to look at', async () => {
     await heading(page, t('days.title')).waitFor();
     const tour = page.getByRole('region', { name: t('days.tour.title') });
@@ -154,22 +171,5 @@ describeInBrowser('ten minutes with the demo', () => {
     await answerButton(inspector, t('hold.review.seen')).waitFor();
     await photograph(inspector, 'demo-7-second-record');
     await inspector.context().close();
-  });
-
-  it.runIf(README)('is pictured for the README', async () => {
-    for (const lang of ['en', 'ja'] as const) {
-      const [words, shown] = [await wordsOf(lang), await goIn('carpenter', lang)];
-      const keep = (name: string) =>
-        shown.screenshot({ path: path.join(README ?? '', `${name}-${lang}.jpg`), type: 'jpeg', quality: 72 });
-      await goTo(shown, words, 'report');
-      await link(shown, WEST_WALL).first().waitFor();
-      await keep('closing-report');
-      await goTo(shown, words, 'photos');
-      await openOnBench(shown, words, fileOf(WALL_PHOTO));
-      // The sharp picture comes after the small one and fades in: nothing in the page tells when.
-      await shown.waitForTimeout(5000);
-      await keep('bench');
-      await shown.context().close();
-    }
   });
 });
