@@ -94,7 +94,11 @@ describeInBrowser('a finger on the picture', () => {
     await eventually(async () => {
       const spot = await pointAtRest(stageOf(page, t), [0.6, 0.75]);
       await page.touchscreen.tap(spot.x, spot.y);
-      return next.isVisible();
+      // Another touch before the words are there would only begin anew.
+      return next.waitFor({ timeout: 2000 }).then(
+        () => true,
+        () => false,
+      );
     }).toBe(true);
     await next.tap();
     await said(page, 'い二, raised: placed.').waitFor();
