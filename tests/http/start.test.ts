@@ -3,6 +3,7 @@ import { createServer, type AddressInfo, type Server, type Socket } from 'node:n
 import { networkInterfaces } from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { CannotListen } from '../../server/cannot-listen.ts';
 import { spareInitdb } from '../support/databases.ts';
 import { temporaryFolder } from '../support/record.ts';
 import { ServerProcess } from '../support/server-process.ts';
@@ -45,13 +46,18 @@ describe('the program', () => {
     expect(await locks()).toEqual([]);
   };
 
-  // Addresses for documentation (RFC 5737) and a name that never resolves (RFC 6761, 6.4).
-  it.each(['192.0.2.1', 'nohost.invalid'])('says of HOST=%s that nobody can listen there', (host) =>
-    expectRefusal(
-      { HOST: host },
-      `There is no address “${host}” on this machine to listen at. Set HOST to one that it has, such as 127.0.0.1.\n`,
-    ),
-  );
+  const noAddress = (host: string) =>
+    `There is no address “${host}” on this machine to listen at. Set HOST to one that it has, such as 127.0.0.1.`;
+
+  // An address for documentation (RFC 5737).
+  it('says of an address that this machine has not that nobody can listen there', () =>
+    expectRefusal({ HOST: '192.0.2.1' }, `${noAddress('192.0.2.1')}\n`));
+
+  // Looking a name up would ask the network: by the codes that the lookup answers.
+  it.each(['ENOTFOUND', 'EAI_AGAIN'])('says the same of a name that nobody knows (%s)', (code) => {
+    const cause = Object.assign(new Error(code), { code });
+    expect(new CannotListen('nohost', 4310, cause).message).toBe(noAddress('nohost'));
+  });
 
   it('names the port that is taken', async () => {
     const other = createServer();
