@@ -7,7 +7,7 @@ import {
   type FileEntry,
 } from '@zip.js/zip.js';
 import type { ArchiveFiles } from '#domain/verify/archive-files';
-import { Wrong } from '#domain/verify/wrong';
+import { wrongZip } from '#domain/verify/wrong-zip';
 
 configure({ useWebWorkers: false, chunkSize: 1024 * 1024 });
 
@@ -26,19 +26,9 @@ async function listEntries(blob: Blob): Promise<Entry[]> {
     const zip = new ZipReader(new BlobReader(blob), { strictness: 'strict' });
     return await zip.getEntries({ strictness: 'strict' });
   } catch (error) {
-    throw wrongOf((error as Error).message, blob.size);
+    const { message } = error as Error;
+    throw wrongZip(blob.size, message !== ERR_EOCDR_NOT_FOUND, message);
   }
-}
-
-/** Its list of files stands at the end of a ZIP, in no fewer bytes than these (APPNOTE.TXT, 4.3.16). */
-const END_BYTES = 22;
-
-function wrongOf(reason: string, bytes: number): Wrong {
-  if (bytes === 0) return new Wrong('zip-empty', { file: '' });
-  const hasNoEnd = bytes < END_BYTES || reason === ERR_EOCDR_NOT_FOUND;
-  return hasNoEnd
-    ? new Wrong('zip-end', { file: '' }, { bytes })
-    : new Wrong('not-an-archive', { file: '' }, { reason });
 }
 
 const isFile = (entry: Entry): entry is FileEntry => !entry.directory;

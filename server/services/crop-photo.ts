@@ -24,9 +24,7 @@ export async function cropTag(context: Context, tag: string, width: number): Pro
   const said = await context.store.read.tag(tag);
   if (!said) throw new Failure('not-found', { what: 'tag' });
   const view = await decodablePhoto(context, said.photo);
-  const { region } = said;
-  const { box, isWidened } = cropOf(region, view);
+  const { box, outline } = cropOf(said.region, view);
   const original = context.files.original(view.sha256);
-  const outline = isWidened ? region : undefined;
   return madeOf(view, () => context.imaging.crop(original, view.mediaType, box, width, outline));
 }

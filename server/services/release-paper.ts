@@ -74,8 +74,7 @@ async function pictureOf(
 ): Promise<PaperPicture | null> {
   const photo = await store.read.photo(record.photo);
   if (!photo || photo.pictures === 'unreadable') return null;
-  const { box, isWidened } = cropOf(record.region, photo);
-  const outline = isWidened ? record.region : undefined;
+  const { box, outline } = cropOf(record.region, photo);
   const aspect = (box.w * photo.width) / (box.h * photo.height);
   const width = Math.max(1, Math.round(SIDE * Math.min(1, aspect)));
   const cut = (file: string, type: PhotoView['mediaType']) => imaging.crop(file, type, box, width, outline);

@@ -5,8 +5,8 @@ const MOST_SLENDER = 3;
 
 export interface Crop {
   readonly box: UnitBox;
-  /** So much beside the region is in it that the region is to be outlined. */
-  readonly isWidened: boolean;
+  /** The region, where so much beside it is in the crop that it is to be outlined. */
+  readonly outline: Region | undefined;
 }
 
 /**
@@ -22,7 +22,7 @@ export function cropOf(region: Region, { width, height }: { width: number; heigh
   const [top, bottom] = about(y + h / 2, Math.max(down, least) / height);
   return {
     box: { x: left, y: top, w: right - left, h: bottom - top },
-    isWidened: Math.min(across, down) < least,
+    outline: Math.min(across, down) < least ? region : undefined,
   };
 }
 

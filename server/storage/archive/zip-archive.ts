@@ -8,7 +8,7 @@ import {
   type FileEntry,
 } from '@zip.js/zip.js';
 import type { ArchiveFiles } from '#domain/verify/archive-files';
-import { Wrong } from '#domain/verify/wrong';
+import { wrongZip } from '#domain/verify/wrong-zip';
 
 configure({ useWebWorkers: false, chunkSize: 1024 * 1024 });
 
@@ -39,19 +39,9 @@ async function listEntries(zip: ZipReader<unknown>, bytes: number): Promise<Entr
   try {
     return await zip.getEntries({ strictness: 'strict' });
   } catch (error) {
-    throw wrongOf((error as Error).message, bytes);
+    const { message } = error as Error;
+    throw wrongZip(bytes, message !== ERR_EOCDR_NOT_FOUND, message);
   }
-}
-
-/** Its list of files stands at the end of a ZIP, in no fewer bytes than these (APPNOTE.TXT, 4.3.16). */
-const END_BYTES = 22;
-
-function wrongOf(reason: string, bytes: number): Wrong {
-  if (bytes === 0) return new Wrong('zip-empty', { file: '' });
-  const hasNoEnd = bytes < END_BYTES || reason === ERR_EOCDR_NOT_FOUND;
-  return hasNoEnd
-    ? new Wrong('zip-end', { file: '' }, { bytes })
-    : new Wrong('not-an-archive', { file: '' }, { reason });
 }
 
 const isFile = (entry: Entry): entry is FileEntry => !entry.directory;

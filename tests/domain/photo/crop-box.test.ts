@@ -14,27 +14,29 @@ const rectangle = (x: number, y: number, w: number, h: number): Region => ({
 
 describe('what is cut out around a region', () => {
   it('has a margin of an eighth on each side', () => {
-    const { box, isWidened } = cropOf(rectangle(0.4, 0.4, 0.16, 0.16), PHOTO);
+    const { box, outline } = cropOf(rectangle(0.4, 0.4, 0.16, 0.16), PHOTO);
     expect([box.x, box.y, box.w, box.h].map((v) => v.toFixed(3))).toEqual([
       '0.380',
       '0.380',
       '0.200',
       '0.200',
     ]);
-    expect(isWidened).toBe(false);
+    expect(outline).toBeUndefined();
   });
 
   it('has as much beside a long rail as makes three to one of it, in pixels', () => {
     // 1000 by 48 px with its margins, so 1000 by 333.
-    const { box, isWidened } = cropOf(rectangle(0.25, 0.5, 0.5, 0.032), PHOTO);
-    expect(isWidened).toBe(true);
+    const rail = rectangle(0.25, 0.5, 0.5, 0.032);
+    const { box, outline } = cropOf(rail, PHOTO);
+    expect(outline).toBe(rail);
     expect((box.w * PHOTO.width) / (box.h * PHOTO.height)).toBeCloseTo(3, 9);
     expect(box.y + box.h / 2).toBeCloseTo(0.516, 9);
   });
 
   it('is cut off at the edge of the photo, and does the same of a post', () => {
-    const { box, isWidened } = cropOf(rectangle(0, 0, 0.02, 1), PHOTO);
-    expect(isWidened).toBe(true);
+    const post = rectangle(0, 0, 0.02, 1);
+    const { box, outline } = cropOf(post, PHOTO);
+    expect(outline).toBe(post);
     expect(box).toMatchObject({ x: 0, y: 0, h: 1 });
     expect(box.w * PHOTO.width).toBeCloseTo(16 + 200, 9);
   });
