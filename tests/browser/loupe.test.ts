@@ -90,8 +90,9 @@ describeInBrowser('a finger on the picture', () => {
     await button(page, t('bench.form.place')).tap();
     await said(page, 'い一, raised: placed.').waitFor();
     const next = button(page, t('bench.form.placeNamed', { mark: 'い二', why: t('bench.form.why.next') }));
-    // Below its middle the picture is in sight beside the words; what was just placed may move it once more.
+    // What was just placed scrolls the page to its words, at times past the picture: back to it, as a person does.
     await eventually(async () => {
+      await stageOf(page, t).evaluate((stage) => stage.scrollIntoView({ block: 'center' }));
       const spot = await pointAtRest(stageOf(page, t), [0.6, 0.75]);
       await page.touchscreen.tap(spot.x, spot.y);
       // Another touch before the words are there would only begin anew.
