@@ -1,5 +1,6 @@
 import OpenSeadragon from 'openseadragon';
 import type { UnitPoint } from '#domain/photo/region';
+import { leastRatio } from './least-ratio.ts';
 
 export interface ViewerLevel {
   readonly url: string;
@@ -47,6 +48,10 @@ const NO_CLICKS = { clickToZoom: false, dblClickToZoom: false, flickEnabled: fal
 /** On a weak network a picture comes late or at the third try; left to itself the viewer gives up at the first. */
 const PATIENCE = { timeout: 120_000, tileRetryMax: 1000, tileRetryDelay: 2000 };
 
+/** How wide the picture is when all of it is seen. */
+const shownWhole = ({ clientWidth, clientHeight }: HTMLElement, tallness: number) =>
+  Math.min(clientWidth, clientHeight / tallness);
+
 /** The picture, to be moved and zoomed; everything that is drawn on it is our own. */
 export function createViewer(
   element: HTMLElement,
@@ -63,6 +68,7 @@ export function createViewer(
     visibilityRatio: 0.4,
     minZoomImageRatio: 0.8,
     maxZoomPixelRatio: 4,
+    minPixelRatio: leastRatio(levels, shownWhole(element, tallness), window.devicePixelRatio),
     animationTime: isStill ? 0 : 0.3,
     immediateRender: true,
     ...PATIENCE,
@@ -91,6 +97,8 @@ export function createViewer(
   viewer.addHandler('update-viewport', tell);
   viewer.addHandler('open', tell);
   viewer.addOnceHandler('tile-loaded', onSeen);
+  // A picture that failed at first counts as settled: when it does come it would wait for the next movement.
+  viewer.addHandler('tile-loaded', ({ tiledImage }) => tiledImage.setClip(null));
   return {
     surface,
     view,
