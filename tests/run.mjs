@@ -7,7 +7,7 @@ import { findOtherNode } from './support/other-node.mjs';
 import { STEPS, runStep } from './support/steps.mjs';
 import { endGroup, runVitest } from './support/vitest-run.mjs';
 
-/** Projects that share one Vitest, and those that get the machine for themselves. */
+/** Projects that share one Vitest, and those that get one of their own. */
 const TOGETHER = [
   'domain',
   'reference',
@@ -19,7 +19,8 @@ const TOGETHER = [
   'http',
   'architecture',
 ];
-const ALONE = ['browser', 'torture'];
+const TORTURE = 'torture';
+const ALONE = ['browser', TORTURE];
 /**
  * On a newer Node.js once more, for the sake of time, only what leans on it: both databases, and over HTTP
  * on PostgreSQL alone the whole job, files and what is damaged.
@@ -29,6 +30,7 @@ const ON_NODE_24 = {
   storage: ['folder-lock', 'ledger', 'migrate', 'findings'],
   http: ['accounts', 'damaged', 'job', 'photos', 'schedule-files'],
 };
+const BESIDE_EACH_OTHER = [TORTURE, NODE_24];
 const ON_REQUEST = ['bench'];
 const STEP_NAMES = [...new Set(STEPS.map((step) => step.name))];
 
@@ -80,14 +82,20 @@ async function runProjects(projects, { kills, keepsReadme, args }) {
     ...(kills === undefined ? {} : { ARAKABE_TEST_KILLS: kills }),
     ...(keepsReadme ? { ARAKABE_README_PICTURES: '1' } : {}),
   };
-  const together = projects.filter((name) => TOGETHER.includes(name));
-  const alone = projects.filter((name) => !TOGETHER.includes(name) && name !== NODE_24);
-  const groups = [together, ...alone.map((name) => [name])];
-  for (const group of groups)
-    if (group.length > 0 && !stoppedBy) add(await runVitest(group, { environment, args, children }));
-  if (projects.includes(NODE_24) && !stoppedBy)
-    machine.absent.push(...(await runOnOtherNode({ environment, args, children })));
-  return machine.absent;
+  const options = { environment, args, children };
+  const run = async (group) => {
+    if (group.length > 0 && !stoppedBy) add(await runVitest(group, options));
+  };
+  await run(projects.filter((name) => TOGETHER.includes(name)));
+  const apart = projects.filter((name) => !TOGETHER.includes(name) && !BESIDE_EACH_OTHER.includes(name));
+  for (const name of apart) await run([name]);
+  // What torture does lasts as long as its servers live, mostly: the other core is free for the other Node.js.
+  const isTwice = projects.includes(NODE_24) && !stoppedBy;
+  const [absent] = await Promise.all([
+    isTwice ? runOnOtherNode(options) : [],
+    run(projects.filter((name) => name === TORTURE)),
+  ]);
+  return [...machine.absent, ...absent];
 }
 
 async function runOnOtherNode(options) {

@@ -119,11 +119,11 @@ describeOverBothDatabases('staying in step with a house', (make, kind) => {
   });
 
   const faults: [StreamFault, number][] = [
-    ['none', 4],
-    ['gathers', 6],
-    ['refuses', 6],
-    ['cuts', 10],
-    ['gathers-later', 6],
+    ['none', 3],
+    ['gathers', 4],
+    ['refuses', 4],
+    ['cuts', 8],
+    ['gathers-later', 3],
   ];
   // What a proxy does is the same over both databases; that both announce is not.
   it.each(kind === 'server' ? faults.slice(0, 1) : faults)(

@@ -65,6 +65,31 @@ describe.each(sizes)('a boathouse of %i by %i bays and %i storeys', (along, acro
     // Posts of earthen walls stay in sight, and so do roof struts under an open roof. Common practice.
     expect(unhidden).toEqual(expect.arrayContaining(['kudabashira', 'koyazuka']));
   });
+  it('leaves no upright in the air: each stands on a stone or a timber, and bears one', () => {
+    const axes = members.flatMap(({ mark, axis }) => (axis ? [{ mark: mark as string, axis }] : []));
+    const isUpright = ({ start, end }: Axis) => start.x === end.x && start.y === end.y;
+    const level = axes.map(({ axis }) => axis).filter(({ start, end }) => start.z === end.z);
+    /** What lies over or under a point: within 1 mm of half its width, the height to the rounding of a schedule. */
+    const isHeld = ({ x, y }: Axis['start'], z: number, side: 1 | -1) =>
+      level.some(({ start, end, width, depth }) => {
+        const isOver = (at: number, from: number, to: number) =>
+          at >= Math.min(from, to) - width / 2 - 1 && at <= Math.max(from, to) + width / 2 + 1;
+        return (
+          isOver(x, start.x, end.x) &&
+          isOver(y, start.y, end.y) &&
+          Math.abs(start.z - (side * depth) / 2 - z) <= 1
+        );
+      });
+    const STONE = 160;
+    const loose = axes
+      .filter(({ axis }) => isUpright(axis))
+      .filter(({ axis: { start, end } }) => {
+        const [foot, head] = [Math.min(start.z, end.z), Math.max(start.z, end.z)];
+        return !(foot === STONE || isHeld(start, foot, -1)) || !isHeld(start, head, 1);
+      });
+    expect(loose.map(({ mark }) => mark)).toEqual([]);
+    expect(axes.filter(({ axis }) => isUpright(axis)).length).toBeGreaterThan(along * across);
+  });
   it('stands, and comes to its stages, on levels that its grid has', () => {
     const labels = house.grid.levels.map(({ label }) => label);
     expect(labels).toEqual(storeys === 2 ? ['1F', '2F', '軒'] : ['1F', '軒']);
@@ -103,6 +128,7 @@ describe('its pieces meet as a carpenter sets them out', () => {
     meet(axisOf('い一').end.z, bottom(axisOf('い通り床梁')));
     meet(axisOf('二階 は三').start.z, top(axisOf('は通り床梁')));
     meet(axisOf('二階 い一').end.z, bottom(axisOf('一通り桁')));
+    meet(axisOf('二階 は三').end.z, bottom(axisOf('は通り小屋梁')));
   });
   it('joists lie on beams and bearers', () => {
     meet(bottom(axisOf('二階 又二根太')), top(axisOf('は通り床梁')));

@@ -29,15 +29,18 @@ export function frameOf(lines: Lines, size: BoathouseSize): InventedMember[] {
 function posts({ first, second, lakeside, hillside }: Lines, size: BoathouseSize): InventedMember[] {
   const post = piecesOf('管柱', 'post');
   const { postUnderEaves, postWithin } = groundFloorOf(size);
-  const crossings = first.flatMap((f) => second.map((s) => ({ mark: f + s, s })));
-  const lower = crossings.map(({ mark, s }) => {
-    const top = s === lakeside || s === hillside ? postUnderEaves : postWithin;
+  const crossings = first.flatMap((f) =>
+    second.map((s) => ({ mark: f + s, isUnderEaves: s === lakeside || s === hillside })),
+  );
+  const lower = crossings.map(({ mark, isUnderEaves }) => {
+    const top = isUnderEaves ? postUnderEaves : postWithin;
     return post(mark, { from: mark, level: '1F', base: HEIGHTS.foot, top, place: DOWN });
   });
   if (size.storeys === 1) return lower;
-  const upper = crossings.map(({ mark }) =>
-    post(`二階 ${mark}`, { from: mark, level: '2F', ...HEIGHTS.upperPost, place: UP }),
-  );
+  const upper = crossings.map(({ mark, isUnderEaves }) => {
+    const top = isUnderEaves ? HEIGHTS.upperPostUnderEaves : HEIGHTS.upperPostWithin;
+    return post(`二階 ${mark}`, { from: mark, level: '2F', base: HEIGHTS.upperFoot, top, place: UP });
+  });
   return [...lower, ...upper];
 }
 
@@ -95,7 +98,8 @@ const alongAt = ({ westmost, eastmost }: Lines, s: string) => ({ from: westmost 
 /** The gables are boarded: studs at each half bay for the boards, and a brace at each end. */
 function studsAndBraces({ across, westmost, eastmost, second }: Lines): InventedMember[] {
   const [stud, brace] = [piecesOf('間柱', 'stud'), piecesOf('筋かい', 'brace')];
-  const upper = { level: '2F', base: 0, top: HEIGHTS.upperWall, place: UP } as const;
+  // From beam to beam, as the posts of these lines.
+  const upper = { level: '2F', base: HEIGHTS.upperFoot, top: HEIGHTS.upperPostWithin, place: UP } as const;
   const halves = across.filter((s) => s.startsWith('又'));
   const ends = [
     [second[0], second[1]],

@@ -68,6 +68,9 @@ const joistTop = -BOARD_MM;
 /** Upper side of the beams that bear a floor, below its level. */
 const beamTop = joistTop - SECTIONS.joist[1];
 
+/** A roof beam is let down over the plate by a third of its height. */
+const roofBeam = half(SECTIONS.beam) - SECTIONS.beam[1] / 3;
+
 /** Heights of axes above the level that each hangs from; of what stands, its foot and head. */
 export const HEIGHTS = {
   footTie: joistTop - SECTIONS.joist[1] - half(SECTIONS.footTie),
@@ -76,10 +79,12 @@ export const HEIGHTS = {
   floorBeam: beamTop - half(SECTIONS.beam),
   /** Of the ground floor's posts, which stand on stones. */
   foot: STONE_MM - FLOOR_MM,
-  upperPost: { base: beamTop, top: KNEE_WALL_MM - SECTIONS.plate[1] },
+  /** Of the loft's posts, which stand on its beams and bear plates under the eaves, roof beams within. */
+  upperFoot: beamTop,
+  upperPostUnderEaves: KNEE_WALL_MM - SECTIONS.plate[1],
+  upperPostWithin: KNEE_WALL_MM + roofBeam - half(SECTIONS.beam),
   plate: -half(SECTIONS.plate),
-  /** A roof beam is let down over the plate by a third of its height. */
-  roofBeam: half(SECTIONS.beam) - SECTIONS.beam[1] / 3,
+  roofBeam,
   upperWall: KNEE_WALL_MM - SECTIONS.plate[1],
 };
 
