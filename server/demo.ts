@@ -28,6 +28,8 @@ function welcome({ origin, folder, doors }: Demo): void {
     '\nArakabe is ready to be looked at: 谷の舟小屋, four weeks after its raising. All of it is invented.\n',
   );
   for (const { address, says } of doors) say(`  ${address.padEnd(WIDTH)} ${says}`);
+  say('\nA browser is one person at a time: to be two at once, open the other address in a private window.');
+  say('日本語の画面は右上で選べます。一つのブラウザーでは一度に一人。もう一人はプライベートウィンドウで。');
   const people = Object.values(PEOPLE).map(({ email }) => email);
   say(`\nBy hand: ${origin} with the password "${PASSWORD}" as ${people.join(', ')}`);
   say(`It lies in ${folder}, and is gone when you stop this with Ctrl+C.`);
