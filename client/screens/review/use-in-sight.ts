@@ -4,18 +4,18 @@ import { useLayoutEffect, useRef } from 'react';
 const SLACK = 1;
 
 /**
- * Brings what fills the window into it, so that nobody scrolls at each member. `atOnce`: also when it first comes,
- * unless there is something to read above it.
+ * Brings what fills the window into it, so that nobody scrolls at each member: `show` does once the next one is drawn,
+ * since it may be taller. `atOnce`: also when it first comes, unless there is something to read above it.
  */
 export function useInSight(atOnce: boolean) {
   const seen = useRef<HTMLElement>(null);
-  const show = () => {
+  // Never else: whoever scrolls away has a reason.
+  const isWanted = useRef(atOnce);
+  useLayoutEffect(() => {
+    if (!isWanted.current) return;
+    isWanted.current = false;
     const box = seen.current?.getBoundingClientRect();
     if (box && (box.top < -SLACK || box.bottom > window.innerHeight + SLACK)) seen.current?.scrollIntoView();
-  };
-  useLayoutEffect(() => {
-    if (atOnce) show();
-    // Once: whoever scrolls away has a reason.
-  }, []);
-  return { seen, show };
+  });
+  return { seen, show: () => (isWanted.current = true) };
 }
