@@ -1,6 +1,7 @@
+import { Matrix } from 'ml-matrix';
 import { apart, type Line } from './apart.ts';
 import type { DrawnAxis } from './drawn-axis.ts';
-import { cholesky, logDeterminant, normal, slopeAt, solved, squares } from './least-squares.ts';
+import { factored, logDeterminant, normal, slopeAt, squares } from './least-squares.ts';
 import { pinhole, type Stance } from './pinhole.ts';
 import { offOf, stancesOf, type Sighted } from './stances.ts';
 
@@ -25,8 +26,8 @@ export function unlikenessIn(sighted: Sighted): Unlikeness | null {
   const likely = found.filter(({ sum }) => sum <= least + OUT_OF_QUESTION).slice(0, STANCES);
   const stances = likely.flatMap(({ at, sum }) => {
     const { matrix } = normal(slopeAt(off, at));
-    const lower = cholesky(matrix);
-    return lower ? [{ at, sum, matrix, logDet: logDeterminant(lower) }] : [];
+    const factors = factored(matrix);
+    return factors ? [{ at, sum, matrix, logDet: logDeterminant(factors) }] : [];
   });
   return (drawn, line) =>
     stances.reduce((best, { at, sum, matrix, logDet }) => {
@@ -35,11 +36,10 @@ export function unlikenessIn(sighted: Sighted): Unlikeness | null {
       // Were it this one, the camera would have stood a little elsewhere: one step of Gauss and Newton.
       const slope = slopeAt(here, at);
       const own = normal(slope);
-      const lower = cholesky(matrix.map((row, i) => row.map((a, j) => a + (own.matrix[i]?.[j] ?? 0))));
-      if (!lower) return best;
-      const way = solved(lower, own.right);
-      const saved = way.reduce((total, step, i) => total + step * (own.right[i] ?? 0), 0);
-      const spread = logDeterminant(lower) - logDet;
+      const factors = factored(Matrix.add(matrix, own.matrix));
+      if (!factors) return best;
+      const saved = factors.solve(own.right).dot(own.right);
+      const spread = logDeterminant(factors) - logDet;
       return Math.min(best, sum + squares(slope.off) - saved + spread);
     }, Infinity);
 }
