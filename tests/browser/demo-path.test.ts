@@ -13,14 +13,25 @@ import { launchBrowser } from '../support/chromium.ts';
 import { truthOf } from '../support/demo-truth.ts';
 import { ROOT } from '../support/project-files.ts';
 import { describeInBrowser, DESKTOP, HARMLESS, inOneGo } from './app.ts';
-import { chooseTool, openOnBench, pointOn, said, sayByKey, stageOf, type Spot } from './bench-hands.ts';
-import { answerButton, eventually, goTo, heading, link } from './hands.ts';
+import {
+  chooseTool,
+  dragBox,
+  openOnBench,
+  pointOn,
+  said,
+  sayByKey,
+  stageOf,
+  type Spot,
+} from './bench-hands.ts';
+import { answerButton, button, eventually, goTo, heading, link } from './hands.ts';
 import { photograph } from './screens.ts';
 
 /** Nobody has tagged it, and the newest photo of the west wall shows it. */
 const LEFT = 'い通り内法貫';
 const NO_PHOTO = 'tagged on no photo';
 const WALL_PHOTO = 'west-lath-going-on';
+/** A picture of a part of that wall, from near, on which nothing is tagged. */
+const NEAR_PHOTO = 'west-post-lath';
 const SMALL = { width: 1280, height: 800 };
 /** Where the README's pictures lie; they are made anew by `npm run readme-pictures`. */
 const README = process.env['ARAKABE_README_PICTURES'] === '1' ? path.join(ROOT, 'client/readme') : null;
@@ -121,6 +132,31 @@ describeInBrowser('ten minutes with the demo', () => {
     await heading(page, t('report.title')).waitFor();
     await eventually(() => lineOf(LEFT)).toContain(NO_PHOTO);
     await photograph(page, 'demo-2-report');
+  });
+
+  it('takes no rail that the picture cuts off for all of it, unasked', async () => {
+    await goTo(page, t, 'photos');
+    await openOnBench(page, t, fileOf(NEAR_PHOTO));
+    await chooseTool(page, t, 'rectangle');
+    await dragBox(page, t, [0.3, 0.3], [0.999, 0.4]);
+    await sayByKey(page, t, LEFT, 'lath-on');
+    await page
+      .getByRole('alert')
+      .getByText(t('bench.stretch.cut', { mark: LEFT }))
+      .waitFor();
+    await photograph(page, 'demo-cut-off');
+    await page.getByLabel(t('bench.stretch.from'), { exact: true }).selectOption('一');
+    await page.getByLabel(t('bench.stretch.to'), { exact: true }).selectOption('二');
+    await button(page, t('bench.form.place')).click();
+    await said(page, `${LEFT}, lath on: placed.`).waitFor();
+    await page
+      .getByText(t('bench.stretch.shown', { from: '一', to: '二' }))
+      .first()
+      .waitFor();
+    await button(page, t('bench.undo')).click();
+    await eventually(() => page.getByText(t('bench.stretch.shown', { from: '一', to: '二' })).count()).toBe(
+      0,
+    );
   });
 
   it('finds it on a photo that is there, and tags it', async () => {

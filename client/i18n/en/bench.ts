@@ -124,6 +124,7 @@ export const bench = {
     all: 'all of it',
     allHint:
       'This will be a record of all of it, {{from}} to {{to}}. Choose the part if the photo shows less.',
+    cut: 'The picture cuts {{mark}} off. Choose the part that it shows; or place it once more, if it shows all of it.',
     guessed: 'Guessed from the posts on this photo. Choose otherwise if it shows more or less.',
     shown: 'shows it from {{from}} to {{to}}',
   },

@@ -69,7 +69,8 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
   const drawn = () => {
     const desk = store.get();
     const next = isInARow ? nextInRow(desk) : null;
-    if (next && desk.bench.work.draft) place(desk.bench.work.draft, next);
+    const { draft } = desk.bench.work;
+    if (next && draft && !inUse.mustSayPart(next.mark, draft.region)) place(draft, next);
     else toWords();
   };
   // What had the focus may be gone with the drawing; the keys must still find the bench.
@@ -156,6 +157,7 @@ export function Bench({ photo, filter, wanted }: BenchProps) {
           suggestions={suggestions}
           space={inUse.space}
           guessFor={inUse.guessFor}
+          mustSayPart={inUse.mustSayPart}
           acts={acts}
           onward={next ? <Onward to={next} /> : null}
           row={<InARow fresh={desk.fresh} isOn={isInARow} onChange={setIsInARow} />}

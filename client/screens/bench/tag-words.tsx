@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { ShownStretch } from '#domain/contract/frame-shapes';
 import type { PhotoDetailView } from '#domain/contract/views';
+import type { Region } from '#domain/photo/region';
 import { parseMark } from '#domain/frame/mark';
 import { meantMember, offeredFor, type MemberIndex } from '../../finding/member-index.ts';
 import type { Space } from '../../finding/use-space.ts';
@@ -34,6 +35,7 @@ export interface TagWordsProps {
   /** Where members lie; null without a grid. */
   space: Space | null;
   guessFor: (mark: string) => ShownStretch | null;
+  mustSayPart: (mark: string, region: Region) => boolean;
   onAsLast: () => void;
   onPlace: (draft: Draft, said: Extract<EntryCheck, { ok: true }>['said']) => void;
 }
@@ -46,6 +48,8 @@ export function TagWords(props: TagWordsProps) {
   const [problem, setProblem] = useState<Exclude<EntryCheck, { ok: true }> | null>(null);
   /** The unknown mark that was to be placed once, while the list offered others: perhaps it was only begun. */
   const [asked, setAsked] = useState<string | null>(null);
+  /** The long member of which nobody has said yet that the picture, which cuts it off, shows all of it. */
+  const [cut, setCut] = useState<string | null>(null);
   const isTakenForIt = asked !== null && asked !== entry.mark && isOnlyOne(index, asked, entry.mark);
   const member = meantMember(index, entry.mark);
   const axis = member && props.space?.axis(member.mark);
@@ -77,8 +81,10 @@ export function TagWords(props: TagWordsProps) {
       return;
     }
     const check = checkEntry(words, index);
-    if (check.ok) onPlace(draft, check.said);
-    else setProblem(check);
+    if (!check.ok) return setProblem(check);
+    const { mark, stretch } = check.said;
+    if (stretch === undefined && cut !== mark && props.mustSayPart(mark, draft.region)) setCut(mark);
+    else onPlace(draft, check.said);
   };
   return (
     <form
@@ -127,6 +133,11 @@ export function TagWords(props: TagWordsProps) {
           guess={props.guessFor(member?.mark ?? '')}
           onChange={(stretch) => write({ stretch })}
         />
+      ) : null}
+      {cut !== null && cut === member?.mark && entry.stretch === undefined ? (
+        <p role="alert" className="field-error">
+          {t('bench.stretch.cut', { mark: cut })}
+        </p>
       ) : null}
       <div className="row">
         <Button type="submit" look="act">

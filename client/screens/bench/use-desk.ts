@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import type { ShownStretch } from '#domain/contract/frame-shapes';
 import type { PhotoDetailView } from '#domain/contract/views';
+import type { Region } from '#domain/photo/region';
 import type { MemberIndex } from '../../finding/member-index.ts';
 import { useSpace, type Space } from '../../finding/use-space.ts';
 import { browserStorage, type KeyValueStorage } from '../../outbox/browser-storage.ts';
@@ -13,7 +14,8 @@ import { createDeskStore, type DeskStore } from './desk-store.ts';
 import { keepBegun, readBegun } from './draft-storage.ts';
 import { keepTool, readTool } from './kept-tool.ts';
 import { readLastSaid } from './last-said.ts';
-import { guessStretch } from './shown-stretch.ts';
+import { isCutOff } from './cut-off.ts';
+import { guessStretch, linesAlong } from './shown-stretch.ts';
 import type { Suggestion } from './suggest-marks.ts';
 import { useSaying, type Saying } from './use-saying.ts';
 import { useSuggestions, type AroundPhoto } from './use-suggestions.ts';
@@ -28,6 +30,8 @@ export interface DeskInUse extends Saying {
   readonly space: Space | null;
   /** Which part of a member this photo likely shows. */
   readonly guessFor: (mark: string) => ShownStretch | null;
+  /** Of a long member that the picture cuts off somebody has to say which part it shows. */
+  readonly mustSayPart: (mark: string, region: Region) => boolean;
   /** Takes what the server refused back to the desk, as it was drawn and said. */
   readonly putRight: (refused: Unsent) => void;
 }
@@ -68,6 +72,11 @@ export function useDesk({ photo, index, around, wanted }: DeskParts): DeskInUse 
     const others = standing.flatMap((tag) => space.axis(tag.mark) ?? []);
     return guessStretch(axis, others, space.reader);
   };
+  const mustSayPart = (mark: string, region: Region) => {
+    const axis = space?.axis(mark);
+    if (!space || !axis || !isCutOff(region, photo.height / photo.width)) return false;
+    return linesAlong(axis, space.reader).length > 0 && guessFor(mark) === null;
+  };
   const { suggestions, freshAfter } = useSuggestions({
     ...{ house, index, around, tags, store, space },
     draft: desk.bench.work.draft,
@@ -78,7 +87,7 @@ export function useDesk({ photo, index, around, wanted }: DeskParts): DeskInUse 
     takeBack(store, refused);
     outbox.drop(refused.key);
   };
-  return { ...saying, guessFor, space, store, desk, tags, outboxInUse, suggestions, putRight };
+  return { ...saying, guessFor, mustSayPart, space, store, desk, tags, outboxInUse, suggestions, putRight };
 }
 
 function keepWhatIsBegun(store: DeskStore, session: KeyValueStorage | null, key: string): () => void {
