@@ -191,6 +191,7 @@ describeInBrowser('ten minutes with the demo', () => {
   it('lets the inspector review the wall member by member', async () => {
     const inspector = await goIn('inspector', 'en');
     const tour = inspector.getByRole('region', { name: t('days.tour.title') });
+    await tour.getByText(t('days.tour.photoLook')).waitFor();
     await link(tour, t('days.tour.review')).click();
     await heading(inspector, `Review of ${WEST_WALL}`).waitFor();
     await answerButton(inspector, t('hold.review.accept'))

@@ -1,6 +1,6 @@
 export const days = {
   title: 'Journal',
-  lead: 'It is {{day}}. Today so far: {{soFar}}.',
+  lead: 'It is {{day}}. Added today: {{soFar}}.',
   leadEmpty: 'It is {{day}}. Nothing has been photographed or entered today yet.',
   next: 'Closes next',
   nextNone:
@@ -18,6 +18,7 @@ export const days = {
     report: 'What each covering hides, what of it is on record, and what would be lost.',
     photo: 'One of the photos',
     photoWhy: 'Press a region to read which member it shows. Draw around a member to tag it.',
+    photoLook: 'Press a region to read which member it shows, at which stage, and who said so.',
     frame: 'What stands, is hidden or missing, drawn line by line as it was on any day.',
     review: 'A covering to review',
     reviewWhy: 'Member by member, what it will hide and the evidence; then release it or refuse it.',

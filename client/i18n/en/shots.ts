@@ -12,7 +12,7 @@ export const shots = {
   later_one: '{{count}} gap more closes later, or has no day.',
   later_other: '{{count}} gaps more close later, or have no day.',
   showAll: 'Show all',
-  progress: 'On record: {{done}} of {{total}}.',
+  progress: 'Shots on record: {{done}} of {{total}}; a long member may take several.',
   lost_one: '{{count}} has closed without a record.',
   lost_other: '{{count}} have closed without a record.',
   unasked_one: '{{count}} is no longer asked for.',

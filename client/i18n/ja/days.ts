@@ -3,7 +3,7 @@ import type { days as english } from '../en/days.ts';
 
 export const days = {
   title: '日誌',
-  lead: '{{day}}。今日はこれまでに {{soFar}}。',
+  lead: '{{day}}。今日の追加：{{soFar}}。',
   leadEmpty: '{{day}}。今日はまだ写真も入力もありません。',
   next: '次にふさぐところ',
   nextNone: 'ふさぎ工事の予定がありません。何がいつ木組みを隠すかを入れると、足りない記録がここに並びます。',
@@ -72,6 +72,7 @@ export const days = {
     report: 'どの工事が何を隠すか、どこまで記録があり、何が失われるか。',
     photo: '写真を一枚',
     photoWhy: '囲みを押すと、どの部材か分かります。部材を囲むと記入できます。',
+    photoLook: '囲みを押すと、どの部材のどの段階か、誰の記入かが分かります。',
     frame: '通りごとの図。立っているもの、隠れたもの、足りないものを、どの日の姿でも見られます。',
     review: '検査するふさぎ工事',
     reviewWhy: '隠れる部材と証拠を一本ずつ確かめて、承認するか差し戻します。',

@@ -13,7 +13,7 @@ export const shots = {
   nothingAtAll: '足りない記録はありません。これから隠れる部材に未記録はありません。',
   later_other: 'ほかに未記録が{{count}}本あります（ふさぐのが後か、日が未定）。',
   showAll: 'すべて表示',
-  progress: '記録あり：{{total}}件のうち{{done}}件',
+  progress: '撮るところ{{total}}か所のうち、記録あり{{done}}か所（長い部材は数か所に分かれます）',
   lost_other: '{{count}}件は記録のないままふさがれました。',
   unasked_other: '{{count}}件は記録が不要になりました。',
   closedSince_other:

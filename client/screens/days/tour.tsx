@@ -3,7 +3,7 @@ import type { JournalView } from '#domain/contract/journal-views';
 import { useSession } from '../../api/use-session.ts';
 import { useWords } from '../../i18n/use-words.ts';
 import { Button } from '../../parts/button.tsx';
-import { useHouse } from '../../shell/use-house.ts';
+import { useHouse, useMay } from '../../shell/use-house.ts';
 import { StepLink } from './step-link.tsx';
 import { endTour, noteStep, readTour } from './tour-seen.ts';
 import { tourSteps, type TourStep } from './tour-steps.ts';
@@ -19,6 +19,7 @@ export function Tour({ journal }: { journal: JournalView }) {
 function Steps({ me, today, steps }: { me: string; today: string; steps: readonly TourStep[] }) {
   const { t } = useWords();
   const { id: house } = useHouse();
+  const mayRecord = useMay('record');
   const [seen, setSeen] = useState(() => readTour(me, today, steps.length));
   if (seen === null) return null;
   const end = () => {
@@ -57,6 +58,7 @@ function Steps({ me, today, steps }: { me: string; today: string; steps: readonl
   }
 
   function whyOf({ word }: TourStep): string {
-    return t(word === 'report' || word === 'frame' ? `days.tour.${word}` : `days.tour.${word}Why`);
+    if (word === 'report' || word === 'frame') return t(`days.tour.${word}`);
+    return t(word === 'photo' && !mayRecord ? 'days.tour.photoLook' : `days.tour.${word}Why`);
   }
 }
