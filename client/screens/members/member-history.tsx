@@ -1,4 +1,5 @@
 import type { MemberHistoryView, MemberView } from '#domain/contract/views';
+import type { LengthUnit } from '#domain/frame/length';
 import { useWords } from '../../i18n/use-words.ts';
 import { Notice } from '../../parts/notice.tsx';
 import { useHouse } from '../../shell/use-house.ts';
@@ -46,7 +47,9 @@ export function MemberHistory({ history }: { history: MemberHistoryView }) {
 }
 
 /** Where it lies, as the schedule says it. */
-const SET_OUT = ['from', 'to', 'level', 'base', 'top', 'width', 'depth'] as const;
+const MARKS = ['from', 'to', 'level'] as const;
+const LENGTHS = ['base', 'top', 'width', 'depth'] as const;
+const SIGN: Readonly<Record<LengthUnit, string>> = { mm: 'mm', shaku: '尺', inch: 'in' };
 
 function MemberFactsList({ member }: { member: MemberView }) {
   const { t } = useWords();
@@ -56,7 +59,11 @@ function MemberFactsList({ member }: { member: MemberView }) {
     [t('members.fields.name'), member.name],
     [t('members.fields.place'), member.place],
     [t('members.fields.track'), t(`common.track.${member.track}`)],
-    ...SET_OUT.map((field) => [t(`schedule.field.${field}`), setOut[field]] as const),
+    ...MARKS.map((field) => [t(`schedule.field.${field}`), setOut[field]] as const),
+    ...LENGTHS.map((field) => {
+      const length = setOut[field];
+      return [t(`schedule.field.${field}`), length === '' ? '' : `${length} ${SIGN[unit]}`] as const;
+    }),
     [t('members.fields.note'), member.note],
     ...Object.entries(member.other),
   ].filter(([, value]) => value !== '');

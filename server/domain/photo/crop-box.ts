@@ -26,7 +26,8 @@ export function cropOf(region: Region, { width, height }: { width: number; heigh
   };
 }
 
-/** A span about its middle, cut off at the edges of the photo. */
+/** A span about its middle, moved into the photo: what lies at an edge has more on its other side. */
 function about(middle: number, length: number): [number, number] {
-  return [Math.max(0, middle - length / 2), Math.min(1, middle + length / 2)];
+  const from = Math.max(0, Math.min(middle - length / 2, 1 - length));
+  return [from, Math.min(1, from + length)];
 }

@@ -256,17 +256,21 @@ function changeOf(
   toldBelow: ReadonlySet<string>,
 ): SheetChange {
   const { later } = telling.words;
-  const isLess = what === 'records' && come.length === 0;
   const fate = (tag: string) =>
     toldBelow.has(telling.evidence.get(tag)?.tag.disputed?.at ?? '') ? [] : fateOf(telling, tag);
   return {
     mark,
     lines: [
-      isLess ? later.fewer : later.what[what],
+      ofRecords(what, gone.length, come.length) ?? later.what[what],
       ...gone.map((tag) => later.gone(inOneLine(telling, tag, fate(tag)))),
       ...come.map((tag) => later.come(inOneLine(telling, tag, []))),
     ],
   };
+
+  function ofRecords(kind: ReleaseChangeView['what'], less: number, more: number): string | null {
+    if (kind !== 'records' || (less > 0 && more > 0)) return null;
+    return more === 0 ? later.fewer : later.more;
+  }
 }
 
 function inOneLine(telling: Telling, tag: string, more: readonly string[]): string {

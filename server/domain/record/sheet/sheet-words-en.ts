@@ -104,6 +104,7 @@ export const SHEET_WORDS_EN: SheetWords = {
     closedUnder: (when) => `The covering closed under this release on ${when}.`,
     closedElse: (when) => `The covering closed on ${when}, but not under this release.`,
     fewer: 'Records that counted then count no more.',
+    more: 'More records count now than then.',
     what: {
       'hidden-since': 'Hidden only since then: no part of this release.',
       'more-hidden': 'More of it is hidden now than was released.',

@@ -101,6 +101,7 @@ export const SHEET_WORDS_JA: SheetWords = {
     closedUnder: (when) => `${when}、この承認を受けてふさぎました。`,
     closedElse: (when) => `${when}にふさぎましたが、この承認によるものではありません。`,
     fewer: '承認のときに数えた記録が、今は数えられません。',
+    more: '承認の後に、数える記録が増えました。',
     what: {
       'hidden-since': '承認の後に隠れることになりました。この承認には含まれません。',
       'more-hidden': '承認したときより広い部分が隠れます。',

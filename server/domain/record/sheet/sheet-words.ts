@@ -73,8 +73,9 @@ export interface SheetWords {
     readonly open: string;
     readonly closedUnder: (when: string) => string;
     readonly closedElse: (when: string) => string;
-    /** Of records, where none has come. */
+    /** Of records, where none has come, and where none has gone. */
     readonly fewer: string;
+    readonly more: string;
     readonly what: Readonly<Record<ReleaseChangeView['what'], string>>;
     readonly changes: string;
     readonly unchanged: string;
