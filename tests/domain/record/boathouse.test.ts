@@ -66,7 +66,7 @@ describe.each(sizes)('a boathouse of %i by %i bays and %i storeys', (along, acro
     expect(unhidden).toEqual(expect.arrayContaining(['kudabashira', 'koyazuka']));
   });
   it('leaves no upright in the air: each stands on a stone or a timber, and bears one', () => {
-    const axes = members.flatMap(({ mark, axis }) => (axis ? [{ mark: mark as string, axis }] : []));
+    const axes = members.flatMap(({ mark, axis }) => (axis ? [{ mark, axis }] : []));
     const isUpright = ({ start, end }: Axis) => start.x === end.x && start.y === end.y;
     const level = axes.map(({ axis }) => axis).filter(({ start, end }) => start.z === end.z);
     /** What lies over or under a point: within 1 mm of half its width, the height to the rounding of a schedule. */
