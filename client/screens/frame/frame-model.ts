@@ -6,6 +6,7 @@ import type {
   FrameView,
 } from '#domain/contract/frame-views';
 import type { Sheet } from '#domain/frame/drawing/sheet';
+import { compareMarkKeys, markKey } from '#domain/frame/mark-order';
 import { changeDays, hiddenOn } from '#domain/frame/drawing/state-on';
 import { groupBy } from '#domain/group-by';
 import type { Stretch } from '#domain/record/stretches';
@@ -115,6 +116,18 @@ export function toldOf(sheet: Sheet): Sheet['members'] {
     told.get(sheet) ?? (subject.kind === 'plan' ? members : members.filter(({ cutAt }) => cutAt === null));
   told.set(sheet, kept);
   return kept;
+}
+
+const listed = new WeakMap<Sheet, readonly string[]>();
+
+/** The marks of what is told of a sheet, in the order of the grid: い二 before い三, 又二 between. Kept. */
+export function marksIn(sheet: Sheet): readonly string[] {
+  const before = listed.get(sheet);
+  if (before) return before;
+  const keys = toldOf(sheet).map(({ mark }) => markKey(mark));
+  const marks = keys.sort(compareMarkKeys).map(({ text }) => text);
+  listed.set(sheet, marks);
+  return marks;
 }
 
 export function countGaps(sheet: Sheet, gaps: ReadonlySet<string>): number {

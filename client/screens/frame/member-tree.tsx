@@ -4,7 +4,7 @@ import type { Sheet } from '#domain/frame/drawing/sheet';
 import { firstOfKind } from '../../i18n/kind-label.ts';
 import { useLexicon } from '../../shell/use-lexicon.ts';
 import { useWords } from '../../i18n/use-words.ts';
-import { countGaps, toldOf, type FrameModel } from './frame-model.ts';
+import { countGaps, marksIn, type FrameModel } from './frame-model.ts';
 import { MemberRow } from './member-row.tsx';
 import { sheetName } from './sheet-name.ts';
 
@@ -82,7 +82,7 @@ export function SheetMembers({ sheet, day, chosen, model, ...props }: SheetMembe
 }
 
 function membersOf(sheet: Sheet, model: FrameModel) {
-  return toldOf(sheet).flatMap(({ mark }) => model.members.get(mark) ?? []);
+  return marksIn(sheet).flatMap((mark) => model.members.get(mark) ?? []);
 }
 
 /** Arrow keys, Home and End go from row to row. */

@@ -6,6 +6,7 @@ import {
   countGaps,
   frameModel,
   gapsOn,
+  marksIn,
   sheetOf,
 } from '../../../client/screens/frame/frame-model.ts';
 import { hiddenWords } from '../../../client/screens/frame/hidden-words.ts';
@@ -44,6 +45,15 @@ describe('the frame of a house', () => {
     const zoneless = frame.coverings.map((covering) => ({ ...covering, zone: null }));
     expect(frameModel({ ...frame, coverings: zoneless }).sheets).not.toBe(again);
     expect(frameModel({ ...frame, members: members.slice(1) }).sheets).not.toBe(again);
+  });
+
+  it('lists what a sheet tells in the order of the grid, not of characters', () => {
+    const at = (mark: string, y: number) => ({ mark, axis: axisBetween([0, y, 0], [0, y, 3000]) });
+    const posts = [at('い四', 3 * BAY), at('い二', BAY), at('い又二', 1.5 * BAY)];
+    const [elevation] = someFrame(posts).sheets;
+    if (!elevation) throw new Error('no sheet');
+    const marks = marksIn(elevation).filter((mark) => /^い又?[二三四]$/u.test(mark));
+    expect(marks).toEqual(['い二', 'い又二', 'い三', 'い四']);
   });
 
   it('counts the gaps of a sheet, not of what only goes through it', () => {
