@@ -24,7 +24,13 @@ export function widthOf(text: string): number {
   );
 }
 
-/** Names in the middles of zones, one below the other where they would lie over each other; none is cut by the edge of the window. */
+/** So much longer than wide, a wall in plan is written across, over its edges. */
+const SLENDER = 4;
+
+/**
+ * Names in the middles of zones, the first ones first; one below or above the other where they would lie over each
+ * other. None is cut by the edge of the window.
+ */
 export function zoneLabels(
   zones: Sheet['zones'],
   lookOf: (covering: string) => Pick<ZoneLook, 'name' | 'text'>,
@@ -36,17 +42,27 @@ export function zoneLabels(
   for (const { covering, corners } of zones) {
     const box = boxAround(corners);
     if (!box) continue;
-    const room = (box.right - box.left) / unit - 2 * PADDING_PX;
+    const [wide, high] = [box.right - box.left, box.bottom - box.top];
+    const room = (high > SLENDER * wide ? high : wide) / unit - 2 * PADDING_PX;
     const { name, text: whole } = lookOf(covering);
     const text = widthOf(whole) <= room ? whole : shortened(name, room);
     const width = (widthOf(text) + 2 * PADDING_PX) * unit;
     const edges = seen && meet(box, seen) ? seen : null;
     const u = between((box.left + box.right - width) / 2, edges?.left, edges && edges.right - width);
-    let v = between((box.top + box.bottom - height) / 2, edges?.top, edges && edges.bottom - height);
-    while (placed.some((other) => isOver({ u, v, width, height }, other))) v += height;
-    if (text !== '') placed.push({ covering, text, u, v, width, height });
+    const middle = between((box.top + box.bottom - height) / 2, edges?.top, edges && edges.bottom - height);
+    const rows = rowsAbout(middle, height, 2 * placed.length + 1).filter(
+      (row) => !edges || (row >= edges.top && row + height <= edges.bottom),
+    );
+    const v = rows.find((row) => !placed.some((other) => isOver({ u, v: row, width, height }, other)));
+    if (text !== '' && v !== undefined) placed.push({ covering, text, u, v, width, height });
   }
   return placed;
+}
+
+/** Where it is, then by turns a row farther down and up. */
+function rowsAbout(middle: number, height: number, count: number): number[] {
+  const away = Array.from({ length: count }, (_, i) => (i + 1) * height);
+  return [middle, ...away.flatMap((by) => [middle + by, middle - by])];
 }
 
 const meet = (a: Box, b: Box) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;

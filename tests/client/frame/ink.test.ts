@@ -71,6 +71,29 @@ describe('the names of zones', () => {
     expect((label?.v ?? 0) + (label?.height ?? 0)).toBeLessThanOrEqual(seen.bottom);
   });
 
+  it('go up where there is no room further down, and the first keep theirs where there is none at all', () => {
+    const seen = { left: -400, right: 1600, top: 335, bottom: 425 };
+    const found = zoneLabels([...zones, { covering: 'c', corners }], (id) => look(id), 2, seen);
+    // Two rows of 40 mm in a window of 90.
+    expect(found.map(({ covering }) => covering)).toEqual(['a', 'b']);
+    for (const { v, height } of found) {
+      expect(v).toBeGreaterThanOrEqual(seen.top);
+      expect(v + height).toBeLessThanOrEqual(seen.bottom);
+    }
+  });
+
+  it('are written across a wall that is long and thin in plan', () => {
+    const wall = [
+      { u: 0, v: 0 },
+      { u: 150, v: 0 },
+      { u: 150, v: 7000 },
+      { u: 0, v: 7000 },
+    ];
+    expect(zoneLabels([{ covering: 'w', corners: wall }], () => look('西の壁'), 10)).toMatchObject([
+      { text: '西の壁、あと3日' },
+    ]);
+  });
+
   it('do not lie over each other', () => {
     const [a, b] = zoneLabels(zones, (id) => look(`wall ${id}`), 2);
     expect(Math.abs(a!.v - b!.v)).toBeGreaterThanOrEqual(a!.height);

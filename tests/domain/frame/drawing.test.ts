@@ -204,6 +204,21 @@ describe('plans', () => {
     expect(shown(ground!, '通し')).toMatchObject({ from: { u: -60 }, to: { u: 60 }, half: 75 });
   });
 
+  it('show a floor on the level that it makes, with all that it hides below it', () => {
+    const corners = ['い一', 'い三', 'は三', 'は一'];
+    const at = (bottom: number, top: number): Zone => ({ shape: 'flat', corners, bottom, top });
+    const { levels } = frameOf([tall]).grid!;
+    const [first, second] = levels.map(({ height }) => height);
+    const zones = [
+      zoneOf('boards', at(first! - 300, first!)),
+      zoneOf('loft', at(second! - 335, second! + 30)),
+      // Well below the level over it.
+      zoneOf('ceiling', at(second! - 600, second! - 550)),
+    ];
+    const named = plans(frameOf([tall], zones)).map((sheet) => sheet.zones.map(({ covering }) => covering));
+    expect(named).toEqual([['boards', 'ceiling'], ['loft'], []]);
+  });
+
   it('show a roof from above as the ground that it covers', () => {
     const roof: Zone = {
       ...{ shape: 'slope', family: 'second', eaves: '一', ridge: '三', from: 'い', to: 'は' },

@@ -67,9 +67,14 @@ function fromAbove(axis: Axis, level: Level | null, { grid }: GridReader): Strip
   };
 }
 
-/** A zone belongs to the level within whose height it begins. */
+/** So near below or above its level a floor ends, boards and finish included. Common practice. */
+const FLOOR_MM = 100;
+
+/** A floor belongs to the level that it makes, all else to that within whose height it begins. */
 function isZoneOn(zone: Zone, level: Level | null, levels: readonly Level[]) {
   if (!level) return true;
+  const made = zone.shape === 'flat' && levels.find(({ height }) => Math.abs(zone.top - height) <= FLOOR_MM);
+  if (made) return made.label === level.label;
   const bottom = zone.shape === 'slope' ? zone.eavesHeight - zone.below : zone.bottom;
   const own = levels.findLast(({ height }) => height <= bottom + CUT_ABOVE_MM) ?? levels[0];
   return own?.label === level.label;
