@@ -51,16 +51,16 @@ describeInBrowser('reviewing a covering', () => {
     });
     return id;
   };
-  const tag = async (client: Client | undefined, mark: string, at: number) =>
+  const boxAt = (at: number) => ({
+    x: 0.05 + (at % 8) * 0.1,
+    y: 0.05 + Math.floor(at / 8) * 0.1,
+    w: 0.2,
+    h: 0.2,
+  });
+  const tag = async (client: Client | undefined, mark: string, box: number | ReturnType<typeof boxAt>) =>
     await client?.post<TagView>(`/photos/${photo}/tags`, {
       ...{ id: randomUUID(), mark, stage: 'raised' },
-      region: {
-        shape: 'rectangle',
-        x: 0.05 + (at % 8) * 0.1,
-        y: 0.05 + Math.floor(at / 8) * 0.1,
-        w: 0.2,
-        h: 0.2,
-      },
+      region: { shape: 'rectangle', ...(typeof box === 'number' ? boxAt(box) : box) },
     });
   const stateOf = async (id: string) =>
     (await keeper.get<{ coverings: CoveringView[] }>(`/houses/${house}/coverings`)).coverings.find(
@@ -293,6 +293,45 @@ describeInBrowser('reviewing a covering', () => {
       expect(await page.locator('.review-keys').isVisible()).toBe(!isPhone);
     },
   );
+
+  it('gives a long crop the width of a phone, an upright one a half, and enlarges either picture', async () => {
+    const id = await plan('West wall', ['北03', '北04']);
+    await tag(people['carpenter'], '北03', { x: 0.1, y: 0.1, w: 0.1, h: 0.8 });
+    await tag(people['carpenter'], '北04', { x: 0.05, y: 0.4, w: 0.9, h: 0.1 });
+    // So low that little room is left to the pictures.
+    const page = await app.open({ viewport: { width: 390, height: 600 }, hasTouch: true, isMobile: true });
+    await page.goto('/');
+    await signIn(page, t, 'sato@example.org');
+    await openScreen(page, review(id));
+    const boxes = () =>
+      page.locator('.review-picture').evaluateAll((pictures) =>
+        pictures.map((picture) => {
+          const { left, right, top, bottom } = picture.getBoundingClientRect();
+          const { naturalWidth, naturalHeight } = picture.querySelector('img') ?? new Image();
+          return { left, right, top, bottom, ratio: naturalWidth / naturalHeight };
+        }),
+      );
+    await eventually(() => place(page)).toContain('1 of 2');
+    await eventually(async () => {
+      const [crop, whole] = await boxes();
+      return crop !== undefined && whole !== undefined && crop.ratio < 1 && whole.left >= crop.right;
+    }).toBe(true);
+    await button(page, t('hold.review.forth')).click();
+    await eventually(() => place(page)).toContain('2 of 2');
+    await eventually(async () => {
+      const [crop, whole] = await boxes();
+      if (!crop || !whole) return false;
+      const width = crop.right - crop.left;
+      return width > 340 && crop.bottom - crop.top >= width / crop.ratio - 1 && whole.top >= crop.bottom;
+    }).toBe(true);
+    await expectAllAtOnce(page);
+    await photographWindow(page, 'review-long-390-600');
+    for (const which of [0, 1]) {
+      await page.locator('.review-picture').nth(which).tap();
+      await button(page.getByRole('dialog'), t('hold.review.large.close')).click();
+      await page.getByRole('dialog').waitFor({ state: 'detached' });
+    }
+  });
 
   it('says in place why nobody releases what they alone recorded, and lets others only look', async () => {
     const id = await plan('South wall', ['北01', '北10']);

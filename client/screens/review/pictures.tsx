@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useState, type CSSProperties } from 'react';
 import { useWords } from '../../i18n/use-words.ts';
 import type { Shown } from './evidence-of.ts';
 import { WholePicture } from './whole-picture.tsx';
@@ -8,20 +8,26 @@ interface PicturesProps {
   onLarge: () => void;
 }
 
+/** Times its height: a crop that is so wide is better as wide as the room than side by side. */
+const LONG = 5 / 3;
+
 /** What the region shows with the whole picture: one above the other, or side by side where the region stands. */
 export function Pictures({ shown: { tag, fileName, crop }, onLarge }: PicturesProps) {
   const { t } = useWords();
-  const [isUpright, setIsUpright] = useState(false);
+  const [ratio, setRatio] = useState<number | null>(null);
   const stage = t(`common.stage.${tag.stage}`);
   return (
     <div className="review-room">
-      <div className={isUpright ? 'review-pictures review-pictures-upright' : 'review-pictures'}>
+      <div
+        className={`review-pictures ${ratio === null ? '' : formOf(ratio)}`}
+        style={{ '--crop-ratio': ratio } as CSSProperties}
+      >
         <div className="review-picture">
           <img
             src={crop}
             alt={t('members.history.cropAlt', { mark: tag.mark, file: fileName, stage })}
             onLoad={({ currentTarget: { naturalWidth, naturalHeight } }) =>
-              setIsUpright(naturalHeight > naturalWidth)
+              setRatio(naturalWidth / naturalHeight)
             }
           />
           <Enlarge onPress={onLarge} isHeard={false} />
@@ -32,6 +38,11 @@ export function Pictures({ shown: { tag, fileName, crop }, onLarge }: PicturesPr
       </div>
     </div>
   );
+}
+
+function formOf(ratio: number): string {
+  if (ratio < 1) return 'review-pictures-upright';
+  return ratio >= LONG ? 'review-pictures-long' : '';
 }
 
 /** Over a picture, which stays one: so it is read out as what it shows. Of two that do the same, one is heard. */
