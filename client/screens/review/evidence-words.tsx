@@ -10,7 +10,7 @@ import { DoubtWords } from '../bench/doubt-words.tsx';
 import { knownTime } from '../report/known-time.ts';
 import { RecordFindings } from '../report/record-findings.tsx';
 import type { Shown } from './evidence-of.ts';
-import { isDoubtAnswered, isDoubted } from './offered.ts';
+import { isDoubtAnswered, isDoubted } from './doubted-here.ts';
 
 interface EvidenceWordsProps {
   shown: Shown;

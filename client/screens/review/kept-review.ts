@@ -31,7 +31,7 @@ export function readReview(storage: KeyValueStorage | null, account: string, cov
 /** Anything may have written there. */
 export function parseReview(value: unknown): ReviewDraft | null {
   if (!isRecord(value) || !isRecord(value['said']) || typeof value['note'] !== 'string') return null;
-  const { said, reasons, note, takenUpAfter } = value;
+  const { said, reasons, note, doubts, takenUpAfter } = value;
   if (!Array.isArray(reasons) || !reasons.every((reason) => typeof reason === 'string')) return null;
   const entries = Object.entries(said);
   return entries.every(([, entry]) => isSaid(entry))
@@ -39,6 +39,7 @@ export function parseReview(value: unknown): ReviewDraft | null {
         said: Object.fromEntries(entries) as ReviewDraft['said'],
         reasons,
         note,
+        doubts: isRecord(doubts) ? Object.fromEntries(Object.entries(doubts).filter(isDoubt)) : {},
         takenUpAfter: typeof takenUpAfter === 'string' ? takenUpAfter : null,
       }
     : null;
@@ -46,6 +47,11 @@ export function parseReview(value: unknown): ReviewDraft | null {
 
 function isSaid(value: unknown): value is { basis: string; answer: Answer } {
   return isRecord(value) && typeof value['basis'] === 'string' && isAnswer(value['answer']);
+}
+
+function isDoubt(entry: [string, unknown]): entry is [string, ReviewDraft['doubts'][string]] {
+  const [, value] = entry;
+  return isRecord(value) && typeof value['tag'] === 'string' && typeof value['reason'] === 'string';
 }
 
 function isAnswer(value: unknown): boolean {

@@ -1,5 +1,6 @@
 import type { ReviewLineView, ReviewView } from '#domain/contract/review-views';
 import type { Shown } from './evidence-of.ts';
+import { doubtOf, isDoubted } from './doubted-here.ts';
 import type { ReviewDraft } from './review-draft.ts';
 
 /** What was said of a member before, to be said again or altered; empty where there is nothing. */
@@ -10,8 +11,6 @@ export interface Offered {
 
 interface Before extends Pick<ReviewView, 'lastRefusal' | 'lastWaived'> {
   readonly draft: ReviewDraft;
-  /** By mark, why its record was doubted here. */
-  readonly doubts: Readonly<Record<string, string>>;
 }
 
 /**
@@ -19,25 +18,16 @@ interface Before extends Pick<ReviewView, 'lastRefusal' | 'lastWaived'> {
  * last review, unless there is something new on record since.
  */
 export function offeredOf(
-  { draft, doubts, lastRefusal, lastWaived }: Before,
+  { draft, lastRefusal, lastWaived }: Before,
   { mark }: Pick<ReviewLineView, 'mark'>,
   evidence: readonly Pick<Shown, 'tag' | 'told'>[],
 ): Offered {
   const answer = draft.said[mark]?.answer;
   const waived = lastWaived?.waived.find((one) => one.mark === mark)?.reason;
   const refused = lastRefusal?.lacking.find((one) => one.mark === mark && !one.saidSince)?.note;
-  const doubted = doubts[mark] ?? evidence.find(isDoubted)?.tag.disputed?.reason;
+  const doubted = doubtOf(draft, mark, evidence) ?? evidence.find(isDoubted)?.tag.disputed?.reason;
   return {
     reason: (answer?.is === 'waived' ? answer.reason : waived) ?? '',
     lacks: (answer?.is === 'missing' ? answer.note : (doubted ?? refused)) ?? '',
   };
-}
-
-/** Whether somebody doubts a tag and nobody has answered yet. */
-export function isDoubted({ tag, told }: Pick<Shown, 'tag' | 'told'>): boolean {
-  return tag.state === 'standing' && tag.disputed !== null && !isDoubtAnswered(told);
-}
-
-export function isDoubtAnswered({ findings }: Shown['told']): boolean {
-  return findings.some(({ kind, accepted }) => kind === 'disputed' && accepted !== null);
 }

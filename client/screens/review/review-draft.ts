@@ -14,18 +14,22 @@ export interface ReviewDraft {
   /** The last reasons for which a gap was accepted, the newest first. */
   readonly reasons: readonly string[];
   readonly note: string;
+  /** By mark, the tag that was doubted in this review, and why. */
+  readonly doubts: Readonly<Record<string, { readonly tag: string; readonly reason: string }>>;
   /** The instant of the refusal after which refused members were asked for anew. */
   readonly takenUpAfter: string | null;
 }
 
-export const NOTHING_SAID: ReviewDraft = { said: {}, reasons: [], note: '', takenUpAfter: null };
+export const NOTHING_SAID: ReviewDraft = {
+  ...{ said: {}, reasons: [], note: '', doubts: {}, takenUpAfter: null },
+};
 
-/** After a refusal the answers go on standing, but those of the refused members. */
+/** After a refusal the answers go on standing, but those of the refused members; its doubts belong to what was refused. */
 export function takeUp(draft: ReviewDraft, refusal: Refusal | null): ReviewDraft {
   if (refusal === null || draft.takenUpAfter === refusal.at) return draft;
   const refused = new Set<string>(refusal.lacking.map(({ mark }) => mark));
   const standing = Object.entries(draft.said).filter(([mark]) => !refused.has(mark));
-  return { ...draft, said: Object.fromEntries(standing), takenUpAfter: refusal.at };
+  return { ...draft, said: Object.fromEntries(standing), doubts: {}, takenUpAfter: refusal.at };
 }
 
 type Refusal = Pick<LastRefusalView, 'at'> & { readonly lacking: readonly Pick<Lacking, 'mark'>[] };

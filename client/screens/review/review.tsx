@@ -45,7 +45,6 @@ export function Review({ review: asRead, mayAnswer }: ReviewProps) {
   const [opened, setOpened] = useState<readonly string[]>([]);
   const [isLarge, setIsLarge] = useState(false);
   const [doubted, setDoubted] = useState<Shown | null>(null);
-  const [doubts, setDoubts] = useState<Readonly<Record<string, string>>>({});
   const { seen: member, show } = useInSight(mayAnswer && !hasMoreToRead(review));
   const fields = { reason: useRef<HTMLTextAreaElement>(null), lacks: useRef<HTMLTextAreaElement>(null) };
   const place = lines.findIndex(({ mark }) => mark === at);
@@ -158,7 +157,7 @@ export function Review({ review: asRead, mayAnswer }: ReviewProps) {
               <AnswerBar
                 key={line.mark}
                 line={line}
-                offered={offeredOf({ ...review, draft, doubts }, line, evidence)}
+                offered={offeredOf({ ...review, draft }, line, evidence)}
                 reasons={draft.reasons}
                 mayAnswer={mayAnswer}
                 unopened={unopened.length}
@@ -188,7 +187,10 @@ export function Review({ review: asRead, mayAnswer }: ReviewProps) {
       {doubted === null ? null : (
         <DoubtDialog
           tag={doubted.tag}
-          onSaid={(reason) => setDoubts({ ...doubts, [doubted.tag.mark]: reason })}
+          onSaid={(reason) => {
+            const { id, mark } = doubted.tag;
+            change({ ...latest.current, doubts: { ...latest.current.doubts, [mark]: { tag: id, reason } } });
+          }}
           onClose={() => setDoubted(null)}
         />
       )}

@@ -11,6 +11,7 @@ const draft: ReviewDraft = {
   },
   reasons: ['seen on site'],
   note: 'See い三.',
+  doubts: { い三: { tag: 't', reason: 'This is い二.' } },
   takenUpAfter: '2026-11-27T13:20:00.000Z',
 };
 
@@ -40,6 +41,6 @@ test('a storage that is forbidden does not stop a review', () => {
 });
 
 test('what was kept before anything was refused is taken up as it is', () => {
-  const { takenUpAfter: _, ...older } = draft;
-  expect(parseReview(older)).toEqual({ ...draft, takenUpAfter: null });
+  const { takenUpAfter: _, doubts: __, ...older } = draft;
+  expect(parseReview(older)).toEqual({ ...draft, doubts: {}, takenUpAfter: null });
 });

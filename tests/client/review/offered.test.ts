@@ -13,7 +13,7 @@ const lastRefusal: LastRefusalView = {
   ...{ ...said, note: '', takenBack: false },
   lacking: [{ mark, note: 'another photo', saidSince: false }],
 };
-const nothing = { draft: NOTHING_SAID, doubts: {}, lastRefusal: null, lastWaived: null };
+const nothing = { draft: NOTHING_SAID, lastRefusal: null, lastWaived: null };
 
 describe('what is offered to be said of a member', () => {
   test('is nothing where nothing was said', () => {
@@ -25,8 +25,8 @@ describe('what is offered to be said of a member', () => {
   });
   test('is what was missing last, but the reason of a doubt before that; neither is a reason to accept', () => {
     expect(offeredOf({ ...nothing, lastRefusal }, line, [])).toEqual({ reason: '', lacks: 'another photo' });
-    const doubts = { い一: 'This is い二.' };
-    expect(offeredOf({ ...nothing, lastRefusal, doubts }, line, [])).toEqual({
+    const draft = { ...NOTHING_SAID, doubts: { い一: { tag: 'a', reason: 'This is い二.' } } };
+    expect(offeredOf({ ...nothing, lastRefusal, draft }, line, [])).toEqual({
       ...{ reason: '', lacks: 'This is い二.' },
     });
   });
