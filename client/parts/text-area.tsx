@@ -1,3 +1,4 @@
+import type { RefObject } from 'react';
 import {
   FieldError,
   Label,
@@ -15,9 +16,11 @@ export interface TextAreaProps extends Omit<
   description?: string | undefined;
   error?: string | null | undefined;
   rows?: number;
+  /** To lead into it. */
+  field?: RefObject<HTMLTextAreaElement | null>;
 }
 
-export function TextArea({ label, description, error, rows = 4, ...rest }: TextAreaProps) {
+export function TextArea({ label, description, error, rows = 4, field, ...rest }: TextAreaProps) {
   return (
     <TextField {...rest} validationBehavior="aria" isInvalid={Boolean(error)} className="field">
       <Label className="field-label">{label}</Label>
@@ -26,7 +29,7 @@ export function TextArea({ label, description, error, rows = 4, ...rest }: TextA
           {description}
         </Text>
       ) : null}
-      <AriaTextArea className="field-input" rows={rows} />
+      <AriaTextArea ref={field} className="field-input" rows={rows} />
       <FieldError className="field-error">{error}</FieldError>
     </TextField>
   );

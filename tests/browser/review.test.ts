@@ -181,6 +181,49 @@ describeInBrowser('reviewing a covering', () => {
     await inspector.setViewportSize({ width: 1280, height: 800 });
   });
 
+  it('refuses nothing without a word of what is missing, and names before it does what is not in the refusal', async () => {
+    const end = async () => {
+      await inspector.keyboard.press('e');
+      await heading2(inspector, t('hold.review.end.title')).waitFor();
+    };
+    const refuse = button(inspector, t('hold.review.end.refuse'));
+    const note = field(inspector, t('hold.review.end.note'));
+    await end();
+    await refuse.click();
+    await inspector.getByText(t('hold.review.end.needWords')).waitFor();
+    expect(await note.evaluate((area) => area === document.activeElement)).toBe(true);
+    expect(await inspector.getByRole('alertdialog').count()).toBe(0);
+    await photograph(inspector, 'review-refuse-without-words');
+    await inspector.keyboard.type('Photos from the other side.');
+    await refuse.click();
+    const sure = inspector.getByRole('alertdialog', {
+      name: t('hold.review.end.refuseTitle', { name: WALL }),
+    });
+    await sure.getByText(t('hold.review.end.refuseAsk')).waitFor();
+    await sure.getByText(t('hold.review.end.missing', { count: 1 })).waitFor();
+    await sure
+      .getByRole('listitem')
+      .filter({ hasText: `北01${t('hold.review.end.noWords')}` })
+      .waitFor();
+    await sure.getByText(/“Photos from the other side\.”/).waitFor();
+    await sure.getByText(t('hold.review.end.doubted', { count: 1 })).waitFor();
+    const doubted = sure.getByRole('listitem').filter({ hasText: 'This is 北59.' });
+    await sure.getByText(t('hold.review.end.notIn', { count: COUNT - 1 })).waitFor();
+    await photograph(inspector, 'review-refuse');
+    await inspector.keyboard.press('Enter');
+    await sure.waitFor({ state: 'detached' });
+    expect((await stateOf(covering))?.state).toBe('ready');
+    await refuse.click();
+    await button(doubted, '北60').click();
+    await eventually(() => place(inspector)).toContain('60 of 60');
+    await eventually(() => inspector.locator('.review-one:focus').count()).toBe(1);
+    await eventually(() => field(inspector, t('hold.review.whatLacks')).inputValue()).toBe('This is 北59.');
+    await end();
+    await note.fill('');
+    await button(inspector.locator('.review-member'), '北60').first().click();
+    await eventually(() => place(inspector)).toContain('60 of 60');
+  });
+
   it('refuses with what is missing, by name', async () => {
     await inspector.keyboard.press('l');
     await inspector.keyboard.type(' Another photo.');
@@ -195,7 +238,11 @@ describeInBrowser('reviewing a covering', () => {
     await inspector.keyboard.press('e');
     await inspector.getByText(t('hold.review.end.missing', { count: 2 })).waitFor();
     await photograph(inspector, 'review-end');
+    expect(await inspector.getByText(t('hold.review.end.doubted', { count: 1 })).count()).toBe(0);
     await button(inspector, t('hold.review.end.refuse')).click();
+    const sure = inspector.getByRole('alertdialog');
+    await sure.getByText('This is 北59. Another photo.').waitFor();
+    await button(sure, t('hold.review.end.refuseYes')).click();
     await heading(inspector, WALL).waitFor();
     await inspector.getByText(t('hold.state.refused'), { exact: true }).waitFor();
     await photograph(inspector, 'covering-refused');
@@ -360,6 +407,8 @@ describeInBrowser('reviewing a covering', () => {
     expect(await answerButton(carpenter, inJapanese('hold.review.seen')).count()).toBe(0);
   });
 });
+
+const heading2 = (page: Page, name: string) => page.getByRole('heading', { name, exact: true, level: 2 });
 
 /** Of WCAG 2.5.5, and the project's own least size of what a thumb meets. */
 const THUMB = 44;

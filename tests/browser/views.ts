@@ -214,6 +214,18 @@ export function momentsOf({ things, photos }: Site, more: MoreThings): View[] {
   const member = `${house}/members/${encodeURIComponent(mark)}`;
   const press = (page: Page, name: string) => button(page, name).first().click();
   const dialog = (page: Page) => page.locator('[role=dialog], [role=alertdialog]').last().waitFor();
+  /** At the end of a review, with a member of which something is missing, and no word of what. */
+  const lacking = async (page: Page, t: Words) => {
+    await page.evaluate(() =>
+      Object.keys(localStorage)
+        .filter((key) => key.startsWith('arakabe.review.'))
+        .forEach((key) => localStorage.removeItem(key)),
+    );
+    await page.reload();
+    await answerButton(page, t('hold.review.missing')).click();
+    await page.keyboard.press('e');
+    await field(page, t('hold.review.end.note')).fill('');
+  };
   return [
     {
       name: 'sign-in-refused',
@@ -405,6 +417,25 @@ export function momentsOf({ things, photos }: Site, more: MoreThings): View[] {
       enter: async (page, t) => {
         await page.keyboard.press('e');
         await page.getByRole('heading', { name: t('hold.review.end.title') }).waitFor();
+      },
+    },
+    {
+      name: 'review-refuse-problems',
+      address: review,
+      enter: async (page, t) => {
+        await lacking(page, t);
+        await press(page, t('hold.review.end.refuse'));
+        await page.getByText(t('hold.review.end.needWords')).waitFor();
+      },
+    },
+    {
+      name: 'review-refuse',
+      address: review,
+      enter: async (page, t) => {
+        await lacking(page, t);
+        await field(page, t('hold.review.end.note')).fill('One more photo of each.');
+        await press(page, t('hold.review.end.refuse'));
+        await dialog(page);
       },
     },
     {

@@ -146,6 +146,21 @@ export const hold = {
       yes: 'Release it',
       release: 'Release: it may close',
       refuse: 'Refuse: it may not close yet',
+      needWords:
+        'Say what is missing, here or at a member: whoever records must know what to mend. Nothing has been sent.',
+      refuseTitle: 'Refuse “{{name}}”?',
+      refuseAsk:
+        'Everybody in this house reads it at the covering, under your name; whoever records mends what it names and asks for inspection anew. The ledger keeps it for good.',
+      refuseYes: 'Refuse it',
+      noneMissing: 'It names no member; only the note goes out.',
+      noWords: '(no words)',
+      withNote: 'Note: “{{note}}”',
+      notIn_one: 'Not answered, so not in the refusal: {{count, number}} member',
+      notIn_other: 'Not answered, so not in the refusal: {{count, number}} members',
+      doubted_one:
+        'Doubted by you, but not said to be missing anything, so a refusal does not name it: {{count, number}} member',
+      doubted_other:
+        'Doubted by you, but not said to be missing anything, so a refusal does not name them: {{count, number}} members',
     },
   },
   doubt: {

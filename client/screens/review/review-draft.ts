@@ -69,6 +69,11 @@ export function nextOpen<L extends Line>(
   return around.find((line) => answerOf(draft, line) === null)?.mark ?? null;
 }
 
+/** Whether a refusal would tell whoever records what to mend. */
+export function hasWords({ note }: ReviewDraft, { missing }: Outcome<unknown>): boolean {
+  return note.trim() !== '' || missing.some((one) => one.note.trim() !== '');
+}
+
 export interface Outcome<L> {
   readonly seen: readonly L[];
   readonly waived: readonly { readonly line: L; readonly reason: string }[];

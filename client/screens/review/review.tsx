@@ -60,7 +60,6 @@ export function Review({ review: asRead, mayAnswer }: ReviewProps) {
     setAt(mark);
     setShown(0);
     setOpened([]);
-    member.current?.focus({ preventScroll: true });
     show();
   };
   const answer = (given: Answer) => {

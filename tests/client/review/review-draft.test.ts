@@ -3,6 +3,7 @@ import { parseMark, type Mark } from '#domain/frame/mark';
 import {
   answerOf,
   hasChanged,
+  hasWords,
   nextOpen,
   NOTHING_SAID,
   outcomeOf,
@@ -55,6 +56,15 @@ describe('the answers of a review', () => {
       missing: [],
       open: [other],
     });
+  });
+  test('tell whoever records what to mend by a word at a member or in the note, not by blanks', () => {
+    const isTold = (note: string, ofMember: string) => {
+      const draft = { ...say(NOTHING_SAID, gap, { is: 'missing', note: ofMember }), note };
+      return hasWords(draft, outcomeOf(draft, lines));
+    };
+    expect([isTold('', ''), isTold(' \n', ' '), isTold('see い二', ''), isTold('', 'too dark')]).toEqual([
+      ...[false, false, true, true],
+    ]);
   });
   test('stand after a refusal, but for the refused members, once', () => {
     const before = say(say(NOTHING_SAID, seen, { is: 'seen' }), gap, {
