@@ -177,20 +177,20 @@ describe.skipIf(!process.env['ARAKABE_TEST_POSTGRES'])('releases under race (Pos
   });
 
   it('is read by somebody who would notice', async () => {
+    // In one house alone chance may leave no release that anything rests on.
     const all = await Promise.all(houses.map(ledger));
-    const some = all.find(({ entries }) => entries.some(({ kind }) => kind === 'covering.released'));
-    if (!some) throw new Error('Nothing was released.');
-    const told = (entries: readonly Entry[]) => contradictions(entries, merkleOracle(some.canonical)).length;
-    const without = (kind: string) => some.entries.filter((entry) => entry.kind !== kind);
+    const told = (alter: (entries: readonly Entry[]) => Entry[]) =>
+      all.flatMap(({ canonical, entries }) => contradictions(alter(entries), merkleOracle(canonical)));
+    const without = (kind: string) => told((entries) => entries.filter((entry) => entry.kind !== kind));
     const twice = (kind: string) =>
-      some.entries.flatMap((entry) => (entry.kind === kind ? [entry, entry] : [entry]));
-    const otherwise = [
-      ...[without('tag.placed'), without('covering.released')],
-      ...[twice('covering.released'), twice('covering.closed')],
-    ];
-    for (const entries of otherwise) expect(told(entries)).toBeGreaterThan(0);
-    const [, ...others] = some.canonical;
-    expect(contradictions(some.entries, merkleOracle(['', ...others]))).not.toEqual([]);
+      told((entries) => entries.flatMap((entry) => (entry.kind === kind ? [entry, entry] : [entry])));
+    expect(told((entries) => [...entries])).toEqual([]);
+    for (const kind of ['tag.placed', 'covering.released']) expect(without(kind), kind).not.toEqual([]);
+    for (const kind of ['covering.released', 'covering.closed']) expect(twice(kind), kind).not.toEqual([]);
+    const others = all.flatMap(({ canonical: [, ...rest], entries }) =>
+      contradictions(entries, merkleOracle(['', ...rest])),
+    );
+    expect(others).not.toEqual([]);
   });
 
   it('was a race: everybody came first at times, and was refused at others', () => {
