@@ -71,10 +71,13 @@ describeInBrowser('every screen', () => {
         await photograph(page, `desktop-light-${name}`);
         if (!enter && isLookedAt) await print(page, name);
         const found = [...(await violations(page, 'light')), ...(await nameless(page))];
-        await page.emulateMedia({ colorScheme: 'dark' });
-        await photograph(page, `desktop-dark-${name}`);
-        found.push(...(await violations(page, 'dark')));
-        await page.emulateMedia({ colorScheme: 'light' });
+        // Where time is short the night of a phone has to do: its colours are the same.
+        if (isLookedAt) {
+          await page.emulateMedia({ colorScheme: 'dark' });
+          await photograph(page, `desktop-dark-${name}`);
+          found.push(...(await violations(page, 'dark')));
+          await page.emulateMedia({ colorScheme: 'light' });
+        }
         return [...found, ...(await hiddenFocus(page))];
       };
       expect(await walk('en', DESKTOP, check)).toEqual([]);
