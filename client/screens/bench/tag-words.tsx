@@ -48,8 +48,9 @@ export function TagWords(props: TagWordsProps) {
   const [problem, setProblem] = useState<Exclude<EntryCheck, { ok: true }> | null>(null);
   /** The unknown mark that was to be placed once, while the list offered others: perhaps it was only begun. */
   const [asked, setAsked] = useState<string | null>(null);
-  /** The long member of which nobody has said yet that the picture, which cuts it off, shows all of it. */
-  const [cut, setCut] = useState<string | null>(null);
+  /** The long member and its region, of which nobody has said yet that the picture, which cuts it off, shows all. */
+  const [cut, setCut] = useState<{ mark: string; region: Region } | null>(null);
+  const isAskedPart = (mark: string | undefined) => cut?.mark === mark && cut?.region === draft.region;
   const isTakenForIt = asked !== null && asked !== entry.mark && isOnlyOne(index, asked, entry.mark);
   const member = meantMember(index, entry.mark);
   const axis = member && props.space?.axis(member.mark);
@@ -83,7 +84,8 @@ export function TagWords(props: TagWordsProps) {
     const check = checkEntry(words, index);
     if (!check.ok) return setProblem(check);
     const { mark, stretch } = check.said;
-    if (stretch === undefined && cut !== mark && props.mustSayPart(mark, draft.region)) setCut(mark);
+    if (stretch === undefined && !isAskedPart(mark) && props.mustSayPart(mark, draft.region))
+      setCut({ mark, region: draft.region });
     else onPlace(draft, check.said);
   };
   return (
@@ -134,9 +136,9 @@ export function TagWords(props: TagWordsProps) {
           onChange={(stretch) => write({ stretch })}
         />
       ) : null}
-      {cut !== null && cut === member?.mark && entry.stretch === undefined ? (
+      {member && isAskedPart(member.mark) && entry.stretch === undefined ? (
         <p role="alert" className="field-error">
-          {t('bench.stretch.cut', { mark: cut })}
+          {t('bench.stretch.cut', { mark: member.mark })}
         </p>
       ) : null}
       <div className="row">

@@ -70,6 +70,7 @@ const beamTop = joistTop - SECTIONS.joist[1];
 
 /** A roof beam is let down over the plate by a third of its height. */
 const roofBeam = half(SECTIONS.beam) - SECTIONS.beam[1] / 3;
+const underPlate = KNEE_WALL_MM - SECTIONS.plate[1];
 
 /** Heights of axes above the level that each hangs from; of what stands, its foot and head. */
 export const HEIGHTS = {
@@ -81,11 +82,11 @@ export const HEIGHTS = {
   foot: STONE_MM - FLOOR_MM,
   /** Of the loft's posts, which stand on its beams and bear plates under the eaves, roof beams within. */
   upperFoot: beamTop,
-  upperPostUnderEaves: KNEE_WALL_MM - SECTIONS.plate[1],
+  upperPostUnderEaves: underPlate,
   upperPostWithin: KNEE_WALL_MM + roofBeam - half(SECTIONS.beam),
   plate: -half(SECTIONS.plate),
   roofBeam,
-  upperWall: KNEE_WALL_MM - SECTIONS.plate[1],
+  upperWall: underPlate,
 };
 
 export interface GroundFloor {
