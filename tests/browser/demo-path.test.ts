@@ -32,6 +32,8 @@ const NO_PHOTO = 'tagged on no photo';
 const WALL_PHOTO = 'west-lath-going-on';
 /** A picture of a part of that wall, from near, on which nothing is tagged. */
 const NEAR_PHOTO = 'west-post-lath';
+/** By `sharpnessOf`, the picture of the wall has 24 as it is and 10 as a thumbnail that is drawn larger. */
+const SHARP = 16;
 const SMALL = { width: 1280, height: 800 };
 /** Where the README's pictures lie; they are made anew by `npm run readme-pictures`. */
 const README = process.env['ARAKABE_README_PICTURES'] === '1' ? path.join(ROOT, 'client/readme') : null;
@@ -134,6 +136,18 @@ describeInBrowser('ten minutes with the demo', () => {
     await photograph(page, 'demo-2-report');
   });
 
+  it('shows a photo sharp on a tablet, whose window is less than half as wide as the picture', async () => {
+    const context = await browser.newContext({
+      ...{ ...DESKTOP, viewport: { width: 820, height: 1180 } },
+      storageState: await page.context().storageState(),
+    });
+    const tablet = await context.newPage();
+    await tablet.goto(`${new URL(page.url()).origin}/houses/${demo.house}/photos`);
+    await openOnBench(tablet, t, fileOf(NEAR_PHOTO));
+    await eventually(() => sharpnessOf(tablet)).toBeGreaterThan(SHARP);
+    await context.close();
+  });
+
   it('takes no rail that the picture cuts off for all of it, unasked', async () => {
     await goTo(page, t, 'photos');
     await openOnBench(page, t, fileOf(NEAR_PHOTO));
@@ -210,3 +224,20 @@ describeInBrowser('ten minutes with the demo', () => {
     await inspector.context().close();
   });
 });
+
+/** Of the middle of what is drawn, without labels: the mean step from a pixel to the next, of 255. */
+function sharpnessOf(page: Page): Promise<number> {
+  return page
+    .locator('.bench-viewer canvas')
+    .first()
+    .evaluate((canvas) => {
+      if (!(canvas instanceof HTMLCanvasElement)) return 0;
+      const [side, copy] = [200, new OffscreenCanvas(200, 200).getContext('2d')];
+      const [left, top] = [(canvas.width - side) / 2, (canvas.height - side) / 2];
+      copy?.drawImage(canvas, left, top, side, side, 0, 0, side, side);
+      const { data } = copy?.getImageData(0, 0, side, side) ?? { data: [] };
+      let sum = 0;
+      for (let i = 4; i < data.length; i += 4) sum += Math.abs((data[i] ?? 0) - (data[i - 4] ?? 0));
+      return sum / (side * side);
+    });
+}
