@@ -3,7 +3,7 @@ import type { frame as english } from '../en/frame.ts';
 
 export const frame = {
   title: '軸組',
-  lead: '現場で見るとおり、通りごとの図。輪郭だけの部材はまだ写真に写っていない。墨が濃いほど段階が進んでいる。朱は隠れる部分のうち記録のないところ。',
+  lead: '現場で見るとおり、通りごとの図。輪郭だけの部材はまだどの写真にも記入がない。墨が濃いほど段階が進んでいる。朱は隠れる部分のうち記録のないところ。',
   elevation: '{{line}}通り 軸組図',
   plan: '{{level}} 伏図',
   wholePlan: '伏図',
